@@ -152,12 +152,12 @@ test('sand goes with the cement that a wet mix asks for', () => {
 });
 
 describe('what no correction mends', () => {
-  /** A litre of neat base mix of this density, kg, where this w/c was meant. */
+  /** A litre, to 3 mL, of neat base mix of this density, kg, where this w/c was meant. */
   function neat(kg: number, wanted = 0.4, cement = 13.57) {
     const entries = {
       'jug.tare': { t: '0', u: 'kg' },
       'base-check.full': { t: String(kg), u: 'kg' },
-      'jug.volume': { t: '1', u: 'L' },
+      'jug.volume': { t: '1', u: 'L', p: '0.003' },
       'mix.waterCement': { t: String(wanted), u: '1' },
       'base-check.cement': { t: String(cement), u: 'kg' },
     };
@@ -332,4 +332,18 @@ describe('readings that cannot tell', () => {
     const words = found.ok ? found.judgement.say : found.problems[0]!.say;
     expect(words).toMatch(/Weigh again: the jug empty, full, and its volume with water\./);
   });
+});
+
+test('the jug is known no closer than the scale it may be weighed on tells, 5 g', () => {
+  const { jug, tare } = baseCheck.fields;
+  // Two weighings, and a kilogram a litre.
+  const grams = Number.parseFloat(tare.plusMinus) * 1000;
+  expect(Number.parseFloat(jug.plusMinus) * 1000).toBeCloseTo(grams * Math.SQRT2, 0);
+});
+
+test('a wet jug is weighed again only once it is topped up', () => {
+  const found = answer(baseCheck, readWorksheet(baseCheck, {}, {}, say), say);
+  mustAnswer(found);
+  const { say: words } = found.judgement;
+  expect(words).toMatch(/^Wetter than meant\. Tap the jug, let the air rise.*top it up, strike it/);
 });

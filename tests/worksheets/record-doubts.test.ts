@@ -7,12 +7,13 @@ import { worded } from '../../src/islands/parts/Results.tsx';
 import { PERCENT } from '../../src/worksheets/shared/amounts.ts';
 import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { learnFrom, observe } from '../../src/worksheets/shared/lessons.ts';
+import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
 import { crossProblem, readFields } from '../../src/worksheets/shared/RecordFields.tsx';
 import {
   isDoubted,
   recordBaseDoubt,
   recordDryDoubt,
+  recordFoamDoubt,
   recordPlanDoubt,
 } from '../../src/worksheets/shared/record-doubts.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
@@ -336,4 +337,39 @@ test('what is to be looked at again beside others is what the page of the batch 
   const planned = { t: '538', u: 'kg/m3', s: 'metric' as const };
   const missed = { ...strong, readings: { ...strong.readings, planned } };
   expect([missed, blankRecord()].map(doubted)).toEqual([false, false]);
+});
+
+describe('a foam weighed again', () => {
+  const twice = (later: string, after: string) =>
+    blankRecord({
+      readings: {
+        foamDensity: { t: '80', u: 'g/L', s: 'metric' },
+        foamLater: { t: later, u: 'g/L', s: 'metric' },
+        foamLaterAfter: { t: after, u: 'min', s: 'metric' },
+      },
+    });
+
+  // A quarter in four hours is 1.19 % in ten minutes, 0.95 of 80 g/L.
+  test.each([
+    ['80', '10', true],
+    ['79.1', '10', true],
+    ['79', '10', false],
+    ['82', '10', true],
+    ['80', '2', true],
+    // So soon nothing need have drained.
+    ['80', '1.9', false],
+    ['60', '10', false],
+  ])('80, then %s after %s min: weighed with its liquid %s', (later, after, with_) => {
+    const record = twice(later, after);
+    expect(recordFoamDoubt(record)?.verdict).toBe(with_ ? 'look' : undefined);
+    expect(isDoubted(record, say)).toBe(with_);
+    expect('drift' in observe(record)).toBe(!with_);
+  });
+
+  test('teaches nothing where it kept its liquid, however many batches say so', () => {
+    const same = [twice('80', '10'), twice('80', '10'), twice('80', '10')];
+    expect(summaryOf(learnFrom(same)).values).not.toHaveProperty('foam.drained');
+    expect(summaryOf(learnFrom([twice('72', '10')])).values['foam.drained']!.n).toBe(1);
+    for (const record of demoBatches()) expect(recordFoamDoubt(record)).toBeUndefined();
+  });
 });

@@ -74,9 +74,9 @@ export default worksheet({
     }),
     jug: number('volume', {
       label: 'Jug’s volume to the brim',
-      help: 'From the weight of water that fills it, not from its marks.',
+      help: 'From the weight of water that fills it under a flat sheet, not from its marks.',
       example: '1 L',
-      plusMinus: '0.003 L',
+      plusMinus: '0.007 L',
       plusMinusGrows: true,
       min: '0 L',
       aboveMin: true,
@@ -249,7 +249,7 @@ export default worksheet({
     if (off > 0)
       return {
         verdict: 'look',
-        say: `Wetter than meant. Wait a minute, tap the jug and weigh once more: whipped air reads as water${plain && cementDensity >= CEMENT_DENSITY ? ', and so does limestone, slag or ash in the cement (give its density, folded below)' : ''}. If it is still wetter, add ${some(check.addCement)} of cement${to}, mix until no lump is left, and weigh again before any foam.`,
+        say: `Wetter than meant. Tap the jug, let the air rise for a minute, top it up, strike it, wipe it and weigh once more: whipped air reads as water${plain && cementDensity >= CEMENT_DENSITY ? ', and so does limestone, slag or ash in the cement (give its density, folded below)' : ''}. If it is still wetter, add ${some(check.addCement)} of cement${to}, mix until no lump is left, and weigh again before any foam.`,
       };
     const dry = check.waterCement < ROBS_FOAM_BELOW;
     return {

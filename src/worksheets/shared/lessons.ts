@@ -2,10 +2,17 @@ import { $learned, type LearnedSummary } from '../../bench/learned.ts';
 import { readingValue } from '../../bench/records/reading-value.ts';
 import { type BatchRecord, inOrder } from '../../bench/records/record.ts';
 import { $unlearned } from '../../bench/store.ts';
-import { drainedPerMinute, foamDrift } from '../../core/records/foam-drift.ts';
+import { drainedPerMinute } from '../../core/records/foam-drift.ts';
 import { learn } from '../../core/records/learn.ts';
 import { type Lesson, PRIORS, withinPossible } from '../../core/records/priors.ts';
-import { cleanAge, contradicts, driedDensity, plannedAlike, reckon } from './record-numbers.ts';
+import {
+  cleanAge,
+  contradicts,
+  driedDensity,
+  plannedAlike,
+  reckon,
+  weighedTwice,
+} from './record-numbers.ts';
 import { ABOUT_28_DAYS, publishedFor, strengthsOffBand } from './record-strengths.ts';
 import { landedDensity } from './record-words.ts';
 
@@ -24,8 +31,8 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
     const dumb = finding === 'no-such-base-mix' || finding === 'cannot-tell';
     if (!dumb && sound) put('survival', survival);
   }
-  const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];
-  if (first && later && time) put('drift', foamDrift({ first, later, time }));
+  const foam = weighedTwice(record);
+  if (!foam?.undrained) put('drift', foam?.drift);
   const [depth, sunk] = [at('depth'), at('sunk')];
   if (depth && sunk !== undefined && sunk < depth) put('settling', sunk / depth);
   const clean = cleanAge(record);

@@ -16,6 +16,7 @@ import {
   driedDensity,
   type Reckoned,
   reckon,
+  weighedTwice,
 } from './record-numbers.ts';
 import { weighedDensity } from './record-words.ts';
 import { saidApart } from './said-apart.ts';
@@ -77,6 +78,15 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
   );
 }
 
+/** A foam that did not change where every foam drains. */
+export const recordFoamDoubt = (record: BatchRecord): Judgement | undefined =>
+  weighedTwice(record)?.undrained
+    ? {
+        verdict: 'look',
+        say: 'Pour the liquid off before the foam is weighed again: with it, it weighs the same however long it drains. As it stands this foam teaches nothing of draining.',
+      }
+    : undefined;
+
 /** A reading of none, where the corrections tell of some. */
 const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
   (reckoned.ok ? [] : reckoned.missing)
@@ -97,6 +107,7 @@ export const readingDoubts = (
     recordBaseDoubt(record, say),
     recordDryDoubt(record, say),
     recordCureDoubt(record, say),
+    recordFoamDoubt(record),
     ...saidNone(record, reckoned),
     ...strengths,
   ].filter((doubt) => doubt !== undefined);

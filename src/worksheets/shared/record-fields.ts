@@ -59,7 +59,10 @@ export const RECORD_FIELDS = {
     example: '25.3 L',
     plusMinusGrows: true,
   },
-  foamLater: foam('foamLater', 'The same foam, after it has stood.'),
+  foamLater: foam(
+    'foamLater',
+    'The same foam after it has stood, its liquid poured off first: with it, it weighs the same.',
+  ),
   foamLaterAfter: other('time', 'foamLaterAfter', {
     example: '10 min',
   }),

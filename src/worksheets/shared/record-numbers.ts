@@ -10,12 +10,15 @@ import {
 } from '../../core/curing/history.ts';
 import { FREEZES_AT, tooYoungToEstimate } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
+import { foamDrift } from '../../core/records/foam-drift.ts';
 import { judgeCorrected, type VerdictCorrected } from '../../core/records/taken-out.ts';
 import type { Doubts } from '../../core/records/verdict.ts';
 import { doubtAbout } from '../../islands/engine/doubt.ts';
 import { readNumber } from '../../islands/engine/read-number.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { cementDensityOf } from './cement-density.ts';
+import { DRAINED, STANDS_MOST } from './drained-foam.ts';
 import { foamShare } from './foam-share.ts';
 import { holdsFurther } from './further.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
@@ -67,6 +70,26 @@ function addedUnsaid(record: BatchRecord): readonly ReadingName[] {
 /** Sand, where the plan had some and nothing is said of it: the run counted it as planned. */
 const sandUnsaid = ({ bench, readings }: BatchRecord): readonly ReadingName[] =>
   /[1-9]/.test(bench['mix.sandCement']?.t ?? '') && !filled(readings.sand) ? ['sand'] : [];
+
+/** A foam weighed twice so soon need not have changed, s. A choice. */
+const SOON = 2 * MINUTE;
+
+/** The drift of a foam that loses a quarter in the longest that any stands. */
+const SLOWEST = foamDrift({ first: 1, later: 1 - DRAINED.thin, time: STANDS_MOST });
+
+/**
+ * What two weighings of the foam say of its draining, a share in ten minutes. One that kept more than any of this trade
+ * does, or grew heavier, was weighed with its liquid: `undrained`.
+ */
+export function weighedTwice(
+  record: BatchRecord,
+): { readonly drift: number; readonly undrained: boolean } | undefined {
+  const at = (name: ReadingName) => readingValue(record, name);
+  const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];
+  if (!first || !later || !time) return undefined;
+  const drift = foamDrift({ first, later, time });
+  return { drift, undrained: time >= SOON && drift > SLOWEST };
+}
 
 /** What went into a saved batch against what came out, when enough of it is written down. */
 export function reckon(record: BatchRecord): Reckoned {

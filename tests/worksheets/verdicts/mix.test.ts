@@ -127,7 +127,13 @@ verdicts(cost, { volume: '100 L' }, [
 ]);
 
 /** A litre of a base mix that was to have a w/c of 0.4. */
-const jug = { tare: '0.15 kg', jug: '1 L', cement: '10 kg', waterCement: '0.4', counts: 'base' };
+const jug = {
+  tare: '0.15 kg',
+  jug: '1 L ± 0.003',
+  cement: '10 kg',
+  waterCement: '0.4',
+  counts: 'base',
+};
 
 // 1 + w/c over 1 ÷ 3150 + w/c ÷ 1000, and the jug: as meant within two hundredths, and what a jug can tell.
 verdicts(baseCheck, { ...jug, sandCement: '0', air: '0 %', cementDensity: '3150 kg/m3' }, [
