@@ -1,51 +1,13 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type Note, outsideRange } from '../note.ts';
-import { waterDensity } from '../water/density.ts';
+import { STANDARD_FOAM_BAND } from './standard-band.ts';
 
 /** Density of workshop air, kg/m³: 20 °C, 50 % humidity, sea level gives 1.199. @source spieweck-bettin */
 export const AIR_DENSITY = 1.2;
 
 /** Density of a foaming solution, kg/m³: water with a few percent of concentrate. @source common-practice */
 export const SOLUTION_DENSITY = 1000;
-
-/** The band standards name for preformed foam, kg/m³ (2–4 lb/ft³). @source aci-523-1r (from memory) */
-export const STANDARD_FOAM_BAND = { min: 32, max: 64 } as const;
-
-/**
- * The volume of a vessel from weighing it full of water.
- *
- * `empty` and `filled` in kg, `temperature` of the water in K. Formula: V = (filled − empty) / ρ(T),
- * as the calibration of a measure in ASTM C29 and C138 has it. Air bears up the water by its
- * own weight, which that rule ignores: the true volume is larger by ρair / (ρ − ρair), 0.12 %,
- * less 0.015 % for the brass or steel the scale was set with. `buoyancy` gives the first figure
- * so that a reader who cares can add it. Range 0–100 °C.
- *
- * Results: `volume` m³, `water` kg as read, `waterDensity` kg/m³, `buoyancy` share.
- *
- * @throws {DomainError} when the full vessel is not heavier than the empty one, or off 0–100 °C.
- * @source navedtra-14070, tanaka-2001
- */
-export function vesselVolume(reading: {
-  readonly empty: number;
-  readonly filled: number;
-  readonly temperature: number;
-  readonly airDensity?: number;
-}): {
-  readonly volume: number;
-  readonly water: number;
-  readonly waterDensity: number;
-  readonly buoyancy: number;
-} {
-  const { empty, filled, temperature, airDensity = AIR_DENSITY } = reading;
-  demand('empty', empty, 'mass', { min: 0, max: EXTREMES.mass.max });
-  demand('filled', filled, 'mass', { min: empty, max: EXTREMES.mass.max, aboveMin: true });
-  demand('airDensity', airDensity, 'density', { min: 0, max: 2 });
-  const density = waterDensity(temperature);
-  const water = filled - empty;
-  const buoyancy = airDensity / (density - airDensity);
-  return { volume: water / density, water, waterDensity: density, buoyancy };
-}
 
 export interface FoamDensity {
   /** What the scale says over the vessel's volume, kg/m³: the number every bench balance uses. */

@@ -1,12 +1,8 @@
 import { demand } from '../../core/domain-error.ts';
-import {
-  AIR_DENSITY,
-  foamDensity,
-  SOLUTION_DENSITY,
-  STANDARD_FOAM_BAND,
-  vesselVolume,
-} from '../../core/foam/density.ts';
+import { AIR_DENSITY, foamDensity, SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { partDrained } from '../../core/foam/part-drained.ts';
+import { STANDARD_FOAM_BAND } from '../../core/foam/standard-band.ts';
+import { vesselVolume } from '../../core/foam/vessel.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';

@@ -1,4 +1,4 @@
-import { STANDARD_FOAM_BAND } from '../../core/foam/density.ts';
+import { STANDARD_FOAM_BAND } from '../../core/foam/standard-band.ts';
 
 /**
  * What may be foam at all, kg/m³. Lighter is sooner a slip in a reading; denser has less than three quarters

@@ -1,11 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  AIR_DENSITY,
-  foamDensity,
-  SOLUTION_DENSITY,
-  vesselVolume,
-} from '../../../src/core/foam/density.ts';
+import { AIR_DENSITY, foamDensity, SOLUTION_DENSITY } from '../../../src/core/foam/density.ts';
+import { vesselVolume } from '../../../src/core/foam/vessel.ts';
 import { between } from '../arbitrary.ts';
 
 describe('the volume of a vessel', () => {

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { vesselVolume } from '../../../src/core/foam/density.ts';
 import { concentrateShare, type Dilution } from '../../../src/core/foam/dilution.ts';
 import { drainTimeBounds } from '../../../src/core/foam/drainage-bounds.ts';
 import { drainageRate, drainedAt, timeToDrain } from '../../../src/core/foam/drainage-curve.ts';
@@ -7,6 +6,7 @@ import { partDrained } from '../../../src/core/foam/part-drained.ts';
 import { foamingSolution } from '../../../src/core/foam/solution.ts';
 import { foamSurvival, gasLeftAfter } from '../../../src/core/foam/survival.ts';
 import { timeInHand } from '../../../src/core/foam/time-in-hand.ts';
+import { vesselVolume } from '../../../src/core/foam/vessel.ts';
 import { expectLimits } from '../refuses.ts';
 
 const positive = { refuses: [0, -1, Number.NaN] };

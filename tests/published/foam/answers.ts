@@ -1,10 +1,7 @@
-import {
-  AIR_DENSITY,
-  foamDensity,
-  STANDARD_FOAM_BAND,
-  vesselVolume,
-} from '../../../src/core/foam/density.ts';
+import { AIR_DENSITY, foamDensity } from '../../../src/core/foam/density.ts';
 import { foamingSolution } from '../../../src/core/foam/solution.ts';
+import { STANDARD_FOAM_BAND } from '../../../src/core/foam/standard-band.ts';
+import { vesselVolume } from '../../../src/core/foam/vessel.ts';
 import { type Answers, answer } from '../answer.ts';
 
 export const answers: Answers = {
