@@ -116,6 +116,19 @@ describe('the sentence beside a field', () => {
   });
 });
 
+test('a point that others group thousands by is told both ways, where the field allows both', () => {
+  const hardness = number('hardness', { label: 'It', example: '150 mg/L CaCO3', min: '0 mg/L' });
+  const echo = (t: string, field = hardness, say = metric) =>
+    readNumber(field, { t }, {}, say).echo;
+  expect(echo('1.200')).toMatch(/^1\.2\u00a0.*; for 1200\u00a0.* type 1200$/);
+  expect(echo('1.200 mg/L')).toMatch(/type 1200 mg\/L$/);
+  for (const t of ['1.20', '0.125', '1200', '1.2345', '1.200e3'])
+    expect(echo(t) ?? '', t).not.toContain('type');
+  expect(echo('1.200', hardness, us)).toBeUndefined();
+  expect(echo('1.200', { ...hardness, max: '1000 mg/L' })).toBeUndefined();
+  expect(full(typed('2.450')).echo).toBeUndefined();
+});
+
 describe('a comma that could be either mark', () => {
   test('is the one that the field’s range leaves, and says so', () => {
     expect(full(typed('2,007'))).toMatchObject({ value: 2.007, echo: '2.007\u00a0kg' });

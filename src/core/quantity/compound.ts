@@ -50,6 +50,8 @@ export function readCompound(
     if (!understood && !minutes && !spelt(unitOf(kind, secondId), second.rest)) continue;
     // The dash of 6'-0" is drafting practice; behind a word it could be a minus.
     if (dash && normalise(firstUnit!) !== "'") continue;
+    // 1'000 is a thousand: nobody writes inches so.
+    if (!dash && /^\d{3}/.test(remainder!) && normalise(firstUnit!) === "'") continue;
     if (second.number >= per) continue;
     const size = Number(whole) + second.number / per;
     return { number: sign && sign !== '+' ? -size : size, unit, comma: second.comma };

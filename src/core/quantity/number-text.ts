@@ -13,10 +13,12 @@ const SEVERAL = { ok: false, code: 'several-numbers' } as const;
 
 /** The narrow spaces that group digits: no-break, figure, thin, narrow no-break. */
 const GROUP = '[\\u00a0\\u2007\\u2009\\u202f]';
+/** They, or the apostrophes of a Swiss bill. */
+const WHOLE_GROUP = `(?:${GROUP}|['\u2019])`;
 
 const SIGN = /^[+\-\u2212\u2013]\s*/;
 const FRACTION = /^(?:(\d+)(?:\s+(?:and\s+)?|-))?(\d+)\s*[/\u2044\u2215]\s*(\d+)/;
-const GROUPED = new RegExp(`^\\d{1,3}(?:(${GROUP})\\d{3})(?:\\1\\d{3})*(?!\\d)`);
+const GROUPED = new RegExp(`^\\d{1,3}(?:(${WHOLE_GROUP})\\d{3})(?:\\1\\d{3})*(?!\\d)`);
 /** Decimals grouped in threes, the last group of one to three. */
 const GROUPED_DECIMALS = new RegExp(`^\\d{3}(?:${GROUP}\\d{3})*${GROUP}\\d{1,3}(?!\\d)`);
 const EXPONENT = /^(?:e([+\-\u2212]?\d+)|\s*[x×*·]\s*10(?:\^([+\-\u2212]?\d+)|([⁺⁻]?[⁰¹²³⁴-⁹]+)))/i;
@@ -29,8 +31,8 @@ const spellFractions = (text: string): string =>
   text.replace(/[¼-¾⅐-⅞]/g, (mark) => ` ${mark.normalize('NFKD')} `).trim();
 
 /**
- * Reads the number at the front of `text`. A decimal comma is read, a thousands mark never guessed. No
- * range: any text.
+ * Reads the number at the front of `text`. A decimal comma is read, a thousands mark never guessed: an apostrophe before
+ * three digits is no other. No range: any text.
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
  */
 export function readNumberText(text: string): NumberText {

@@ -126,7 +126,7 @@ function echoOf(
     readonly unit: string;
     readonly text: string;
   },
-  { value, number, typedUnit }: Extract<Parsed, { ok: true }>,
+  { value, number, unit: meantIn, typedUnit }: Extract<Parsed, { ok: true }>,
   say: Say,
 ): string | undefined {
   const { kind, units } = field;
@@ -143,6 +143,13 @@ function echoOf(
     !outOfBounds(field, meant, say)
   )
     return `${words(value)}; for ${words(meant)} type ${formatPlain(meant, kind, unit, TYPED)}`;
+  // A point before three digits groups thousands for many: not off a scale that shows grams, nor in the US.
+  if (GROUPED.test(typed) && meantIn.id !== 'kg' && say.system !== 'us') {
+    const whole = typed.trim().replace('.', '');
+    const other = readText(field, whole, typedIn, say);
+    if (other.ok && !outOfBounds(field, other.value, say))
+      return `${words(value)}; for ${words(other.value)} type ${whole}`;
+  }
   if (/^[-+\u2212]?\d*\.?\d*$/.test(typed.trim())) {
     // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
     const turned = entry.d?.[say.system] && unit !== typedIn;
@@ -153,6 +160,8 @@ function echoOf(
   const shown = [text, text + unitOf(kind, unit).symbol].some((it) => bare(it) === bare(read));
   return shown ? undefined : read;
 }
+
+const GROUPED = /^\s*[1-9]\d{0,2}\.\d{3}(?![\d.,e])/;
 
 const bare = (text: string) => text.replace(/\s/g, '');
 

@@ -54,6 +54,8 @@ describe('numbers', () => {
     ['1\u202f234.5', 1234.5],
     ['1.234\u202f567\u202f8', 1.2345678],
     ['12\u202f345e2', 1234500],
+    ["1'000", 1000],
+    ['1’234’567.5', 1234567.5],
   ])('%j is %d', (text, expected) => {
     expect(number(text)).toBe(expected);
   });
@@ -107,6 +109,7 @@ describe('what is not one number', () => {
     ['½½', 'several-numbers'],
     ['12\u202f345\u202f6', 'several-numbers'],
     ['1\u202f23', 'several-numbers'],
+    ["1'23", 'several-numbers'],
     ['abc', 'not-a-number'],
     ['.', 'not-a-number'],
     ['-', 'not-a-number'],
