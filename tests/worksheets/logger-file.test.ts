@@ -596,6 +596,26 @@ test('a clock with dots is a time that is not read, and no heading', async () =>
   expect(log.problems.map(({ code }) => code)).toEqual(['heading', 'no-time', 'no-time']);
 });
 
+test.each([
+  ['a degree in one sign', '2026/10/07 14:00,4.5℃\n2026/10/07 15:00,5.5℃'],
+  ['wide figures', '２０２６/１０/０７ １４:００，４.５\n２０２６/１０/０７ １５:００，５.５'],
+  ['Arabic figures', '٢٠٢٦-١٠-٠٧ ١٤:٠٠;٤٫٥\n٢٠٢٦-١٠-٠٧ ١٥:٠٠;٥٫٥'],
+  ['Persian figures', '۲۰۲۶-۱۰-۰۷ ۱۴:۰۰;۴٫۵\n۲۰۲۶-۱۰-۰۷ ۱۵:۰۰;۵٫۵'],
+])('a log in another script is read: %s', async (_, text) => {
+  expect(await degrees(text)).toEqual([4.5, 5.5]);
+  expect(await hours(text)).toEqual([0, 1]);
+});
+
+test('a dash for a minus is one', async () => {
+  expect(await degrees('2026-10-07 14:00;–5\n2026-10-07 15:00;–4,5')).toEqual([-5, -4.5]);
+});
+
+test('a month in another language is a time that is not read, and neither hours nor a temperature', async () => {
+  const log = await read('7 févr. 2026 14:00;4,5\n7 févr. 2026 15:00;–5,5');
+  expect(log).toMatchObject({ history: undefined, open: [] });
+  expect(log.problems.map(({ code }) => code)).toEqual(['no-time', 'no-time']);
+});
+
 test('a line full of brackets is soon known to be no log', async () => {
   const started = performance.now();
   await read(' ('.repeat(100_000));

@@ -9,7 +9,7 @@ const CELL = /^([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*(?:°|º|deg)?\s*([cfk])?$/
 
 /**
  * A temperature from one cell, K; undefined if it is not one.
- * Reads decimal point or comma, a true minus, and a unit of its own (°C, °F, K), which wins over
+ * Reads decimal point or comma, a true minus or a dash for one, and a unit of its own (°C, °F, K), which wins over
  * `scale`. No range: text.
  * @source common-practice
  */
@@ -17,7 +17,7 @@ export function readTemperatureCell(cell: string, scale: Scale): number | undefi
   const match = CELL.exec(
     cell
       .trim()
-      .replace('\u2212', '-')
+      .replace(/^[\u2212\u2013]/, '-')
       .replaceAll(/[\u00a0\u202f]/g, ' '),
   );
   if (!match) return undefined;

@@ -69,7 +69,10 @@ export function surveyLog(
   const clockColumn = given.clockColumn ?? findClock(sample, styles, timeColumn);
   const style = mostly(styles[timeColumn]);
   const timed = sample.filter(
-    (cells) => styleOf(timeText(cells, timeColumn, clockColumn)) === style,
+    (cells) =>
+      styleOf(timeText(cells, timeColumn, clockColumn)) === style &&
+      // `7 févr. 2026 14:00` counts no seven hours.
+      !(style === 'elapsed' && cells.some((cell) => /^\s*\d\d?:\d\d/.test(cell))),
   );
   const others = styles.map((_, i) => i).filter((i) => i !== timeColumn && i !== clockColumn);
   const counts = others.map(

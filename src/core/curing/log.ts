@@ -197,7 +197,7 @@ const NO_COLUMN = -1;
 const LONG = 200;
 /** A clock, and a number at the end: a reading, though how its time is written is not known here. */
 const UNREAD =
-  /(?:\d:|\d\d[\s;]+\d\d?\.)\d\d.*[;,|\s][+\-\u2212]?\d+(?:[.,]\d+)?\s*(?:[°º]?\s*[cfk])?[\s"]*$/i;
+  /(?:\d:|\d\d[\s;]+\d\d?\.)\d\d.*[;,|\s][+\-\u2212\u2013]?\d+(?:[.,]\d+)?\s*(?:[°º]?\s*[cfk])?[\s"]*$/i;
 
 /** Why a row cannot be a reading; undefined when it can. */
 function reasonToDrop(

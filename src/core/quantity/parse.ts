@@ -2,6 +2,7 @@ import { readCompound } from './compound.ts';
 import { siOf } from './convert.ts';
 import { KINDS, type Kind, type Unit, unitOf } from './kinds.ts';
 import { readNumberText } from './number-text.ts';
+import { plainText } from './plain-text.ts';
 import { findUnit, LONGEST, normalise } from './unit-spelling.ts';
 
 type Problem =
@@ -40,7 +41,6 @@ interface Quantity {
 
 export type Parsed = Quantity | { readonly ok: false; readonly problem: Problem };
 
-const INVISIBLE = /[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad]/g;
 /** A digit that starts a number of its own, not one inside a unit such as m3. */
 const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
 
@@ -67,7 +67,7 @@ export function parseQuantity(
   shownUnit: string = KINDS[kind].shown.metric,
 ): Parsed {
   const shown = unitOf(kind, shownUnit);
-  const read = text.replace(INVISIBLE, '').trim();
+  const read = plainText(text).trim();
   if (read === '') return { ok: false, problem: { code: 'empty' } };
 
   const goes = IN_GOES.includes(kind) ? read.split(AND) : [];

@@ -14,7 +14,7 @@ const SAID: Readonly<Record<LogProblem['code'], string>> = {
   heading: 'a heading, not a reading',
   blank: 'empty',
   'no-time':
-    'no time that can be read, or one of a zone that is not written as UTC, GMT+2 or +02:00',
+    'no time that can be read, a month named in another language, or a zone that is not written as UTC, GMT+2 or +02:00',
   'ambiguous-date': 'a date that could be read two ways',
   'no-temperature': 'no temperature that can be read',
   implausible: 'a temperature no concrete or air has',

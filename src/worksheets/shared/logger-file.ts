@@ -10,6 +10,7 @@ import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
 import { celsius, fahrenheit } from '../../core/curing/units.ts';
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
+import { plainText } from '../../core/quantity/plain-text.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { SYMBOLS, unreadRows, WAITS } from './log-words.ts';
 
@@ -85,7 +86,7 @@ const byThisClock = (seconds: number) =>
 export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
   const { default: csv } = await arrived(import('papaparse'));
   // The lines of one file may end in several ways, where its heading was written apart.
-  const plain = inNumbers(text.replace(/^\ufeff/, '').replaceAll(/\r\n?/g, '\n'));
+  const plain = inNumbers(plainText(text).replaceAll(/\r\n?/g, '\n'));
   const tables = SEPARATORS.map((delimiter) => {
     const { data } = csv.parse<string[]>(delimiter === ' ' ? spaced(plain) : plain, {
       delimiter,

@@ -30,6 +30,6 @@ test.each([
   expect(read.ok && read.value * 1000).toBeCloseTo(mm, 9);
 });
 
-test.each(["5'6", "5' 6\"", `5'-6"`])('%s has inches', (text) => {
+test.each(["5'6", '5\' 6"', `5'-6"`])('%s has inches', (text) => {
   expect(readCompound(text, 'length')?.number).toBe(5.5);
 });

@@ -55,6 +55,9 @@ describe('numbers', () => {
     ['1.234\u202f567\u202f8', 1.2345678],
     ['12\u202f345e2', 1234500],
     ["1'000", 1000],
+    ['１２．５', 12.5],
+    ['٤٫٥', 4.5],
+    ['۱۲۳', 123],
     ['1’234’567.5', 1234567.5],
   ])('%j is %d', (text, expected) => {
     expect(number(text)).toBe(expected);
@@ -128,7 +131,7 @@ describe('what is not one number', () => {
     ['NaN', 'not-a-number'],
     ['Infinity', 'not-a-number'],
     ['0x10', 'unknown-unit'],
-    ['٣', 'not-a-number'],
+    ['३', 'not-a-number'],
     ['', 'empty'],
     [' \u00a0\t', 'empty'],
     ['\u200b', 'empty'],
