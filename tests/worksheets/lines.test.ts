@@ -30,6 +30,8 @@ describe('what stands between two numbers', () => {
     ['2 min 40 g'],
     ['120 s\t40 g'],
     ['0:02:00 | 40 g'],
+    ['"2";"0,04"'],
+    ['"2","0,04"'],
   ])('%j', (line) => {
     const { rows, problems } = read(line);
     expect(problems).toEqual([]);

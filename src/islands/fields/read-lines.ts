@@ -18,6 +18,7 @@ const SEPARATORS = [
   /\t+/,
   /\s*[;|]\s*/,
   /,\s+/,
+  /(?<="),(?=")/,
   /\s{2,}/,
   // A space ends a number where another begins; `2 min` stays whole.
   /\s+(?=[-+\u2212]?[.,]?\d)/,
@@ -92,7 +93,7 @@ function readLine(
   const row: Record<string, number> = {};
   for (const [i, [name, column]] of columns.entries()) {
     const unit = columnUnit(column, system);
-    const parsed = readText(column, cells[i]!, unit, say);
+    const parsed = readText(column, unquoted(cells[i]!), unit, say);
     if (!parsed.ok) return unread(column, parsed.problem, unit);
     const outside = outOfBounds(column, parsed.value, say);
     if (outside) return outside;
@@ -100,6 +101,9 @@ function readLine(
   }
   return row;
 }
+
+/** A cell as spreadsheets export it. */
+const unquoted = (cell: string) => cell.trim().replace(/^"(.*)"$/, '$1');
 
 function cellsOf(line: string, wanted: number, ranges: boolean): readonly string[] {
   let found: readonly string[] = [line];
