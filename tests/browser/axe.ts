@@ -13,10 +13,9 @@ const ALL: RunOnly = {
 /** What turning the colours can change. */
 export const COLOURS: RunOnly = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
 /** What another width of the screen can change, where it shows the same things; its targets are measured. */
-export const WIDTH: RunOnly = {
-  type: 'rule',
-  values: ['scrollable-region-focusable', 'meta-viewport', 'css-orientation-lock'],
-};
+export const WIDTH: RunOnly = { type: 'rule', values: ['scrollable-region-focusable'] };
+/** What is looked at elsewhere, or never a fault: `boxes` measures targets, and what is hidden is only named. */
+const ELSEWHERE = ['target-size', 'hidden-content'];
 
 /** Every page of this window brings axe along. */
 export const bringAxe = (context: BrowserContext) => context.addInitScript(axe);
@@ -44,9 +43,9 @@ export async function faults(
   );
 }
 
-/** What axe finds in all but the colours of the page, which are tried by themselves. */
+/** What axe finds in all but the colours of the page, which are tried by themselves, and its targets. */
 export const faultsButColours = (page: Page, within?: readonly string[]): Promise<string[]> =>
-  faults(page, ALL, within, COLOURS.values);
+  faults(page, ALL, within, [...COLOURS.values, ...ELSEWHERE]);
 
 /**
  * What axe finds in the colours of the page, where they are not among those `tried` under the same theme:
@@ -58,21 +57,29 @@ export async function newColourFaults(page: Page, tried: Set<string>): Promise<s
       const seen = new Set(tried);
       const had = seen.size;
       for (const e of document.querySelectorAll('[data-fresh]')) e.removeAttribute('data-fresh');
+      /** What lies behind a text in each element that was asked, down to the first that is opaque. */
+      const grounds = new Map<Element, string>();
+      const ground = (e: Element | null): string => {
+        if (!e) return '';
+        const known = grounds.get(e);
+        if (known !== undefined) return known;
+        const { backgroundColor, backgroundImage, opacity } = getComputedStyle(e);
+        const own = [
+          opacity === '1' ? '' : opacity,
+          backgroundImage === 'none' ? '' : backgroundImage,
+          backgroundColor === 'rgba(0, 0, 0, 0)' ? '' : backgroundColor,
+        ].filter(Boolean);
+        if (!backgroundColor.startsWith('rgb(')) own.push(ground(e.parentElement));
+        const found = own.join();
+        grounds.set(e, found);
+        return found;
+      };
       for (const e of document.body.querySelectorAll('*')) {
         const speaks = [...e.childNodes].some((n) => n.nodeType === 3 && n.nodeValue?.trim());
         if (!(speaks || e.matches('input, select, textarea')) || !e.checkVisibility()) continue;
         const { color, fontSize, fontWeight, textDecorationLine } = getComputedStyle(e);
         const around = e.parentElement ? getComputedStyle(e.parentElement).color : '';
-        const key = [color, fontSize, fontWeight, textDecorationLine, around];
-        for (let at: Element | null = e; at; at = at.parentElement) {
-          const { backgroundColor, backgroundImage, opacity } = getComputedStyle(at);
-          if (opacity !== '1') key.push(opacity);
-          if (backgroundImage !== 'none') key.push(backgroundImage);
-          if (backgroundColor === 'rgba(0, 0, 0, 0)') continue;
-          key.push(backgroundColor);
-          if (backgroundColor.startsWith('rgb(')) break;
-        }
-        const style = key.join();
+        const style = [color, fontSize, fontWeight, textDecorationLine, around, ground(e)].join();
         if (!seen.has(style)) e.setAttribute('data-fresh', '');
         seen.add(style);
       }
