@@ -180,3 +180,10 @@ test('the head of the base mix names each part of it, sand too', () => {
   expect(at(table, '10.5')[1]).toBe('7.1\u00a0kg (3.0 + 1.2 + 3.0)');
   expect(BENCH_COLUMNS[3]).toBe('or base mix (cement + water + any sand)');
 });
+
+test('a jar has as many rows as a bucket', () => {
+  const table = rows(0.3, 'metric', { tare: 0.02, vessel: 0.2e-3 });
+  expect(table.length).toBeGreaterThan(rows(21.02, 'metric').length / 2);
+  // 5 g in 200 mL are 25 kg/m³.
+  expect(table.map(([reading]) => reading)).toContain('0.145\u00a0kg');
+});

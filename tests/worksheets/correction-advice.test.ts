@@ -12,6 +12,7 @@ import {
   isSpent,
   MOST_CORRECTIONS,
   spentAdvice,
+  vesselFor,
 } from '../../src/worksheets/shared/correction-advice.ts';
 import { NEAR_ENOUGH } from '../../src/worksheets/shared/near-enough.ts';
 import { OWN_AMOUNT, OWN_PLAN } from '../../src/worksheets/shared/own-plan.ts';
@@ -445,3 +446,13 @@ test.each([
     ]);
   },
 );
+
+test.each(['metric', 'us'] as const)('a vessel is named that its field takes, %s', (system) => {
+  const say = speaker(system);
+  for (const mix of [0.2e-3, 0.5e-3, 0.52e-3, 0.55e-3, 3e-3]) {
+    const [, named] = /about (.*),/.exec(vesselFor(mix, say))!;
+    const entry = { t: named!, s: system };
+    const { problem } = readWorksheet(correct, { 'correct.vessel': entry }, {}, say).fields.vessel!;
+    expect(problem, named).toBeUndefined();
+  }
+});

@@ -7,6 +7,7 @@ import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { FOAM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+import { netWords } from '../shared/as-said.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
@@ -198,7 +199,7 @@ export default worksheet({
       put: (v, r, say) =>
         r.weighed === undefined
           ? 'Assumed; nothing was weighed.'
-          : `ρf = (${say(r.weighed.spread.mean, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ ${say(r.weighed.volume, 'volume')} = ${say(r.weighed.asMade.apparent, 'density', { units: FOAM })}`,
+          : `ρf = (${netWords(r.weighed.spread.mean, v.tare, say)}) ÷ ${say(r.weighed.volume, 'volume')} = ${say(r.weighed.asMade.apparent, 'density', { units: FOAM })}`,
     },
     {
       tex: String.raw`\rho_f' = \frac{m_{\text{foam}} - \rho_s V_{\text{drained}}}{V - V_{\text{drained}}}`,
@@ -211,7 +212,7 @@ export default worksheet({
       tex: String.raw`V = \frac{m_{\text{water}} - m_{\text{empty}}}{\rho_w(T)}`,
       put: (v, r, say) =>
         v.method === 'weighed' && v.vesselKnown === 'weighed'
-          ? `V = (${say(v.filled, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ water’s density at ${say(v.temperature, 'temperature')} = ${say(r.weighed!.volume, 'volume', { significant: 4 })}`
+          ? `V = (${netWords(v.filled, v.tare, say)}) ÷ water’s density at ${say(v.temperature, 'temperature')} = ${say(r.weighed!.volume, 'volume', { significant: 4 })}`
           : 'Only when the vessel is weighed full of water.',
     },
   ],

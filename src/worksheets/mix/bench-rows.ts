@@ -7,7 +7,9 @@ import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { baseWaterCement, type TypedRatio } from './recipe-fields.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
-export const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50];
+export const STEPS = [
+  0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50,
+];
 const ROWS = 15;
 /** The densities a bench sheet covers, as shares of the target: a blend lands heavy more often than light. */
 const FROM = 0.8;

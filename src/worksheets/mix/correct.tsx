@@ -7,6 +7,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, PERCENT } from '../shared/amounts.ts';
+import { netWords } from '../shared/as-said.ts';
 import {
   addWords,
   doubtWords,
@@ -211,7 +212,7 @@ export default worksheet({
     {
       tex: String.raw`\rho = \frac{m_{\text{full}} - m_{\text{empty}}}{V_{\text{bucket}}}`,
       put: (v, r, say) =>
-        `ρ = (${say(v.full, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ ${say(v.vessel, 'volume')} = ${say(r.measured, 'density')}`,
+        `ρ = (${netWords(v.full, v.tare, say)}) ÷ ${say(v.vessel, 'volume')} = ${say(r.measured, 'density')}`,
     },
     {
       tex: String.raw`F = \frac{M - \rho_t M/\rho}{\rho_t - \rho_f} \qquad B = \frac{\rho_t M/\rho - M}{1 - \rho_t/\rho_b}`,

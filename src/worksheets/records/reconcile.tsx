@@ -5,6 +5,7 @@ import { number, type Units } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, weighingBucket } from '../mix/recipe-fields.ts';
 import { ADDED_FOAM, PERCENT } from '../shared/amounts.ts';
+import { scaleReads } from '../shared/as-said.ts';
 import { ReconcileBars } from '../shared/ReconcileBars.tsx';
 import { foamDensityField } from '../shared/recipe.ts';
 import { reconcileJudgement } from '../shared/reconcile-words.ts';
@@ -131,7 +132,7 @@ export default worksheet({
     {
       tex: String.raw`V = \frac{M}{\rho}, \qquad M = C + W + S + \rho_f F`,
       put: (_, r, say) =>
-        `V = ${say(r.massIn, 'mass', { decimals: 2 })} ÷ ${say(r.wetDensity, 'density')} = ${say(r.yield, 'volume')}`,
+        `V = ${say(r.massIn, 'mass', scaleReads(r.massIn, say))} ÷ ${say(r.wetDensity, 'density')} = ${say(r.yield, 'volume')}`,
     },
     {
       tex: String.raw`V_0 = \frac{C}{\rho_c} + \frac{W}{\rho_w} + \frac{S}{\rho_s} + \frac{\rho_f F}{\rho_w}`,

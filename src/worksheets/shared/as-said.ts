@@ -36,3 +36,9 @@ const LITTLE = 0.5;
 export const scaleReads = (load: number, say: Say): Said => ({
   decimals: toUnit(load, 'mass', KINDS.mass.shown[say.system]) < LITTLE ? 3 : 2,
 });
+
+/** What lies in a vessel, kg, as its full and its empty weight: what they leave must come of them as they are said. */
+export function netWords(full: number, empty: number, say: Say): string {
+  const reads = scaleReads(full - empty, say);
+  return `${say(full, 'mass', reads)} − ${say(empty, 'mass', reads)}`;
+}

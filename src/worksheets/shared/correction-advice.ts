@@ -155,9 +155,12 @@ export const overflows = (load: {
   readonly targetDensity: number;
 }): boolean => load.vessel * load.targetDensity > load.massInHand;
 
+/** The least vessel named, m³: rounded to fluid ounces too it is no less than the fields take. */
+const LEAST_VESSEL = 0.12e-3;
+
 /** A vessel that a mix of so much, m³, does fill: about a fifth of it. A choice. */
 export const vesselFor = (mix: number, say: Say): string =>
-  `a vessel of about ${say(mix / 5, 'volume', { significant: 1 })}, weighed and measured`;
+  `a vessel of about ${say(Math.max(mix / 5, LEAST_VESSEL), 'volume', { significant: 1 })}, weighed and measured`;
 
 /** What to add, and what comes out of the mixer before it. */
 export function addWords({ fix, over }: Addition, say: Say): string {
