@@ -30,13 +30,13 @@ describe('the foam by other measures', () => {
     );
   });
 
-  test('a little foam in a small vessel is read finer: the hundredth would round an eighth of it away', () => {
+  test('a little foam in a small vessel is read in its unit: the hundredth of a kilogram would round an eighth of it away', () => {
     // 1.08 × 0.070 kg on 0.095.
     expect(measures({ tare: 0.095, vessel: 0.00205 }, 1.08)).toBe(
-      'By weight 75.6 g: the bucket then reads 0.171 kg.',
+      'By weight 75.6 g: the bucket then reads 171 g.',
     );
     expect(measures({ tare: 0.095, vessel: 0.00205 }, 1.08, 'us')).toBe(
-      'By weight 2.67 oz: the bucket then reads 0.376 lb.',
+      'By weight 2.67 oz: the bucket then reads 6.02 oz.',
     );
     const [vessel, foam] = [
       { tare: 0.095, vessel: 0.00205 },

@@ -63,3 +63,12 @@ test('a ± beside its reading is refused by that name', () => {
     /^± of Gas lost while blending: read 60\s%; it must be at most 50\s%/,
   );
 });
+
+test('what is little is told to want a finer scale than the example’s', () => {
+  const jar = { 'bucket.volume': { t: '0.2', u: 'L' } };
+  expect(refused(jar)).toMatchObject({
+    input: 'landing-foamScale',
+    say: expect.stringContaining('So little wants a finer scale: type what yours shows.'),
+  });
+  expect(refused({ ...jar, 'landing.foamScale': { t: '1', u: 'g' } })).toBeUndefined();
+});

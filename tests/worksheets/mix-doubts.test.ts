@@ -101,7 +101,9 @@ test.each([
   expect(of('20 L').verdict).toBe('good');
   const many = of('20.1 L');
   expect(many.verdict).toBe('look');
-  expect(many.say).toMatch(/^21 loads: check the volume/);
+  expect(many.say).toMatch(
+    /^21 loads: check the volume.* If they stand, make each load’s foam last/,
+  );
   // More than the mixer asks for are chosen, for whole pieces.
   const chosen = { [volume]: '20 L', 'mix.largestLoad': '1 L', 'mix.leastLoads': '23' };
   expect(asked(sheet, chosen).verdict).toBe('good');
@@ -301,4 +303,9 @@ test('sand is held to its own most, whatever else goes in beside it', () => {
   });
   expect(verdict).toBe('stop');
   expect(say).toContain('damp sand');
+});
+
+test('a jug and a hand blender are a mixer', () => {
+  const jug = { 'proportion.volume': '0.4 L', 'mix.largestLoad': '500 mL' };
+  expect(asked(proportion, jug).verdict).toBe('good');
 });

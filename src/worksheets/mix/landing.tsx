@@ -206,7 +206,8 @@ export default worksheet({
       const field = landingFields[e.quantity as 'bucket' | 'foamFill' | 'foamDensity'];
       // The others are each a ± by their own names.
       const label = 'plusMinus' in field || 'takes' in field ? `± of ${field.label}` : field.label;
-      return `${refused(e, { ...field, label }, say)} So doubtful a reading is none.`;
+      const finer = e.quantity === 'foamScale' || e.quantity === 'baseScale';
+      return `${refused(e, { ...field, label }, say)} ${finer ? 'So little wants a finer scale: type what yours shows.' : 'So doubtful a reading is none.'}`;
     },
   },
   folded: 'The load, the bucket, and errors that go together',

@@ -95,7 +95,8 @@ export const sandTakenAsDry = ({ sandCement: sand }: { readonly sandCement: numb
 export const largestLoad = number('volume', {
   label: 'Largest load the mixer takes',
   example: '40 L',
-  min: '1 L',
+  // A jug and a hand blender.
+  min: '0.1 L',
   max: '10 m3',
   bench: 'mix.largestLoad',
 });

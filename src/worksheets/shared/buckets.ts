@@ -1,4 +1,6 @@
 import { inBuckets, type Loads } from '../../core/mix/loads.ts';
+import { KINDS } from '../../core/quantity/kinds.ts';
+import { handy } from '../../islands/engine/handy.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { scaleReads } from './as-said.ts';
 
@@ -25,7 +27,12 @@ export function lastReads(
 ): string {
   if (tare === undefined || part <= NONE) return '';
   const each = vessel * foam;
-  const reads = say(tare + part * each, 'mass', scaleReads((whole + part) * each, say));
+  const filled = (whole + part) * each;
+  const full = tare + part * each;
+  const unit = KINDS.mass.shown[say.system];
+  // Where foam and bucket are both less than a kilogram, in the unit of the foam.
+  const small = handy(Math.max(filled, full), 'mass', unit) !== unit;
+  const reads = say(full, 'mass', small ? {} : scaleReads(filled, say));
   return `: the ${whole > 0 ? 'last' : 'bucket'} then reads ${reads}`;
 }
 
