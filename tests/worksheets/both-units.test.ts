@@ -101,6 +101,11 @@ test('a part is priced by the cubic metre or the cubic yard', () => {
   expect(told('us')).toBeCloseTo((15.244 / 0.0972) * 0.764555, 1);
 });
 
+test('pigment is weighed to what a scale of the reader’s units shows', () => {
+  expect(asked(pigment).judgement.say).toContain('Weigh it to 0.05\u00a0oz, the same');
+  expect(asked(pigment, {}, 'metric').judgement.say).toContain('Weigh it to the gram, the same');
+});
+
 test('pigment is weighed for as many loads as were planned', () => {
   const five = { 'mix.loads': { v: 5, from: proportion.question, by: 'proportion' } };
   const { mass, all } = asked(pigment, {}, 'us', five).numbers;

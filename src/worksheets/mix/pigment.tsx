@@ -63,7 +63,7 @@ export default worksheet({
       verdict: 'good',
       say:
         share > 0
-          ? 'Within the usual range. Weigh it to the gram, the same for every load, and stir it into the mixing water before the cement.'
+          ? `Within the usual range. Weigh it to ${say.system === 'us' ? '0.05\u00a0oz' : 'the gram'}, the same for every load, and stir it into the mixing water before the cement.`
           : 'No pigment: the part keeps the colour of its cement.',
     },
   folded: 'Its own maximum, and how many loads',
