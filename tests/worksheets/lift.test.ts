@@ -2,7 +2,10 @@ import { expect, test } from 'vitest';
 import type { Entries, System } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { benchKey } from '../../src/islands/worksheet.ts';
+import airSupply from '../../src/worksheets/foam/air-supply.tsx';
 import lift from '../../src/worksheets/placing/lift.tsx';
 import { mustAnswer } from './must-answer.ts';
 
@@ -45,4 +48,14 @@ test('the heights compared are round ones in the unit they are read in', () => {
   };
   expect(heights('metric')).toEqual(['0.10 m', '0.30 m', '0.60 m', '1.2 m', '2.4 m']);
   expect(heights('us')).toEqual(['0.50 ft', '1.0 ft', '2.0 ft', '4.0 ft', '8.0 ft']);
+});
+
+test('a workshop has one pressure of the air: what is typed beside the foam’s air holds for a lift', () => {
+  const say = speaker('metric');
+  const entries: Entries = { 'air.atmosphere': { t: '650', u: 'mbar', s: 'metric' } };
+  const pressure = (more: Entries = {}) =>
+    readWorksheet(lift, { ...entries, ...more }, {}, say).fields.atmosphere as NumberReading;
+  expect(pressure()).toMatchObject({ value: 65_000, from: airSupply.question });
+  expect(benchKey(airSupply, 'atmosphere')).toBe('air.atmosphere');
+  expect(pressure({ 'lift.atmosphere': { t: '90', u: 'kPa' } }).value).toBe(90_000);
 });

@@ -62,10 +62,15 @@ export default worksheet({
     cementDensity,
     atmosphere: number('pressure', {
       label: 'Pressure of the air',
-      help: 'About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) of height above the sea.',
+      help: 'Where you stand: a weather report tells it for the height of the sea. About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) above that.',
       example: '101.3 kPa',
       min: '40 kPa',
       max: '120 kPa',
+      borrows: {
+        bench: 'air.atmosphere',
+        from: 'Is there air enough for the foam?',
+        by: 'air-supply',
+      },
       folded: true,
     }),
   },
