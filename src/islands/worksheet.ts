@@ -62,8 +62,8 @@ interface FigureProps<V, R> {
 
 type PlusMinus<F> = { readonly [K in keyof F]: number };
 
-/** A worksheet: one question, what it needs, how core answers it, and what stands beside the answer. */
-export interface Worksheet<F extends Fields = Fields, R = unknown> {
+/** What a worksheet asks and works out, and what of it goes on the bench. */
+export interface Sum<F extends Fields = Fields, R = unknown> {
   readonly id: string;
   readonly question: string;
   readonly fields: F;
@@ -80,15 +80,6 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   /** The results in the order of their weight: the first is the answer. */
   readonly results: Readonly<Record<string, ResultSpec<R>>>;
   /**
-   * Any verdict on numbers of the reader's own names what of it is still the example's. A `good` becomes `look` where
-   * the ± of a result is larger than the result, and that is a fault (`engine/doubt.ts`).
-   */
-  readonly judge: (result: R, values: Values<F>, say: Say, kept?: KeptResults) => Judgement;
-  /** Readings that are to be checked first: said before the verdict, which is no longer `good`. A `stop` stands without. */
-  readonly doubts?: (result: R, values: Values<F>, say: Say) => string | undefined;
-  /** The bench keys of what else its verdict looks at, in `kept`: results of other worksheets that no field takes. */
-  readonly minds?: readonly string[];
-  /**
    * Fields whose example answers nobody, such as one that nobody can fill before the bench, and what is said in place of
    * a verdict while it is the example's, or rests on it, and other readings are not, if anything. Of the results only the
    * first is then shown.
@@ -97,8 +88,6 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
     field: keyof F & string,
     words: (result: R, say: Say, kept: KeptResults) => string | undefined,
   ])[];
-  /** What a reader must know about this result, one sentence each. */
-  readonly notes?: (result: R, values: Values<F>, say: Say) => readonly string[];
   /** Sentences for the refusals of core, in cells of rows too, by their `because` code. */
   readonly refusals?: Readonly<Record<string, (refused: DomainError, say: Say) => string>>;
   /**
@@ -106,8 +95,6 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
    * the first that is shown.
    */
   readonly blames?: Readonly<Record<string, (keyof F & string) | readonly (keyof F & string)[]>>;
-  /** What the folded fields are called together: `The batch behind it`. */
-  readonly folded?: string;
   /** Results that go on the bench: result name → bench key. Of two with one key the one last worked in has it. */
   readonly keeps?: Readonly<Record<string, string>>;
   /**
@@ -119,6 +106,23 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   >;
   /** Results that a later worksheet answers anew, and what follows takes from there: result name → its bench key. */
   readonly givesWay?: Readonly<Record<string, string>>;
+}
+
+/** A worksheet: one question, what it needs, how core answers it, and what stands beside the answer. */
+export interface Worksheet<F extends Fields = Fields, R = unknown> extends Sum<F, R> {
+  /**
+   * Any verdict on numbers of the reader's own names what of it is still the example's. A `good` becomes `look` where
+   * the ± of a result is larger than the result, and that is a fault (`engine/doubt.ts`).
+   */
+  readonly judge: (result: R, values: Values<F>, say: Say, kept?: KeptResults) => Judgement;
+  /** Readings that are to be checked first: said before the verdict, which is no longer `good`. A `stop` stands without. */
+  readonly doubts?: (result: R, values: Values<F>, say: Say) => string | undefined;
+  /** The bench keys of what else its verdict looks at, in `kept`: results of other worksheets that no field takes. */
+  readonly minds?: readonly string[];
+  /** What a reader must know about this result, one sentence each. */
+  readonly notes?: (result: R, values: Values<F>, say: Say) => readonly string[];
+  /** What the folded fields are called together: `The batch behind it`. */
+  readonly folded?: string;
   readonly working: readonly [WorkingStep<Values<F>, R>, ...WorkingStep<Values<F>, R>[]];
   readonly figure?: (props: FigureProps<Values<F>, R>) => ComponentChildren;
   readonly tables?: readonly TableSpec<Values<F>, R>[];
@@ -135,12 +139,19 @@ export function worksheet<const F extends Fields, R>(spec: Worksheet<F, R>): Wor
   return spec;
 }
 
+/** Declares what one works out by itself, for a page that needs no more of it. */
+export function sum<const F extends Fields, R>(spec: Sum<F, R>): Sum<F, R> {
+  return spec;
+}
+
 /** Any worksheet, when which one it is does not matter. */
 // biome-ignore lint/suspicious/noExplicitAny: a description's own types are known only to itself
 export type AnyWorksheet = Worksheet<any, any>;
+// biome-ignore lint/suspicious/noExplicitAny: and so is a sum's
+export type AnySum = Sum<any, any>;
 
 /** As much of one as it takes to read its fields. */
-export type Asked = Pick<AnyWorksheet, 'id' | 'fields'>;
+export type Asked = Pick<AnySum, 'id' | 'fields'>;
 
 /** The bench key of a field: its own, or one shared with other worksheets. */
 export const benchKey = (sheet: Asked, name: string): string =>
@@ -157,7 +168,7 @@ export const keptKeys = ({ keeps = {}, leaves = {} }: AnyWorksheet): readonly st
 ];
 
 /** Results that may be kept by another worksheet: what then counts is said beside them. */
-export const alsoKept = ({ keeps = {}, givesWay = {} }: AnyWorksheet) => [
+export const alsoKept = ({ keeps = {}, givesWay = {} }: AnySum) => [
   ...Object.entries(keeps),
   ...Object.entries(givesWay),
 ];

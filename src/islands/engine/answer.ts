@@ -1,7 +1,7 @@
 import type { KeptResults } from '../../bench/entries.ts';
 import { DomainError, Unsettled } from '../../core/domain-error.ts';
 import type { Fields } from '../fields.ts';
-import type { AnyWorksheet, Judgement } from '../worksheet.ts';
+import type { AnySum, AnyWorksheet, Judgement } from '../worksheet.ts';
 import { carried, doubtOf, plusMinus, type Sure, withDoubt, withScatter } from './doubt.ts';
 import { refused, tooLow } from './problems.ts';
 import { choices, inputId, isInvented, isShown, type Problem, type Reading } from './reading.ts';
@@ -24,9 +24,12 @@ export interface Unanswered {
   readonly problems: readonly Problem[];
 }
 
+/** As much of a worksheet as it takes to answer it. */
+type Judged = AnySum & Pick<AnyWorksheet, 'judge' | 'doubts' | 'notes'>;
+
 /** Works a worksheet out from what was read, or says, field by field, why it cannot. */
 export function answer(
-  sheet: AnyWorksheet,
+  sheet: Judged,
   reading: Reading,
   say: Say,
   kept?: KeptResults,
@@ -79,7 +82,7 @@ export function answer(
 
 /** No verdict on a reading that nobody made yet. */
 function awaited(
-  { awaits }: AnyWorksheet,
+  { awaits }: AnySum,
   { own, fields }: Reading,
   result: unknown,
   say: Say,
@@ -92,7 +95,7 @@ function awaited(
   return undefined;
 }
 
-const unsettled = (sheet: AnyWorksheet) => ({
+const unsettled = (sheet: AnySum) => ({
   input: inputId(sheet.id, Object.keys(sheet.fields)[0]!),
   say: 'With these numbers the calculation does not come to rest, so no result is shown. Check them for a slip of the decimal point or of the unit.',
 });
@@ -100,7 +103,7 @@ const unsettled = (sheet: AnyWorksheet) => ({
 const notFinite = (name: string) =>
   new DomainError({ quantity: name, value: Number.NaN, kind: 'count', allowed: {} });
 
-function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: Say) {
+function blame(sheet: AnySum, reading: Reading, error: DomainError, say: Say) {
   const fields = sheet.fields as Fields;
   const chosen = choices(reading.fields);
   const blamed = [sheet.blames?.[error.quantity] ?? error.quantity].flat() as string[];

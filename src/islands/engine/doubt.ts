@@ -1,6 +1,6 @@
 import { DomainError, Unsettled } from '../../core/domain-error.ts';
 import { firstOrder } from '../../core/uncertainty/first-order.ts';
-import type { AnyWorksheet, Judgement } from '../worksheet.ts';
+import type { AnySum, AnyWorksheet, Judgement } from '../worksheet.ts';
 import type { Answered } from './answer.ts';
 import { choices, type FieldReading, isShown, type Reading } from './reading.ts';
 import type { Say } from './say.ts';
@@ -54,7 +54,7 @@ interface Doubt {
 
 /** `pms`: the ± of every field; `result`: what `work` makes of the readings as they stand. */
 export function doubtOf(
-  sheet: AnyWorksheet,
+  sheet: AnySum,
   reading: Reading,
   pms: ReturnType<typeof plusMinus>,
   result: unknown,
@@ -142,7 +142,7 @@ function unlessRefused(error: unknown): undefined {
  */
 export function withDoubt(
   judged: Judgement,
-  sheet: AnyWorksheet,
+  sheet: Pick<AnyWorksheet, 'results' | 'judge'>,
   numbers: Answered['numbers'],
   doubt: Doubt,
   say: Say,
@@ -162,7 +162,11 @@ export function withDoubt(
 }
 
 /** Whether the verdict is good, too, with each reading off by its ±, up and down: by as much of it as core allows. */
-function staysGood(sheet: AnyWorksheet, { fields, work, values }: Doubt, say: Say): boolean {
+function staysGood(
+  sheet: Pick<AnyWorksheet, 'judge'>,
+  { fields, work, values }: Doubt,
+  say: Say,
+): boolean {
   const isGood = (at: number, off: number, tries = 10): boolean | undefined => {
     const x = fields.map(({ value }, i) => (i === at ? value + off : value));
     try {

@@ -1,5 +1,5 @@
 import type { Kept, KeptResults } from '../../bench/entries.ts';
-import { type AnyWorksheet, alsoKept } from '../worksheet.ts';
+import { type AnySum, alsoKept } from '../worksheet.ts';
 import type { Answered } from './answer.ts';
 import type { Reading } from './reading.ts';
 import type { Say } from './say.ts';
@@ -52,7 +52,7 @@ export interface Held {
 
 /** Where another worksheet has what this one answers too, and it differs. */
 export function heldElsewhere(
-  sheet: AnyWorksheet,
+  sheet: AnySum,
   { onExample }: Reading,
   { numbers }: Answered,
   kept: KeptResults,

@@ -7,26 +7,9 @@ import {
 import { wholeOnes } from '../../core/mix/whole.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
 import { foamFaultDoubt } from '../shared/foam-doubt.ts';
 import { hundredths } from '../shared/mix-refusals.ts';
-
-/**
- * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
- * it is damp sand. A choice: lines of our own, no source.
- */
-const STIFF = { look: 0.15, stop: 0.1 } as const;
-
-/** A base mix with so little water to all that is dry, kg, that foam breaks in it. */
-export function stiffDoubt(water: number, dry: number, say: Say): Judgement | undefined {
-  const share = water / dry;
-  if (!(share < STIFF.look)) return undefined;
-  const damp = share < STIFF.stop;
-  return {
-    verdict: damp ? 'stop' : 'look',
-    say: `The water is ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of all that is dry: ${damp ? 'damp sand, which takes no foam' : 'a stiff base mix, which breaks foam'}. Take less sand, or more water.`,
-  };
-}
+import { stiffDoubt } from './stiff-doubt.ts';
 
 /**
  * What is strange about a mix, whichever worksheet asks: its foam (kg/m³), its water, its density.

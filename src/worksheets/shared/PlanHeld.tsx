@@ -2,7 +2,7 @@ import type { Kept, KeptResults } from '../../bench/entries.ts';
 import { heldElsewhere, isBy } from '../../islands/engine/keeping.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Way } from '../../islands/parts/Way.tsx';
-import proportion from '../mix/proportion.tsx';
+import { proportionPlan } from '../mix/proportion-plan.ts';
 import { freeInSand, holdsFurther } from './further.ts';
 import type { Worked } from './worked.ts';
 
@@ -17,14 +17,14 @@ export function planHeld(
   say: Say,
 ): Kept | undefined {
   const holder = kept['mix.planned'];
-  if (!holder || !outcome.ok || isBy(holder, proportion)) return undefined;
+  if (!holder || !outcome.ok || isBy(holder, proportionPlan)) return undefined;
   // A dry density bears on nothing that is weighed out.
   const amounts = Object.entries(kept).filter(([key]) => key.startsWith('mix.'));
   const another =
     'waits' in holder ||
     holdsFurther(kept) ||
     freeInSand(kept) ||
-    heldElsewhere(proportion, reading, outcome, Object.fromEntries(amounts), say);
+    heldElsewhere(proportionPlan, reading, outcome, Object.fromEntries(amounts), say);
   return another ? holder : undefined;
 }
 
@@ -32,6 +32,7 @@ export function planHeld(
 export const PlanHeld = ({ by, from }: Kept) => (
   <>
     <Way to={by}>“{from}”</Way> was worked in last, and its batch is another one: weigh out by the
-    table there. For amounts here, work in <Way to="proportion">“{proportion.question}”</Way> again.
+    table there. For amounts here, work in <Way to="proportion">“{proportionPlan.question}”</Way>{' '}
+    again.
   </>
 );

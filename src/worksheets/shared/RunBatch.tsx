@@ -7,7 +7,7 @@ import { $going, type Going, isRunKept, type RunPlan } from '../../bench/run.ts'
 import type { Say } from '../../islands/engine/say.ts';
 import { useEntries, useKept } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import proportion from '../mix/proportion.tsx';
+import { proportionPlan } from '../mix/proportion-plan.ts';
 import { ConflictView } from './ConflictView.tsx';
 import { NotStored } from './NotStored.tsx';
 import { PlanHeld, planHeld } from './PlanHeld.tsx';
@@ -86,7 +86,7 @@ export function RunBatch({
   const [entries, kept] = [useEntries(), useKept()];
   const onBench = runPlan(entries, kept, say);
   const plan = going.plan ?? onBench;
-  const held = plan ? undefined : planHeld(worked(proportion, entries, kept, say), kept, say);
+  const held = plan ? undefined : planHeld(worked(proportionPlan, entries, kept, say), kept, say);
   const joints = plan && !plan.example && jointsPlanned(plan);
   const awake = useAwake();
   const { record } = editor;

@@ -2,7 +2,7 @@ import type { Editor } from '../../bench/records/editor.ts';
 import { unsaidPlan } from '../../bench/records/unsaid.ts';
 import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import proportion from '../mix/proportion.tsx';
+import { proportionPlan } from '../mix/proportion-plan.ts';
 import { put } from './run-put.ts';
 
 /**
@@ -12,7 +12,7 @@ import { put } from './run-put.ts';
 export function writeAim(editor: Editor, plan: RunPlan, say: Say): void {
   const { readings, kept } = editor.record;
   if (readings.planned?.t !== undefined) return;
-  const { id: by, question: from } = proportion;
+  const { id: by, question: from } = proportionPlan;
   if (plan.aimed) put(editor, 'planned', plan.wetDensity, say);
   else if (unsaidPlan(editor.record) === undefined)
     editor.change({

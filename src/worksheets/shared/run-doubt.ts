@@ -1,7 +1,7 @@
 import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { stiffDoubt } from '../mix/mix-doubts.ts';
+import { stiffDoubt } from '../mix/stiff-doubt.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { hasRoom } from './correction-advice.ts';
 import { blendDensity } from './record-words.ts';

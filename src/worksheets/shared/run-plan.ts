@@ -3,7 +3,7 @@ import type { Editor } from '../../bench/records/editor.ts';
 import { isOwnResult } from '../../bench/records/own-result.ts';
 import type { Correcting, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import proportion from '../mix/proportion.tsx';
+import { proportionPlan } from '../mix/proportion-plan.ts';
 import { BATCH_VOLUME, TYPED_VOLUME } from './batch-volume.ts';
 import { FURTHER, FURTHER_NAMES } from './further.ts';
 import { planHeld } from './PlanHeld.tsx';
@@ -88,7 +88,7 @@ function wholeBatchPlan(
  * undefined while that has no answer.
  */
 export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan | undefined {
-  const batch = worked(proportion, entries, kept, say);
+  const batch = worked(proportionPlan, entries, kept, say);
   const { result, reading } = batch;
   if (!result || !reading.values) return undefined;
   const holder = planHeld(batch, kept, say);
@@ -109,7 +109,7 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
     example: !reading.own,
     aimed: isOwnResult(AIM, entries, {
       ...kept,
-      [AIM]: { waits: true, from: '', by: proportion.id },
+      [AIM]: { waits: true, from: '', by: proportionPlan.id },
     }),
   };
 }

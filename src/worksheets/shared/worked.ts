@@ -4,7 +4,7 @@ import { readWorksheet } from '../../islands/engine/read.ts';
 import type { Reading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Fields } from '../../islands/fields.ts';
-import type { Worksheet } from '../../islands/worksheet.ts';
+import type { Judgement, Sum } from '../../islands/worksheet.ts';
 
 export interface Worked<R> {
   readonly reading: Reading;
@@ -13,14 +13,17 @@ export interface Worked<R> {
   readonly outcome: Answered | Unanswered;
 }
 
+/** Here nobody asks for a verdict: a sum that has none is worked out all the same. */
+const judge = (): Judgement => ({ verdict: 'look', say: '' });
+
 /** Works a worksheet out from the bench, outside the page it stands on. */
 export function worked<F extends Fields, R>(
-  sheet: Worksheet<F, R>,
+  sheet: Sum<F, R>,
   entries: Entries,
   kept: KeptResults,
   say: Say,
 ): Worked<R> {
   const reading = readWorksheet(sheet, entries, kept, say);
-  const outcome = answer(sheet, reading, say, kept);
+  const outcome = answer({ judge, ...sheet }, reading, say, kept);
   return { reading, outcome, result: outcome.ok ? (outcome.result as R) : undefined };
 }
