@@ -391,9 +391,9 @@ describe('a refusal by core', () => {
 test('a ± is shown as far as its box has room', () => {
   const jug = (say: typeof us) =>
     (readWorksheet(baseCheck, {}, {}, say).fields.jug as NumberReading).pmText;
-  // 3 mL of a jug of 1 L: 0.00079 gal.
-  expect(jug(us)).toBe('0.0008');
-  expect(jug(metric)).toBe('0.003');
+  // 7 mL of a jug of 1 L: 0.00185 gal.
+  expect(jug(us)).toBe('0.0018');
+  expect(jug(metric)).toBe('0.007');
   // Two digits where they fit, and what was typed as it was typed.
   expect(full({}, us).pmText).toBe('0.022');
   expect(full({ p: '0.00079', pu: 'lb' }, us).pmText).toBe('0.00079');

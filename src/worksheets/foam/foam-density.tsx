@@ -146,7 +146,8 @@ export default worksheet({
       };
     }
     if (wrong && fault.verdict === 'stop') return { verdict: 'stop', say: wrong };
-    const unsure = unsureFoam(r.doubt, say);
+    // A ± larger than the result is sooner a slip of its unit, and said so with the reading it comes from.
+    const unsure = r.doubt <= r.apparent && unsureFoam(r.doubt, say);
     if (unsure) return unsure;
     if (r.weighed && r.weighed.range > MOST_RANGE)
       return {
