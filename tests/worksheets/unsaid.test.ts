@@ -3,12 +3,16 @@ import type { Entries } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import orifice from '../../src/worksheets/foam/air-orifice.tsx';
+import airSupply from '../../src/worksheets/foam/air-supply.tsx';
+import receiver from '../../src/worksheets/foam/receiver.tsx';
 import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
 import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
-const judged = (entries: Entries) => {
-  const found = answer(storedEnergy, readWorksheet(storedEnergy, entries, {}, metric), metric);
+const judged = (entries: Entries, sheet: AnyWorksheet = storedEnergy) => {
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, metric), metric);
   mustAnswer(found);
   return found.judgement;
 };
@@ -29,4 +33,44 @@ test('what the reader has not said of a vessel is not taken from the example', (
     say: expect.stringContaining('not said that it has a relief valve'),
   });
   expect(judged({ ...plate, 'stored-energy.relief': { t: 'fitted' } }).verdict).toBe('good');
+});
+
+const asked = {
+  'air.receiver': { t: '8' },
+  'air-supply.foamVolume': { t: '20' },
+  'air-supply.airFlow': { t: '33' },
+  'air.delivery': { t: '100' },
+};
+const at = (bar: string, said: Entries = {}) => ({
+  ...asked,
+  ...said,
+  'air.tankPressure': { t: bar },
+});
+
+test.each([receiver, airSupply])('$id: what may not be filled is not good here either', (sheet) => {
+  const of = (entries: Entries) => judged(entries, sheet);
+  expect(of(at('8', plate)).verdict).toBe('good');
+  for (const forbidden of [
+    at('8', { 'stored-energy.made': { t: 'plastic' } }),
+    at('8', { 'stored-energy.made': { t: 'other' } }),
+    at('15', plate),
+    at('8', { ...plate, 'stored-energy.relief': { t: 'none' } }),
+  ])
+    expect(of(forbidden)).toEqual(judged(forbidden));
+  expect(of(at('15', plate))).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringMatching(/^The gauge is above the marking/),
+  });
+  // Nothing said: never good above what such vessels are often marked for, 21 bar.
+  expect(of(at('21')).verdict).toBe('good');
+  expect(of(at('21.1'))).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Read the gauge again/),
+  });
+});
+
+test('a pressure no workshop vessel is often marked for is doubted before a hole too', () => {
+  const before = (bar: string) =>
+    judged({ 'air.before': { t: bar }, 'air.edge': { t: 'rounded' } }, orifice).verdict;
+  expect([before('21'), before('21.1')]).toEqual(['good', 'look']);
 });

@@ -1,7 +1,8 @@
 import { demand } from '../../core/domain-error.ts';
 import { number } from '../../islands/fields.ts';
+import { BAR, vesselSaid } from '../shared/stored.ts';
 
-export const GAUGE = { metric: 'bar', us: 'psi' } as const;
+export const GAUGE = BAR;
 export const AIR_FLOW = { metric: 'L/min', us: 'cfm' } as const;
 export const AIR_VOLUME = { metric: 'L', us: 'ft3' } as const;
 
@@ -31,6 +32,9 @@ export const vesselFields = {
     units: GAUGE,
     bench: 'air.low',
   }),
+  made: { ...vesselSaid.made, folded: true },
+  marking: { ...vesselSaid.marking, folded: true },
+  relief: { ...vesselSaid.relief, folded: true },
 };
 
 /** Refuses a vessel that is full below what still serves, as its gauge reads: core has the air around in it. */

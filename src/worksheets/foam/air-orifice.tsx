@@ -11,6 +11,7 @@ import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { OrificePlot } from '../shared/OrificePlot.tsx';
+import { muchPressure } from '../shared/stored.ts';
 import { AIR_FLOW, aroundFields, GAUGE } from './air-fields.ts';
 
 const HOLE = { metric: 'mm2', us: 'in2' } as const;
@@ -131,6 +132,7 @@ export default worksheet({
       of: (r) => r.throat,
     },
   },
+  doubts: (_, { before }, say) => muchPressure(before, say),
   judge: ({ choked, freeAir, most, steady, throat }, { before, after }, say) => {
     const air = (flow: number) => say(flow, 'flow', { units: AIR_FLOW });
     const flow = air(freeAir);

@@ -9,6 +9,7 @@ import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import {
   mindStored,
+  muchPressure,
   STORED_SOURCES,
   storedAt,
   storedResults,
@@ -156,6 +157,7 @@ export default worksheet({
     },
     ...storedResults,
   },
+  doubts: (_, { full }, say) => muchPressure(full, say),
   judge: (r, v, say) => {
     const { making, lasts, enough, balance } = r;
     const judged = (): Judgement => {
@@ -186,13 +188,13 @@ export default worksheet({
           }
         : { verdict: 'good', say: runs };
     };
-    return mindStored(judged(), r, say);
+    return mindStored(judged(), r, v, say);
   },
   notes: (r, _, say) => [
     storedWords(r, say),
     'Free air is air at 20\u00a0°C (68\u00a0°F) and 1\u00a0bar (14.5\u00a0psi) absolute, as compressors are rated.',
   ],
-  folded: 'How the foam drains, and the air around',
+  folded: 'The vessel’s marking, how the foam drains, and the air around',
   blames: { demand: 'airFlow' },
   working: [
     {

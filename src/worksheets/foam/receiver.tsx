@@ -8,6 +8,7 @@ import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { BlowDownPlot } from '../shared/BlowDownPlot.tsx';
 import {
   mindStored,
+  muchPressure,
   STORED_SOURCES,
   storedAt,
   storedResults,
@@ -111,6 +112,7 @@ export default worksheet({
       significant: 2,
     },
   },
+  doubts: (_, { full }, say) => muchPressure(full, say),
   judge: (r, v, say) => {
     const { fast, slow } = r;
     const least = say(Math.min(fast, slow), 'time', { significant: 2 });
@@ -131,13 +133,13 @@ export default worksheet({
               verdict: 'good',
               say: `${least} or more before it falls to ${low}. A regulator after it keeps the air to the lance steady all that time.`,
             };
-    return mindStored(judged, r, say);
+    return mindStored(judged, r, v, say);
   },
   notes: (r, _, say) => [
     storedWords(r, say),
     'Reckoned for a hole straight into the open, with no compressor running. Behind a regulator the flow is steady, and the time is the free air over that flow.',
   ],
-  folded: 'The air around',
+  folded: 'The vessel’s marking, and the air around',
   blames: { start: 'full', effectiveArea: 'area', ambient: 'atmosphere' },
   working: [
     {

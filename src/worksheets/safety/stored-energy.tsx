@@ -6,21 +6,19 @@ import {
 } from '../../core/air/stored-energy.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import { choice, number } from '../../islands/fields.ts';
+import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { demo } from '../demo.ts';
 import { SMALL_MASS } from '../shared/amounts.ts';
 import { EnergyBars } from '../shared/EnergyBars.tsx';
 import { pressureVolume } from '../shared/pressure-volume.ts';
+import { BAR, OFTEN_MARKED, unfitVessel, vesselSaid } from '../shared/stored.ts';
 
-const BAR = { metric: 'bar', us: 'psi' } as const;
 const DISTANCE = { metric: 'm', us: 'ft' } as const;
 const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
 /** A slab of the demo scenario and a lid: what the energy would do to them, kg. */
 const SLAB = demo.slab.length * demo.slab.width * demo.slab.thickness * demo.wetDensity;
 const LID = 1;
-/** Vessels of workshop air are seldom marked with more, Pa. From memory. */
-const OFTEN_MARKED = fromUnit(21, 'pressure', 'bar');
 /** Nor does any sheet of this handbook work with more air than this, Pa. A choice. */
 const EVER_MARKED = fromUnit(40, 'pressure', 'bar');
 
@@ -43,36 +41,7 @@ export default worksheet({
       units: BAR,
       bench: 'air.tankPressure',
     }),
-    made: choice({
-      label: 'What it is',
-      options: {
-        marked: 'Made and marked for pressure',
-        plastic: 'Plastic pipe, a bottle or a barrel',
-        other: 'Something else, or its marking cannot be read',
-        unsaid: 'Not said yet',
-      },
-      example: 'marked',
-      unsaid: 'unsaid',
-    }),
-    marking: number('pressure', {
-      label: 'Pressure on its marking',
-      example: '10 bar',
-      min: '0.01 bar',
-      max: '400 bar',
-      units: BAR,
-      optional: true,
-      when: { made: ['marked'] },
-    }),
-    relief: choice({
-      label: 'Relief valve',
-      options: {
-        fitted: 'Fitted, set no higher than the marking',
-        none: 'None, or I do not know its setting',
-        unsaid: 'Not said yet',
-      },
-      example: 'fitted',
-      unsaid: 'unsaid',
-    }),
+    ...vesselSaid,
     ambient: number('pressure', {
       label: 'Air pressure round it',
       example: '101 kPa',
@@ -140,23 +109,16 @@ export default worksheet({
     marking > EVER_MARKED || (marking > OFTEN_MARKED && gauge > inPsi(marking))
       ? `Read its plate again, the number and the unit (bar, psi or kPa): ${say(marking, 'pressure', { units: BAR })} is much for a vessel of workshop air (from memory). Fill it no further until you know.`
       : undefined,
-  judge: ({ held }, { gauge, made, marking, relief }, say) => {
+  judge: ({ held }, v, say) => {
+    const { gauge, made, marking, relief } = v;
     const energy = say(held.isentropic, 'energy', { significant: 2 });
     if (gauge === 0)
       return {
         verdict: 'good',
         say: 'At zero on the gauge nothing would come out. This is the state to open it in.',
       };
-    if (made === 'plastic')
-      return {
-        verdict: 'stop',
-        say: `Never. Plastic water pipe and bottles break into flying pieces, and ${energy} is behind them. Use a vessel made and marked for pressure.`,
-      };
-    if (made === 'other')
-      return {
-        verdict: 'stop',
-        say: `Do not fill it. What is not marked for pressure is not fit for ${energy}; a competent inspector can say what it is.`,
-      };
+    const unfit = unfitVessel(held, v, say);
+    if (unfit) return unfit;
     if (made === 'unsaid')
       return {
         verdict: 'stop',
@@ -167,20 +129,10 @@ export default worksheet({
         verdict: 'stop',
         say: 'No plate, no air: read the pressure on its marking and enter it. A marking that cannot be read is none.',
       };
-    if (gauge > marking)
-      return {
-        verdict: 'stop',
-        say: `The gauge is above the marking, ${say(marking, 'pressure', { units: BAR })}. Let the pressure down now, from the side, and find out why.`,
-      };
-    if (relief === 'none')
-      return {
-        verdict: 'stop',
-        say: `With no relief valve nothing but attention holds back ${energy}. Fit one, set no higher than the marking, before it is filled.`,
-      };
     if (relief === 'unsaid')
       return {
         verdict: 'stop',
-        say: `You have not said that it has a relief valve. Without one nothing but attention holds back ${energy}: look for it, and for its setting.`,
+        say: `You have not said that it has a relief valve. Without one nothing but attention holds back ${energy}: look for it, its setting and what it passes.`,
       };
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {

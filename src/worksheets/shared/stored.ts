@@ -6,13 +6,90 @@ import {
   storedEnergy,
   TNT_ENERGY_BERKELEY,
 } from '../../core/air/stored-energy.ts';
+import { fromUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { choice, number, type Values } from '../../islands/fields.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { SMALL_MASS } from './amounts.ts';
 import { pressureVolume } from './pressure-volume.ts';
 
-/** An answer about a vessel that holds so much is not good before it has been asked what it could do. */
-export function mindStored(judged: Judgement, { stored }: Holds, say: Say): Judgement {
+export const BAR = { metric: 'bar', us: 'psi' } as const;
+/** Vessels of workshop air are seldom marked with more, Pa. From memory. */
+export const OFTEN_MARKED = fromUnit(21, 'pressure', 'bar');
+
+/** What may hold air at all: asked on the page on safety, and folded away beside what is reckoned of a vessel. */
+export const vesselSaid = {
+  made: choice({
+    label: 'What it is',
+    options: {
+      marked: 'Made and marked for pressure',
+      plastic: 'Plastic pipe, a bottle or a barrel',
+      other: 'Something else, or its marking cannot be read',
+      unsaid: 'Not said yet',
+    },
+    example: 'marked',
+    unsaid: 'unsaid',
+    bench: 'stored-energy.made',
+  }),
+  marking: number('pressure', {
+    label: 'Pressure on its marking',
+    example: '10 bar',
+    min: '0.01 bar',
+    max: '400 bar',
+    units: BAR,
+    optional: true,
+    bench: 'stored-energy.marking',
+    when: { made: ['marked'] },
+  }),
+  relief: choice({
+    label: 'Relief valve',
+    help: 'It must pass all that the source can push in with its regulator failed open. One of a hand pump’s vessel passes a hand pump’s air.',
+    options: {
+      fitted: 'Fitted, set no higher than the marking, and passes that much',
+      none: 'None, or I do not know its setting or what it passes',
+      unsaid: 'Not said yet',
+    },
+    example: 'fitted',
+    unsaid: 'unsaid',
+    bench: 'stored-energy.relief',
+  }),
+};
+
+/** Why a vessel may not be filled to a gauge pressure, by what was said of it; undefined where nothing forbids it. */
+export function unfitVessel(
+  { isentropic }: Pick<StoredEnergy, 'isentropic'>,
+  { gauge, made, marking, relief }: Values<typeof vesselSaid> & { readonly gauge: number },
+  say: Say,
+): Judgement | undefined {
+  const energy = say(isentropic, 'energy', { significant: 2 });
+  const words =
+    made === 'plastic'
+      ? `Never. Plastic water pipe and bottles break into flying pieces, and ${energy} is behind them. Use a vessel made and marked for pressure.`
+      : made === 'other'
+        ? `Do not fill it. What is not marked for pressure is not fit for ${energy}; a competent inspector can say what it is.`
+        : made === 'marked' && marking !== undefined && gauge > marking
+          ? `The gauge is above the marking, ${say(marking, 'pressure', { units: BAR })}. Let the pressure down now, from the side, and find out why.`
+          : relief === 'none'
+            ? `With no relief valve known to pass enough nothing but attention holds back ${energy}. Fit one, set no higher than the marking, before it is filled.`
+            : undefined;
+  return words === undefined ? undefined : { verdict: 'stop', say: words };
+}
+
+/** A pressure that vessels of workshop air are seldom marked with is sooner another unit. */
+export const muchPressure = (gauge: number, say: Say): string | undefined =>
+  gauge > OFTEN_MARKED
+    ? `Read the gauge again, the number and the unit (bar, psi or kPa), and the plate: ${say(gauge, 'pressure', { units: BAR })} is more than a vessel of workshop air is often marked for (from memory).`
+    : undefined;
+
+/** An answer about a vessel stops where it may not be filled, and is not good before it was asked what much energy could do. */
+export function mindStored(
+  judged: Judgement,
+  { stored }: Holds,
+  { full, ...said }: Values<typeof vesselSaid> & { readonly full: number },
+  say: Say,
+): Judgement {
+  const unfit = unfitVessel(stored, { ...said, gauge: full }, say);
+  if (unfit) return unfit;
   return judged.verdict === 'stop' || stored.isentropic <= HIGH_HAZARD_ENERGY
     ? judged
     : {
