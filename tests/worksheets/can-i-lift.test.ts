@@ -8,7 +8,7 @@ import { mustAnswer } from './must-answer.ts';
 const metric = speaker('metric');
 const lifted = (typed: Readonly<Record<string, string>>) => {
   const entries = Object.fromEntries(
-    Object.entries(typed).map(([name, t]) => [`can-i-lift.${name}`, { t }]),
+    Object.entries({ special: 'none', ...typed }).map(([name, t]) => [`can-i-lift.${name}`, { t }]),
   );
   const found = answer(canILift, readWorksheet(canILift, entries, {}, metric), metric);
   mustAnswer(found);
@@ -22,6 +22,15 @@ const lifted = (typed: Readonly<Record<string, string>>) => {
 };
 /** Set down far away and high: the end is the harder of the two. */
 const far = { careful: 'yes', farReach: '60', farHeight: '150' };
+
+test('what the method does not cover is asked openly, and unsaid no lift is good', () => {
+  expect(canILift.fields.special).not.toHaveProperty('folded');
+  expect(lifted({ mass: '2' }).verdict).toBe('good');
+  expect(lifted({ mass: '2', special: '' })).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Say first whether/),
+  });
+});
 
 test('a rate beyond the method makes no lift easier: the worse end still rules', () => {
   const at = (perMinute: string) => lifted({ ...far, perMinute });

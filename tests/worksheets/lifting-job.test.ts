@@ -37,7 +37,10 @@ test('one load above what the method allows anybody stops the job, whichever lif
 test('one lift gets the same verdict here and in “Can I lift it?”', () => {
   const slab = { horizontal: '40', vertical: '10', travel: '75', asymmetry: '30' };
   const verdicts = ['4.86', '8', '9', '10.5', '11', '12', '22', '24', '36'].map((mass) => {
-    const entries = { 'can-i-lift.mass': { ...entry(mass), u: 'kg' } };
+    const entries = {
+      'can-i-lift.mass': { ...entry(mass), u: 'kg' },
+      'can-i-lift.special': { t: 'none' },
+    };
     const alone = answer(canILift, readWorksheet(canILift, entries, {}, metric), metric);
     if (!alone.ok) throw new Error(mass);
     const { verdict } = of([{ ...slab, mass, perMinute: '0.5', coupling: 'poor' }]);
@@ -53,6 +56,7 @@ test('one lift gets the same verdict here and in “Can I lift it?”', () => {
 test('what the method does not cover stops the job, as it stops the lift alone', () => {
   const pail = [{ ...light, mass: '2' }];
   expect(of(pail).verdict).toBe('good');
+  expect(of(pail, '')).toMatchObject({ verdict: 'look', say: expect.stringMatching(/^Say first/) });
   expect(of(pail, 'unstable')).toEqual({
     verdict: 'stop',
     say: expect.stringMatching(/does not cover loads that shift.*Take the index as too low/),

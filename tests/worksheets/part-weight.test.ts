@@ -30,6 +30,7 @@ const weighing = (mass: number, system: System = 'metric') => {
       {
         'can-i-lift.mass': { t: String(mass), u, s: system },
         'can-i-lift.form': { t: system },
+        'can-i-lift.special': { t: 'none' },
       },
       system,
     ),

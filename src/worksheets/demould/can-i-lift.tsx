@@ -28,6 +28,7 @@ import {
   shortReach,
   special,
   uncovered,
+  unsaidWords,
 } from '../shared/lift-fields.ts';
 import { MultiplierBars } from '../shared/MultiplierBars.tsx';
 import { saidApart } from '../shared/said-apart.ts';
@@ -42,7 +43,7 @@ export default worksheet({
     ...liftCells,
     mass: { ...liftCells.mass, takes: 'part.mass' },
     duration,
-    special: { ...special, folded: true },
+    special,
     careful: choice({
       label: 'It must be set down with care',
       help: 'Then the far end of the lift is judged as well.',
@@ -117,8 +118,8 @@ export default worksheet({
       note: 'two thirds of twice the limit; common practice, no source',
     },
   },
-  doubts: (_, { horizontal, careful, farReach }, say) =>
-    shortReach([horizontal, ...(careful === 'yes' ? [farReach] : [])], say),
+  doubts: (_, { horizontal, careful, farReach, special }, say) =>
+    shortReach([horizontal, ...(careful === 'yes' ? [farReach] : [])], say) ?? unsaidWords(special),
   judge: (r, { mass, special }, say) => {
     const { ruling, changes } = r;
     // A load above its limit does not read as that.
@@ -166,7 +167,7 @@ export default worksheet({
     };
   },
   notes: () => [COVERED],
-  folded: 'What the method leaves out, and setting down',
+  folded: 'Setting down with care',
   working: [
     {
       tex: String.raw`\begin{gathered}RWL = LC \cdot HM \cdot VM\\ {}\cdot DM \cdot AM \cdot FM \cdot CM\end{gathered}`,

@@ -17,6 +17,7 @@ import {
   shortReach,
   special,
   uncovered,
+  unsaidWords,
 } from '../shared/lift-fields.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { tooHeavy } from '../shared/too-heavy.ts';
@@ -83,11 +84,11 @@ export default worksheet({
       toward: 'down',
     },
   },
-  doubts: (_, { tasks }, say) =>
+  doubts: (_, { tasks, special }, say) =>
     shortReach(
       tasks.map(({ horizontal }) => horizontal),
       say,
-    ),
+    ) ?? unsaidWords(special),
   judge: ({ compositeIndex, order, best }, { tasks, form, special }, say) => {
     const beyond = uncovered(special, 'the index as too low');
     if (beyond) return beyond;

@@ -92,8 +92,10 @@ export const special = choice({
     slippery: 'The floor is wet or slippery',
     unstable: 'The load shifts: a bucket of mix',
     cold: 'It is colder than 19\u00a0°C (66\u00a0°F) there',
+    unsaid: 'Not said yet',
   },
   example: 'none',
+  unsaid: 'unsaid',
 });
 
 const FACTS: Readonly<Record<string, JobFacts>> = {
@@ -116,6 +118,12 @@ export function uncovered(special: string, taken: string): Judgement | undefined
       }
     : undefined;
 }
+
+/** Until it is said whether the method covers a lift, what it allows is not to be relied on. */
+export const unsaidWords = (of: string): string | undefined =>
+  of === 'unsaid'
+    ? 'Say first whether the floor is wet, the load shifts, it is colder than 19\u00a0°C (66\u00a0°F), or you kneel, lack room or use one hand: the method covers none of these.'
+    : undefined;
 
 /**
  * Why the shortest of some reaches, m, is not to be believed; undefined where it is. No hands come so near: the
