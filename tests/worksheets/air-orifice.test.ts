@@ -46,3 +46,9 @@ test('a sharp hole that is not choked is given one figure', () => {
     say: expect.stringContaining('not choked'),
   });
 });
+
+test('what fills a bucket is air of the place, not free air', () => {
+  const high = { 'air.orificeKnown': 'measured', 'air.measured': '37.8', 'air.atmosphere': '835' };
+  // 37.8 L/min × 835 ÷ 1000 mbar, at 20 °C.
+  expect(asked(high).numbers.freeAir!.value * 60_000).toBeCloseTo(31.563, 3);
+});

@@ -54,8 +54,8 @@ export default worksheet({
       when: { way: ['size'], edge: ['own'] },
     }),
     measured: number('flow', {
-      label: 'Free air measured',
-      help: 'At the pressures below: the time to fill a bag or an upturned bucket of known volume.',
+      label: 'Air measured, at the pressure of the air around',
+      help: 'With the gauges as below: the volume of a bag or an upturned bucket, over the time it takes to fill.',
       example: '33 L/min',
       min: '0 L/min',
       max: '1000 m3/h',
@@ -94,7 +94,12 @@ export default worksheet({
     const area =
       v.way === 'size'
         ? coefficient * geometric
-        : effectiveArea({ ...passage, massFlow: v.measured * freeDensity });
+        : effectiveArea({
+            ...passage,
+            // A bag holds it as it is in the room.
+            massFlow:
+              v.measured * dryAirDensity({ pressure: v.atmosphere, temperature: v.temperature }),
+          });
     const at = (outlet: number) =>
       area > 0
         ? orificeFlow({ ...passage, downstream: outlet, area, dischargeCoefficient: 1 })
