@@ -18,9 +18,9 @@ const bare = { near: 'bare', far: 'bare', thickness: 0.06 } as const;
 
 test('a mix that starts hot is as doubtful here as where it is mixed, and not told that it is cold', () => {
   for (const [thickness, mix] of [
-    [0.06, 60],
+    [0.06, 40],
     [0.04, 31],
-    [0.04, 45],
+    [0.04, 35],
   ] as const) {
     const { verdict, words } = of({ ...bare, thickness, mixAt: celsius(mix) });
     expect(verdict).toBe('look');

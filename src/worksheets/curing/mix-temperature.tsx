@@ -129,7 +129,8 @@ export default worksheet({
         say: 'There is more ice than the rest can melt. Lumps of ice leave holes: use less.',
       };
     const warmth = mixWarmth(mix.temperature, say);
-    if (warmth?.verdict === 'stop') return { ...warmth, say: `${warmth.say} ${water}` };
+    const ways = mix.temperature > MIX.hot ? 'Use cooler water, or ice for some of it.' : water;
+    if (warmth?.verdict === 'stop') return { ...warmth, say: `${warmth.say} ${ways}` };
     const frozen = [
       ...(v.sand > 0 && v.sandAt <= FREEZES_AT ? ['sand'] : []),
       ...(v.foam > 0 && v.foamAt <= FREEZES_AT ? ['foaming solution'] : []),
@@ -139,11 +140,7 @@ export default worksheet({
         verdict: 'look',
         say: `The ${frozen} may be frozen: ice takes heat that is not counted here, and its lumps leave holes. Thaw ${frozen.includes(' and ') ? 'them' : 'it'} before you rely on ${t(mix.temperature)}.`,
       };
-    if (warmth)
-      return {
-        ...warmth,
-        say: `${warmth.say} ${mix.temperature > MIX.hot ? 'Use cooler water, or ice for some of it.' : water}`,
-      };
+    if (warmth) return { ...warmth, say: `${warmth.say} ${ways}` };
     if (outsideMix(wanted))
       return { verdict: 'look', say: `${t(mix.temperature)} will do. ${water}` };
     const over = mix.temperature - wanted;

@@ -166,7 +166,10 @@ export default worksheet({
     const raced = ofRace(r, mixAt, say);
     if (!warmth) return raced;
     if (warmth.verdict === 'stop')
-      return { ...warmth, say: `${warmth.say} Warm the mix, or do not cast today.` };
+      return {
+        ...warmth,
+        say: `${warmth.say} ${mixAt > MIX.hot ? 'Cool' : 'Warm'} the mix, or do not cast today.`,
+      };
     // Too soon for the pour, it does not set late, however cold it is.
     if (mixAt < MIX.cold && r.set.initial < TOO_SOON) return raced;
     return {

@@ -3,8 +3,8 @@ import { ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 
-/** Warmer than this nobody means a part to cure, and a figure in °F typed as °C looks like it, K: 40 °C, and the last digit of 104 °F. A choice. */
-const HOT = ICE_POINT + 40 + 1e-6;
+/** Warmer than this nobody means a mix to be, nor a part to cure, and a figure in °F typed as °C looks like it, K: 40 °C, and the last digit of 104 °F. A choice. */
+export const HOT = ICE_POINT + 40 + 1e-6;
 
 const CHECK = 'Check the figure and its unit, °C or °F; if it is right,';
 

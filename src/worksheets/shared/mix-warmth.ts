@@ -2,6 +2,7 @@ import { COLDEST_CURE, tooColdToCure } from '../../core/curing/limits.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
+import { HOT } from './heat-doubt.ts';
 import { saidApart } from './said-apart.ts';
 
 /** Coolest and warmest mix to aim at, K. Common practice, no source. */
@@ -17,10 +18,15 @@ export const outsideMix = (kelvin: number) => tooCold(kelvin) || tooHot(kelvin);
 
 /** What the temperature of a mix makes doubtful, whatever is reckoned from it; undefined where nothing is. */
 export function mixWarmth(kelvin: number, say: Say): Judgement | undefined {
-  const t = saidApart(kelvin, 'temperature', [COLDEST_CURE, MIX.cold, MIX.hot], say);
+  const t = saidApart(kelvin, 'temperature', [COLDEST_CURE, MIX.cold, MIX.hot, HOT], say);
   const least = say(COLDEST_CURE, 'temperature', { plain: true });
   if (tooColdToCure(kelvin))
     return { verdict: 'stop', say: `${t} is too cold to cast: below ${least} it hardly sets.` };
+  if (kelvin > HOT)
+    return {
+      verdict: 'stop',
+      say: `${t} is too hot to cast: it may set in lumps before it is placed. Check the figure and its unit, °C or °F.`,
+    };
   if (tooCold(kelvin))
     return {
       verdict: 'look',

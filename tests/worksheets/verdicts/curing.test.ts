@@ -74,6 +74,9 @@ verdicts(setTime, bag, [
   [{ mixAt: '10 °C', sunk: '0.01 mm' }, 'good', /the paste holds its foam/],
   [{ mixAt: '30 °C', sunk: '0.01 mm' }, 'good', /the paste holds its foam/],
   [{ mixAt: '30.1 °C', sunk: '0.01 mm' }, 'look', /is hot: it stiffens early/],
+  // Warmer than 40 °C nobody means a mix to be.
+  [{ mixAt: '40 °C', sunk: '0.01 mm' }, 'look', /is hot: it stiffens early/],
+  [{ mixAt: '40.1 °C', sunk: '0.01 mm' }, 'stop', /too hot to cast.*Cool the mix/],
   [{ mixAt: '9.9 °C', sunk: '20 mm' }, 'stop', /is cold.*no part any more/],
   // A quick cement does not set late for that, and a slow one asks for no warmth that there is.
   [{ mixAt: '8 °C', initial: '20 min' }, 'look', /^It begins to set at.*mix less at once\.$/],
@@ -104,8 +107,23 @@ verdicts(mixTemperature, mixed, [
   [{ cement: '3.99 kg', foam: '0 kg', sand: '0 kg' }, 'look', /swapped, or one of them/],
   [{ water: '1.9 kg', sand: '0 kg' }, 'look', /^Check the masses/],
   [{ foam: '10.1 kg' }, 'look', /^Check the foam.*Litres in place/],
+  // Cement at 70 °C and water at 60 make a mix that water itself may not be.
+  [
+    {
+      cement: '40 kg',
+      cementAt: '70 °C',
+      water: '16 kg',
+      waterAt: '60 °C',
+      foam: '6 kg',
+      foamAt: '60 °C',
+      sand: '0 kg',
+    },
+    'stop',
+    /too hot to cast.*cooler water/,
+  ],
   // Water above 60 °C can set cement in a flash.
-  [{ waterAt: '60 °C' }, 'look', /is hot/],
+  [{ waterAt: '60 °C', water: '3 kg', sand: '4 kg' }, 'look', /is hot/],
+  [{ waterAt: '60 °C' }, 'stop', /too hot to cast/],
   [{ waterAt: '60.1 °C' }, 'stop', /must not meet cement/],
   // 10 × 0.75 + 5 × 4.187 kJ/K, 20 K above 0 °C, melt 1.705 kg of ice at 333.55 kJ/kg.
   [{ foam: '0 kg', sand: '0 kg', ice: '1.7 kg', iceAt: '0 °C' }, 'stop', /too cold to cast/],
@@ -182,6 +200,7 @@ verdicts(heatInside, room, [
   [{ thickness: '50 mm', coldest: '-7 °C', warmest: '2 °C' }, 'stop', /freezes/],
   [{ thickness: '50 mm', mixAt: '9.9 °C' }, 'look', /is cold.*within the usual/],
   [{ thickness: '50 mm', mixAt: '4.9 °C' }, 'stop', /too cold to cast/],
+  [{ thickness: '50 mm', mixAt: '40.1 °C' }, 'stop', /too hot to cast/],
   [{ thickness: '50 mm', warmest: '40.1 °C' }, 'look', /^The air gets as warm as 40/],
   [
     { thickness: '450 mm', mixAt: '9 °C', warmest: '41 °C' },
