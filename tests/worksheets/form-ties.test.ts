@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { KeptResults } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { restOnExample } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
 import { mustAnswer } from './must-answer.ts';
@@ -83,4 +84,27 @@ test('a core that another page knows of floats here, until the reader says other
   });
   expect(judged({}, {})).toMatchObject({ verdict: 'good' });
   expect(judged({ 'form-pressure.core': { t: 'none' } })).toMatchObject({ verdict: 'good' });
+});
+
+test('what a clamp must carry is said with the spacing it rests on, which is the example’s until it is typed', () => {
+  const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;
+  const said = (more: Record<string, ReturnType<typeof mm>> = {}) => {
+    const own = {
+      'form-pressure.depth': mm('900'),
+      'form-pressure.width': mm('2400'),
+      'form-pressure.span': mm('300'),
+      ...more,
+    };
+    const read = readWorksheet(formPressure, own, {}, metric);
+    const found = answer(formPressure, read, metric);
+    mustAnswer(found);
+    return `${found.judgement.say}${restOnExample(read)}`.replaceAll('\u00a0', ' ');
+  };
+  expect(said()).toMatch(
+    /every 450 mm, in rows 0 mm and 900 mm above the bottom, each lower one must carry 710 N/,
+  );
+  expect(said()).toContain('“Clamps or ties along the side, every”');
+  const far = said({ 'form-pressure.spacing': mm('1200') });
+  expect(far).toMatch(/every 1200 mm, .* must carry 1900 N/);
+  expect(far).not.toContain('“Clamps');
 });

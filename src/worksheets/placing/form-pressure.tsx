@@ -126,7 +126,9 @@ export default worksheet({
       units: NEWTON,
     },
   },
-  judge: ({ bent, limits, longest, float, face, ties }, { depth }, say) => {
+  judge: ({ bent, limits, longest, float, face, ties }, v, say) => {
+    const { depth } = v;
+    const plain = (metres: number) => say(metres, 'length', { plain: true });
     const span = say(longest.span, 'length', { significant: 3, toward: 'down' });
     // A pound-force is the weight of a pound already.
     const force = (n: number) =>
@@ -175,7 +177,7 @@ export default worksheet({
       if (!amiss)
         judged(
           'good',
-          `Clamps are not checked here: each lower one must carry ${force(ties.lower)}, each upper one ${force(ties.upper)}. Clamp it before the first bucket.`,
+          `Clamps are not checked here: one every ${plain(v.spacing)}, in rows ${plain(v.lower)} and ${plain(depth - v.below)} above the bottom, each lower one must carry ${force(ties.lower)}, each upper one ${force(ties.upper)}. Clamp it before the first bucket.`,
         );
     }
     return judgeBy(all, all[0]!);
@@ -187,7 +189,7 @@ export default worksheet({
   refusals: {
     'rows-in-order': () => 'The upper row must stand above the lower one.',
   },
-  folded: 'The panel’s wood, its limits, and the clamps',
+  folded: 'The panel’s wood, its limits, and the rows of clamps',
   blames: { mass: 'coreMass', height: 'depth', upper: 'below' },
   working: [
     {

@@ -28,6 +28,7 @@ export const pressureFields = {
   span: length('Between its battens or stakes', '450 mm', '5 m', {
     when: { spans: ['one', 'two', 'three'] },
   }),
+  spacing: length('Clamps or ties along the side, every', '450 mm', '10 m'),
   core: choice({
     label: 'Something stands in the mix',
     options: {
@@ -100,7 +101,6 @@ export const pressureFields = {
     max: '500 MPa',
     folded: true,
   }),
-  spacing: length('Clamps or ties along the side, every', '450 mm', '10 m', { folded: true }),
   lower: number('length', {
     label: 'Lower row above the bottom',
     example: '0 mm',
