@@ -9,6 +9,7 @@ const DAY = [
   'who-decides-structure',
   'stored-rainwater',
   'washing-soda',
+  'sequestrant-powder',
   'boiling-water',
   'softener-salt',
   'glycerol-and-concentrate',

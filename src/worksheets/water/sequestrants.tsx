@@ -170,7 +170,7 @@ export default worksheet({
         ]),
     },
   ],
-  cautions: ['glycerol-and-concentrate'],
+  cautions: ['sequestrant-powder'],
   defers: [
     'The sequestrant’s own safety data sheet and the concentrate’s product sheet; the cement’s maker, for what its cement bears.',
   ],

@@ -234,7 +234,12 @@ export default worksheet({
       say: `${is}, and the softest water you name (${hard(soft, true)}) is ${softest}. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.${aimed}`,
     };
   },
-  notes: ({ total }, _, say) => [
+  notes: ({ total }, { method }, say) => [
+    ...(method === 'drops' || method === 'titration'
+      ? [
+          'The buffer such a test is done in is commonly a strong solution of ammonia (from memory): goggles and gloves, open it in fresh air, and read the kit’s own sheet.',
+        ]
+      : []),
     'Hardness wastes soap: two molecules for every calcium or magnesium ion. Synthetic and protein concentrates do not fall out so; what each bears, only its sheet says.',
     ...bySurvey(total, say),
   ],
