@@ -14,13 +14,13 @@ export const USES = {
     note: 'Holds an edge if it is handled with care.',
   },
   planter: {
-    name: 'Planter, trough or garden piece',
+    name: 'Planter or garden piece',
     density: 1000,
-    note: 'Firm enough to move; in winter bring it in or keep it dry.',
+    note: 'Firm enough to move, and holds no water; in winter bring it in or keep it dry.',
   },
   block: {
-    name: 'Block or tile with a hard face, carrying nothing',
+    name: 'Block that closes an opening and holds up nothing',
     density: 1300,
-    note: 'Closer to ordinary mortar than to foam.',
+    note: 'Heavier, its face harder, and still no strength to count on.',
   },
 } as const;
