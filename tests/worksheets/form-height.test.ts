@@ -36,5 +36,7 @@ test('a good panel does not speak for its clamps: it says what they carry', () =
   const { verdict, say } = judged('0.06');
   expect(verdict).toBe('good');
   expect(say).toMatch(/^The panel holds/);
-  expect(say).toMatch(/not checked here: .* each lower one must carry \d.*\sN, .* each upper one \d/);
+  expect(say).toMatch(
+    /not checked here: .* each lower one must carry \d.*\sN, .* each upper one \d/,
+  );
 });
