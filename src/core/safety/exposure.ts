@@ -9,6 +9,8 @@ export interface ExposureLimit {
   /** kg/m³, or 1/m³ for fibres. */
   readonly value: number;
   readonly unit: 'kg/m3' | 'fibres/m3';
+  /** Of all dust, or of the part fine enough to reach the lungs, where the limit is set for one of them. */
+  readonly fraction?: 'total' | 'respirable';
   /** Averaged over so many hours, where stated. */
   readonly hours?: number;
   readonly source: string;
@@ -26,6 +28,8 @@ const recalled = { standing: 'from memory', unit: 'kg/m3' } as const;
  * Limits in air for what this work raises. They are US figures; elsewhere other limits hold, and the
  * product's own safety sheet and the law where the reader works decide.
  * @source osha-csi-cement
+ * @source niosh-portland-cement
+ * @source acgih-portland-cement
  * @source cpwr-silica
  * @source osha-1926-1153
  * @source osha-csi-fibrous-glass
@@ -38,6 +42,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'portland-cement',
     kind: 'osha-pel',
     value: 15 * MG,
+    fraction: 'total',
     source: 'osha-csi-cement',
   },
   {
@@ -46,7 +51,35 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'portland-cement',
     kind: 'niosh-rel',
     value: 10 * MG,
+    fraction: 'total',
     source: 'osha-csi-cement',
+  },
+  {
+    ...recalled,
+    id: 'cement-pel-respirable',
+    agent: 'portland-cement',
+    kind: 'osha-pel',
+    value: 5 * MG,
+    fraction: 'respirable',
+    source: 'niosh-portland-cement',
+  },
+  {
+    ...recalled,
+    id: 'cement-rel-respirable',
+    agent: 'portland-cement',
+    kind: 'niosh-rel',
+    value: 5 * MG,
+    fraction: 'respirable',
+    source: 'niosh-portland-cement',
+  },
+  {
+    ...recalled,
+    id: 'cement-tlv',
+    agent: 'portland-cement',
+    kind: 'acgih-tlv',
+    value: 1 * MG,
+    fraction: 'respirable',
+    source: 'acgih-portland-cement',
   },
   {
     ...read,
@@ -62,6 +95,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'crystalline-silica',
     kind: 'osha-pel',
     value: 50 * UG,
+    fraction: 'respirable',
     hours: 8,
     source: 'cpwr-silica',
   },
@@ -71,6 +105,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'crystalline-silica',
     kind: 'niosh-rel',
     value: 0.05 * MG,
+    fraction: 'respirable',
     hours: 10,
     source: 'cpwr-silica',
   },
@@ -80,6 +115,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'crystalline-silica',
     kind: 'acgih-tlv',
     value: 0.025 * MG,
+    fraction: 'respirable',
     hours: 8,
     source: 'cpwr-silica',
   },
@@ -89,6 +125,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'crystalline-silica',
     kind: 'osha-action-level',
     value: 25 * UG,
+    fraction: 'respirable',
     hours: 8,
     source: 'osha-1926-1153',
   },
@@ -133,6 +170,21 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
  */
 export function exposureLimits(agent: Agent): readonly ExposureLimit[] {
   return EXPOSURE_LIMITS.filter((limit) => limit.agent === agent);
+}
+
+/**
+ * The least of an agent's limits for a day of work, in one fraction of its dust: the one to go by where several
+ * stand side by side, kg/m³. A level at which an employer must act, and one that is dangerous at once, are no such
+ * limits. Nothing where none is known.
+ * @source none: the least of rows that carry their own sources
+ */
+export function strictestLimit(
+  agent: Agent,
+  fraction: 'total' | 'respirable',
+): ExposureLimit | undefined {
+  return exposureLimits(agent)
+    .filter((limit) => limit.fraction === fraction && !/idlh|action/.test(limit.kind))
+    .sort((a, b) => a.value - b.value)[0];
 }
 
 /**

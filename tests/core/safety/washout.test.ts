@@ -6,6 +6,7 @@ import {
   EYE_RINSE,
   EYE_RINSE_ALKALI,
   exposureLimits,
+  strictestLimit,
 } from '../../../src/core/safety/exposure.ts';
 import {
   freeHydroxide,
@@ -125,6 +126,16 @@ test('limits go by agent, and no two share an id', () => {
     'osha-action-level',
   ]);
   expect(new Set(EXPOSURE_LIMITS.map(({ id }) => id)).size).toBe(EXPOSURE_LIMITS.length);
+});
+
+test('the strictest limit is of the fraction asked for, and of a day', () => {
+  expect(strictestLimit('portland-cement', 'total')?.id).toBe('cement-rel');
+  expect(strictestLimit('portland-cement', 'respirable')?.id).toBe('cement-tlv');
+  expect(strictestLimit('crystalline-silica', 'respirable')?.id).toBe('silica-tlv');
+  expect(strictestLimit('crystalline-silica', 'total')).toBeUndefined();
+  for (const limit of EXPOSURE_LIMITS)
+    if (/cement|silica/.test(limit.agent) && limit.kind !== 'idlh')
+      expect(limit.fraction, limit.id).toBeDefined();
 });
 
 test('an eye is rinsed for a quarter of an hour by the standard, for twenty minutes by this handbook', () => {
