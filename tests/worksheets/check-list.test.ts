@@ -41,6 +41,8 @@ test('on an empty bench it lists what no batch is without', () => {
     'A vessel under air holds the work that filled it',
     'A jet of air can enter the body',
     'Concentrates differ',
+    'Foamed concrete here never carries a load that matters',
+    'A wet part is at its heaviest and its weakest',
   ])
     expect(html).toContain(title);
   expect(html).toMatch(/\d+ of \d+ still to tick/);

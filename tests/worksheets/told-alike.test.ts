@@ -71,3 +71,13 @@ test('how the lance is cleared: bled before it is opened and after the water, in
     expect(told).toContain('waste bucket');
   }
 });
+
+test('what is done with the top: covered, struck off once it has sunk, covered again', () => {
+  const page = (name: string) => readFileSync(`content/chapters/${name}.mdx`, 'utf8');
+  const [first] = page('safety/setting-up').match(/^1\. \*\*The part first.*$/m)!;
+  expect(first).toMatch(/covered before anything is washed.*stopped sinking.*covered again/i);
+  const strikingOff = page('placing/filling').split('{ #strike-off }')[1]!;
+  expect(strikingOff).toMatch(
+    /hold a sheet.*washed.*strike off when it has stopped sinking.*cover it again/is,
+  );
+});

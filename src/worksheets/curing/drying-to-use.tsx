@@ -179,7 +179,7 @@ export default worksheet({
       say={say}
     />
   ),
-  cautions: ['not-load-bearing'],
+  cautions: ['falling-and-tipping', 'not-load-bearing'],
   defers: [
     'A hygrometer reading of 75\u00a0% or less, or the covering’s own sheet, decides when it may be covered.',
   ],

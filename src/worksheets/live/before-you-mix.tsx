@@ -19,6 +19,7 @@ export interface Checklist {
 
 /** What no batch is without. */
 const EVERY_BATCH = [
+  'not-load-bearing',
   'glycerol-and-concentrate',
   'pressurised-vessel',
   'compressed-air-jet',
@@ -26,6 +27,7 @@ const EVERY_BATCH = [
   'caustic-slurry',
   'drill-mixer',
   'alkaline-washout',
+  'heavy-lift',
 ];
 const MOST_NAMED = 3;
 
