@@ -60,9 +60,9 @@ export const examples: readonly Example[] = [
   {
     sheet: 'air-supply',
     result: 'freeAir',
-    expected: '70.73 L',
+    expected: '23.58 L',
     within: 1e-3,
-    by: '75.9 L × (1 − 80/998.8) × 1.013 bar ÷ 1 bar',
+    by: '25.3 L × (1 − 80/998.8) × 1.013 bar ÷ 1 bar',
   },
   {
     sheet: 'receiver',

@@ -1,4 +1,4 @@
-import { FREE_AIR } from '../../core/air/density.ts';
+import { airVolume, FREE_AIR } from '../../core/air/density.ts';
 import { foamMaking, freeAirForFoam } from '../../core/air/foam-air.ts';
 import { compressorBalance, receiverContents } from '../../core/air/receiver.ts';
 import { foamDensity } from '../../core/foam/density.ts';
@@ -25,11 +25,12 @@ export default worksheet({
   question: 'Is there air enough for the foam?',
   fields: {
     foamVolume: number('volume', {
-      label: 'Foam wanted',
-      example: '75.9 L',
+      label: 'Foam wanted in one go',
+      help: 'One load’s: each is foamed when its base mix is ready.',
+      example: '25.3 L',
       min: '0.1 L',
       max: '100 m3',
-      takes: 'mix.foamVolume',
+      takes: 'mix.loadFoam',
     }),
     foamDensity: foamDensityField,
     airFlow: number('flow', {
@@ -42,7 +43,7 @@ export default worksheet({
     }),
     delivery: number('flow', {
       label: 'Free air the compressor delivers',
-      help: 'Its free air delivery at working pressure, not the larger figure of displacement printed beside it. 0 for none.',
+      help: 'Its free air delivery at working pressure, not the larger figure of displacement printed beside it. 0 for none. Where the air is thin it delivers as many litres of thinner air: that is reckoned with.',
       example: '100 L/min',
       min: '0 L/min',
       max: '1000 m3/h',
@@ -75,11 +76,11 @@ export default worksheet({
     });
     // The careful figure: a draw so fast that the air left behind is cold.
     const held = contents.fast;
+    // A machine is rated by what it takes in of the air around it.
+    const delivery = airVolume({ volume: v.delivery, from: around, to: FREE_AIR });
     const balance =
-      v.delivery > 0
-        ? compressorBalance({ demand: v.airFlow, delivery: v.delivery, contents: held })
-        : undefined;
-    const short = v.airFlow - v.delivery;
+      delivery > 0 ? compressorBalance({ demand: v.airFlow, delivery, contents: held }) : undefined;
+    const short = v.airFlow - delivery;
     const lasts = short > 0 ? held / short : undefined;
     const share = lasts === undefined ? Number.POSITIVE_INFINITY : lasts / making.time;
     return {

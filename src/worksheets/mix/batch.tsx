@@ -95,6 +95,7 @@ export default worksheet({
   leaves: {
     [OWN_PLAN]: ownPlan,
     'mix.loadCement': ({ design, loads }) => design.cementitious / loads,
+    'mix.loadFoam': ({ design, loads }) => design.mix.foamVolume / loads,
     'mix.loadWater': ({ design: { mix }, loads }) => (mix.water + mix.foamMass) / loads,
     'mix.solutionCement': ({ design: { mix } }) => mix.foamMass / mix.cement,
     ...leavesFurther,

@@ -129,6 +129,7 @@ export const proportionPlan = sum({
   leaves: {
     [OWN_PLAN]: ownPlan,
     'mix.loadCement': ({ loads }) => loads.each.cement,
+    'mix.loadFoam': ({ loads }) => loads.each.foamVolume,
     'mix.loadWater': ({ loads: { each } }) => each.water + each.foamMass,
     // As much of the foam's liquid as a water-cement ratio counts, and all the water that the batch takes.
     'mix.solutionCement': ({ mix }) => mix.foamMass / mix.cement,
