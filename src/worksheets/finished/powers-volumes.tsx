@@ -3,7 +3,8 @@ import { greatestDegree, greatestHydration, powersVolumes } from '../../core/fin
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cementDensity, counts, sandTakenAsDry } from '../mix/recipe-fields.ts';
+import { cementDensity, counts } from '../mix/recipe-fields.ts';
+import { sandTakenAsDry } from '../mix/sand-taken-as-dry.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';

@@ -12,7 +12,8 @@ import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
 import { sandCement, waterCement } from '../shared/recipe.ts';
 import { saidApart } from '../shared/said-apart.ts';
-import { counts, helpedCementDensity, pasteWaterCement, solutionCement } from './recipe-fields.ts';
+import { pasteWaterCement, solutionCement } from './paste-water.ts';
+import { counts, helpedCementDensity } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending, and how well it must be known. Common practice, no source. */
 const NEAR = 0.02;

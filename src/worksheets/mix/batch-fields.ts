@@ -4,14 +4,9 @@ import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { FIBRE_NAMES } from './fibre-names.ts';
 import { foamLives } from './foam-lives.ts';
+import { largestLoad, leastLoads } from './load-fields.ts';
 import { pigmentShare } from './pigment-share.ts';
-import {
-  convention,
-  counts,
-  helpedCementDensity,
-  largestLoad,
-  leastLoads,
-} from './recipe-fields.ts';
+import { convention, counts, helpedCementDensity } from './recipe-fields.ts';
 
 const share = (label: string, example: string, max: string, more: object = {}) =>
   number('ratio', { label, example, min: '0 %', max, units: PERCENT, folded: true, ...more });

@@ -4,7 +4,7 @@ import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { inTable, overflows } from '../shared/correction-advice.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
-import { baseWaterCement, type TypedRatio } from './recipe-fields.ts';
+import { baseWaterCement, type TypedRatio } from './paste-water.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
 export const STEPS = [

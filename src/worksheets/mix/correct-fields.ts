@@ -4,8 +4,8 @@ import { PERCENT } from '../shared/amounts.ts';
 import { DRAINS, drains, howItDrains } from '../shared/drains.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField } from '../shared/recipe.ts';
-import { weighingBucket } from './recipe-fields.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
+import { weighingBucket } from './weighing-bucket.ts';
 
 export const correctFields = {
   buckets: rows({

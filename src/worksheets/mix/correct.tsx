@@ -22,7 +22,7 @@ import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from '../shared/own-plan.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { targetRefusals } from '../shared/target-refusals.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
-import { pasteWaterCement } from './recipe-fields.ts';
+import { pasteWaterCement } from './paste-water.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 import { grownWords, noSuchMix, waterDoubt } from './weighing-doubts.ts';
 

@@ -19,7 +19,7 @@ import { RankedBars } from '../shared/RankedBars.tsx';
 import { saidApart } from '../shared/said-apart.ts';
 import { landingFields, SUPPLY_BAND } from './landing-fields.ts';
 import { ranked } from './landing-ranked.ts';
-import { sandTakenAsDry } from './recipe-fields.ts';
+import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 
 const BINS = 36;
 /** What a foam is weighed on while the slider says nothing else, kg. */

@@ -3,7 +3,8 @@ import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/d
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
-import { cementDensity, convention, counts, largestLoad, leastLoads } from './recipe-fields.ts';
+import { largestLoad, leastLoads } from './load-fields.ts';
+import { cementDensity, convention, counts } from './recipe-fields.ts';
 
 export const proportionFields = {
   volume: number('volume', {

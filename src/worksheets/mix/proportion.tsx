@@ -9,7 +9,7 @@ import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
 import { jointsOf, PIECES_KEPT, piecesFilled } from '../shared/whole-pieces.ts';
 import { loadsDoubt, mixDoubts } from './mix-doubts.ts';
 import { proportionPlan } from './proportion-plan.ts';
-import { sandTakenAsDry } from './recipe-fields.ts';
+import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 
 export default worksheet({
   ...proportionPlan,

@@ -13,7 +13,8 @@ import { judgeBy } from '../shared/judge-by.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { mixDoubts } from './mix-doubts.ts';
-import { cementDensity, countsElsewhere, sandTakenAsDry } from './recipe-fields.ts';
+import { cementDensity, countsElsewhere } from './recipe-fields.ts';
+import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 import { USES } from './uses.ts';
 
 /** What the published relations are called. */

@@ -2,7 +2,9 @@ import { number } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement } from '../shared/recipe.ts';
-import { baseRatioFields, largestLoad, weighingBucket } from './recipe-fields.ts';
+import { largestLoad } from './load-fields.ts';
+import { baseRatioFields } from './paste-water.ts';
+import { weighingBucket } from './weighing-bucket.ts';
 
 export const weighedLoadFields = {
   full: number('mass', {

@@ -3,7 +3,7 @@ import { dayClock, type Remedy } from '../../core/placing/clock.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { largestLoad, leastLoads } from '../mix/recipe-fields.ts';
+import { largestLoad, leastLoads } from '../mix/load-fields.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { ClockChart } from '../shared/ClockChart.tsx';
 

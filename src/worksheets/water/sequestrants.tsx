@@ -6,7 +6,8 @@ import {
 } from '../../core/water/soften/sequester.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { baseWaterCement, countsElsewhere } from '../mix/recipe-fields.ts';
+import { baseWaterCement } from '../mix/paste-water.ts';
+import { countsElsewhere } from '../mix/recipe-fields.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { waterCement } from '../shared/recipe.ts';
