@@ -1,6 +1,6 @@
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
-import { isRecord } from '../entries.ts';
+import { isRecord, isUnitOf } from '../entries.ts';
 import { isDay, isInstant } from './day.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS, withinLimits } from './limits.ts';
@@ -289,10 +289,10 @@ function plusMinusReads({ p, pu }: Loose, kind: Kind, unit: string): boolean {
   if (typeof p !== 'string' || p.trim() === '') return true;
   const shown = typeof pu === 'string' ? pu : unit;
   // A ± of a temperature is one of differences; whichever kind has its unit reads it.
-  return Object.values(KINDS).some(
-    ({ kind: any, units }) =>
+  return (Object.keys(KINDS) as Kind[]).some(
+    (any) =>
       (any === kind || kind === 'temperature') &&
-      units.some(({ id }) => id === shown) &&
+      isUnitOf(any, shown) &&
       parseQuantity(p, any, shown).ok,
   );
 }

@@ -58,129 +58,74 @@ export interface Unit {
   readonly id: string;
   /** As it is printed: `kg/m³`. Empty for a plain number. */
   readonly symbol: string;
+  /** Exact by definition, but of ppm read as mg/L and of degrees of hardness. */
   readonly factor: number;
   /** A scale that does not begin at nothing: what is read at a mark of it, and what that is in SI. */
   readonly mark?: number;
   readonly offset?: number;
   /** Other spellings that a reader may type; see `normalise` for those that need no listing. */
   readonly aliases: readonly string[];
-  readonly system: 'metric' | 'us' | 'both';
-  /** A key of content/sources. */
-  readonly source: string;
-  /** Whether the factor is exact by definition, to the last digit. */
-  readonly exact: boolean;
-  /** What the symbol is taken to mean, where usage differs. */
-  readonly note?: string;
 }
 
 export interface KindSpec {
-  readonly kind: Kind;
   /** In sentences, without an article: `mass`, `surface area`. */
   readonly name: string;
-  /** The id of the unit core computes in. */
-  readonly si: string;
+  /** That of core is the one with the factor 1 and no offset. */
   readonly units: readonly Unit[];
   /** The id of the unit shown in each system unless a field says otherwise. */
   readonly shown: { readonly metric: string; readonly us: string };
 }
 
-const spec = (
-  kind: Kind,
-  name: string,
-  si: string,
-  metric: string,
-  us: string,
-  units: readonly Unit[],
-): KindSpec => ({ kind, name, si, units, shown: { metric, us } });
+const spec = (name: string, metric: string, us: string, units: readonly Unit[]): KindSpec => ({
+  name,
+  units,
+  shown: { metric, us },
+});
 
 /** Every kind with its units, in the order in which a picker offers them. */
 export const KINDS: Readonly<Record<Kind, KindSpec>> = {
-  mass: spec('mass', 'mass', 'kg', 'kg', 'lb', MASS),
-  volume: spec('volume', 'volume', 'm3', 'L', 'gal', VOLUME),
-  length: spec('length', 'length', 'm', 'mm', 'in', LENGTH),
-  area: spec('area', 'surface area', 'm2', 'm2', 'ft2', AREA),
-  density: spec('density', 'density', 'kg/m3', 'kg/m3', 'lb/ft3', DENSITY),
-  concentration: spec('concentration', 'concentration', 'kg/m3', 'mg/L', 'mg/L', CONCENTRATION),
-  hardness: spec('hardness', 'hardness', 'mmol/L', 'mg/L CaCO3', 'gpg', HARDNESS),
-  temperature: spec('temperature', 'temperature', 'K', 'degC', 'degF', TEMPERATURE),
-  temperatureDifference: spec(
-    'temperatureDifference',
-    'temperature difference',
-    'K',
-    'degC',
-    'degF',
-    TEMPERATURE_DIFFERENCE,
-  ),
-  pressure: spec('pressure', 'pressure', 'Pa', 'kPa', 'psi', PRESSURE),
-  stress: spec('stress', 'stress', 'Pa', 'MPa', 'psi', STRESS),
-  time: spec('time', 'time', 's', 'min', 'min', TIME),
-  speed: spec('speed', 'speed', 'm/s', 'km/h', 'mph', SPEED),
-  flow: spec('flow', 'volume flow', 'm3/s', 'L/min', 'gpm', FLOW),
-  energy: spec('energy', 'quantity of energy', 'J', 'kJ', 'Btu', ENERGY),
-  conductivity: spec(
-    'conductivity',
-    'thermal conductivity',
-    'W/(m.K)',
-    'W/(m.K)',
-    'Btu.in/(h.ft2.degF)',
-    CONDUCTIVITY,
-  ),
-  ratio: spec('ratio', 'ratio', '1', '1', '1', RATIO),
-  count: spec('count', 'plain number', '1', '1', '1', COUNT),
-  viscosity: spec('viscosity', 'viscosity', 'Pa.s', 'mPa.s', 'cP', VISCOSITY),
-  force: spec('force', 'force', 'N', 'kN', 'lbf', FORCE),
-  moment: spec('moment', 'moment', 'N.m', 'N.m', 'lbf.ft', MOMENT),
-  power: spec('power', 'power', 'W', 'W', 'Btu/h', POWER),
-  specificHeat: spec(
-    'specificHeat',
-    'specific heat',
-    'J/(kg.K)',
-    'J/(kg.K)',
-    'Btu/(lb.degF)',
-    SPECIFIC_HEAT,
-  ),
-  specificEnergy: spec(
-    'specificEnergy',
-    'heat per mass',
-    'J/kg',
-    'kJ/kg',
-    'Btu/lb',
-    SPECIFIC_ENERGY,
-  ),
-  thermalResistance: spec(
-    'thermalResistance',
-    'thermal resistance',
-    'm2.K/W',
-    'm2.K/W',
-    'h.ft2.degF/Btu',
-    THERMAL_RESISTANCE,
-  ),
+  mass: spec('mass', 'kg', 'lb', MASS),
+  volume: spec('volume', 'L', 'gal', VOLUME),
+  length: spec('length', 'mm', 'in', LENGTH),
+  area: spec('surface area', 'm2', 'ft2', AREA),
+  density: spec('density', 'kg/m3', 'lb/ft3', DENSITY),
+  concentration: spec('concentration', 'mg/L', 'mg/L', CONCENTRATION),
+  hardness: spec('hardness', 'mg/L CaCO3', 'gpg', HARDNESS),
+  temperature: spec('temperature', 'degC', 'degF', TEMPERATURE),
+  temperatureDifference: spec('temperature difference', 'degC', 'degF', TEMPERATURE_DIFFERENCE),
+  pressure: spec('pressure', 'kPa', 'psi', PRESSURE),
+  stress: spec('stress', 'MPa', 'psi', STRESS),
+  time: spec('time', 'min', 'min', TIME),
+  speed: spec('speed', 'km/h', 'mph', SPEED),
+  flow: spec('volume flow', 'L/min', 'gpm', FLOW),
+  energy: spec('quantity of energy', 'kJ', 'Btu', ENERGY),
+  conductivity: spec('thermal conductivity', 'W/(m.K)', 'Btu.in/(h.ft2.degF)', CONDUCTIVITY),
+  ratio: spec('ratio', '1', '1', RATIO),
+  count: spec('plain number', '1', '1', COUNT),
+  viscosity: spec('viscosity', 'mPa.s', 'cP', VISCOSITY),
+  force: spec('force', 'kN', 'lbf', FORCE),
+  moment: spec('moment', 'N.m', 'lbf.ft', MOMENT),
+  power: spec('power', 'W', 'Btu/h', POWER),
+  specificHeat: spec('specific heat', 'J/(kg.K)', 'Btu/(lb.degF)', SPECIFIC_HEAT),
+  specificEnergy: spec('heat per mass', 'kJ/kg', 'Btu/lb', SPECIFIC_ENERGY),
+  thermalResistance: spec('thermal resistance', 'm2.K/W', 'h.ft2.degF/Btu', THERMAL_RESISTANCE),
   thermalTransmittance: spec(
-    'thermalTransmittance',
     'thermal transmittance',
-    'W/(m2.K)',
     'W/(m2.K)',
     'Btu/(h.ft2.degF)',
     THERMAL_TRANSMITTANCE,
   ),
-  massFlux: spec('massFlux', 'mass flux', 'kg/(m2.s)', 'kg/(m2.h)', 'lb/(ft2.h)', MASS_FLUX),
-  molarEnergy: spec('molarEnergy', 'molar energy', 'J/mol', 'kJ/mol', 'kJ/mol', MOLAR_ENERGY),
-  surfaceTension: spec('surfaceTension', 'surface tension', 'N/m', 'mN/m', 'mN/m', SURFACE_TENSION),
-  angle: spec('angle', 'plane angle', 'rad', 'deg', 'deg', ANGLE),
-  amountConcentration: spec(
-    'amountConcentration',
-    'molar concentration',
-    'mol/m3',
-    'mmol/L',
-    'mmol/L',
-    AMOUNT_CONCENTRATION,
-  ),
+  massFlux: spec('mass flux', 'kg/(m2.h)', 'lb/(ft2.h)', MASS_FLUX),
+  molarEnergy: spec('molar energy', 'kJ/mol', 'kJ/mol', MOLAR_ENERGY),
+  surfaceTension: spec('surface tension', 'mN/m', 'mN/m', SURFACE_TENSION),
+  angle: spec('plane angle', 'deg', 'deg', ANGLE),
+  amountConcentration: spec('molar concentration', 'mmol/L', 'mmol/L', AMOUNT_CONCENTRATION),
 };
 
 /**
  * The unit of a kind by its id. No range: a look-up.
  * @throws {RangeError} when the kind has no such unit.
- * @source nist-sp-811 (each unit names its own)
+ * @source nist-sp-811 (each list of units names its own)
  */
 export function unitOf(kind: Kind, id: string): Unit {
   const unit = KINDS[kind].units.find((candidate) => candidate.id === id);

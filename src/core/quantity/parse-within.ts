@@ -1,4 +1,4 @@
-import { type Kind, unitOf } from './kinds.ts';
+import type { Kind } from './kinds.ts';
 import { type Parsed, parseQuantity } from './parse.ts';
 
 /** A number whose commas may be either mark; those of `12,5` and `0,125` beside it are decimal ones. */
@@ -30,7 +30,7 @@ export function parseWithin(
     );
     return way.ok && allows(way.value) ? way : undefined;
   });
-  const grams = kind === 'mass' && unitOf(kind, shownUnit).system !== 'us';
+  const grams = kind === 'mass' && !['lb', 'oz'].includes(shownUnit);
   if (small && !large) return grams && small.unit.id === 'kg' ? small : parsed;
   return large && !small && !text.replace(EITHER, '').includes(',') ? large : parsed;
 }

@@ -58,7 +58,7 @@ const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
  * thousands mark (`1,234`) is never guessed. Never throws on any text, and never gives a value that is not finite. No
  * range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
- * @source nist-sp-811 (factors; each unit names its own)
+ * @source nist-sp-811 (factors; each list of units names its own)
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
  */
 export function parseQuantity(

@@ -7,82 +7,84 @@ import {
   US_GALLON,
 } from './constants.ts';
 import type { Unit } from './kinds.ts';
-import { both, metric, us } from './unit.ts';
+import { unit } from './unit.ts';
 
-/** SI: kg/m³, the mass of what is dissolved in a volume of water. */
+/**
+ * SI: kg/m³, the mass of what is dissolved in a volume of water.
+ * @source si-brochure, nist-sp-811 (customary), common-practice (ppm)
+ */
 export const CONCENTRATION: readonly Unit[] = [
-  both('mg/L', 'mg/L', 1e-3, ['g/m3', 'mg/litre', 'mg/liter', 'mg L-1', 'mg/dm3']),
-  metric('g/L', 'g/L', 1, ['g/litre', 'g/liter', 'g L-1', 'g/dm3', 'mg/mL']),
-  metric('kg/m3', 'kg/m³', 1, ['kg m-3']),
-  metric('ug/L', 'µg/L', 1e-6, ['mcg/L', 'ppb']),
-  both('ppm', 'ppm', 1e-3, [], {
-    source: 'common-practice',
-    exact: false,
-    note: 'Read as mg/L, as water reports use it; parts per million by mass only in water of 1 kg/L.',
-  }),
-  us('lb/10^6 gal', 'lb/10⁶ gal', POUND / (1e6 * US_GALLON), [
+  unit('mg/L', 'mg/L', 1e-3, ['g/m3', 'mg/litre', 'mg/liter', 'mg L-1', 'mg/dm3']),
+  unit('g/L', 'g/L', 1, ['g/litre', 'g/liter', 'g L-1', 'g/dm3', 'mg/mL']),
+  unit('kg/m3', 'kg/m³', 1, ['kg m-3']),
+  unit('ug/L', 'µg/L', 1e-6, ['mcg/L', 'ppb']),
+  // Read as mg/L, as water reports use it; parts per million by mass only in water of 1 kg/L.
+  unit('ppm', 'ppm', 1e-3),
+  unit('lb/10^6 gal', 'lb/10⁶ gal', POUND / (1e6 * US_GALLON), [
     'lb/Mgal',
     'lb/MG',
     'lb/million gal',
     'lb/million gallons',
   ]),
-  us('oz/gal', 'oz/gal', POUND / 16 / US_GALLON, ['ounces/gallon', 'ounce/gallon', 'oz/gallon']),
-  us('gr/gal', 'gr/gal', GRAIN / US_GALLON, ['grains/gallon', 'grain/gal', 'grains/gal']),
+  unit('oz/gal', 'oz/gal', POUND / 16 / US_GALLON, ['ounces/gallon', 'ounce/gallon', 'oz/gallon']),
+  unit('gr/gal', 'gr/gal', GRAIN / US_GALLON, ['grains/gallon', 'grain/gal', 'grains/gal']),
 ];
 
-const degree = { source: 'hardness-definitions', exact: false } as const;
 const asCalciumCarbonate = 1 / MOLAR_MASS_CALCIUM_CARBONATE;
 const asCalciumOxide = 1 / MOLAR_MASS_CALCIUM_OXIDE;
 
-/** SI: mol/m³ (mmol/L) of calcium and magnesium together. */
+/**
+ * SI: mol/m³ (mmol/L) of calcium and magnesium together.
+ * @source si-brochure; hardness-definitions (degrees, and as CaCO₃ or CaO)
+ * @source definition (meq/L)
+ */
 export const HARDNESS: readonly Unit[] = [
-  both(
-    'mg/L CaCO3',
-    'mg/L CaCO₃',
-    asCalciumCarbonate,
-    ['mg/L', 'ppm', 'ppm CaCO3', 'mg CaCO3/L', '°aH', 'mg/litre CaCO3', 'mg/liter CaCO3'],
-    degree,
-  ),
-  metric('mmol/L', 'mmol/L', 1, ['mol/m3', 'mM', 'mmol/dm3', 'mmol/litre', 'mmol/liter']),
-  metric('meq/L', 'meq/L', 0.5, ['mval/L', 'mval', 'meq/litre', 'meq/liter'], {
-    source: 'definition',
-    note: 'Calcium and magnesium carry two charges each.',
-  }),
-  metric('dH', '°dH', 10 * asCalciumOxide, ['dGH', '°dGH', '°d', '°German', 'Grad dH'], degree),
-  metric('fH', '°fH', 10 * asCalciumCarbonate, ['°French', '°TH'], degree),
-  metric(
-    'eH',
-    '°e',
-    (GRAIN / IMPERIAL_GALLON) * 1e3 * asCalciumCarbonate,
-    ['°eH', '°Clark', 'Clark', '°English', 'gr/imp gal'],
-    degree,
-  ),
-  us(
+  unit('mg/L CaCO3', 'mg/L CaCO₃', asCalciumCarbonate, [
+    'mg/L',
+    'ppm',
+    'ppm CaCO3',
+    'mg CaCO3/L',
+    '°aH',
+    'mg/litre CaCO3',
+    'mg/liter CaCO3',
+  ]),
+  unit('mmol/L', 'mmol/L', 1, ['mol/m3', 'mM', 'mmol/dm3', 'mmol/litre', 'mmol/liter']),
+  // Calcium and magnesium carry two charges each.
+  unit('meq/L', 'meq/L', 0.5, ['mval/L', 'mval', 'meq/litre', 'meq/liter']),
+  unit('dH', '°dH', 10 * asCalciumOxide, ['dGH', '°dGH', '°d', '°German', 'Grad dH']),
+  unit('fH', '°fH', 10 * asCalciumCarbonate, ['°French', '°TH']),
+  unit('eH', '°e', (GRAIN / IMPERIAL_GALLON) * 1e3 * asCalciumCarbonate, [
+    '°eH',
+    '°Clark',
+    'Clark',
+    '°English',
+    'gr/imp gal',
+  ]),
+  unit(
     'gpg',
     'gpg',
     (GRAIN / US_GALLON) * 1e3 * asCalciumCarbonate,
     // Behind a mass `gr` would be a gram to some: there it stays unread.
     ['gr/gal', 'gr', 'grains', 'grains/gallon', 'grains/gal', 'grain/gal', 'gr/US gal'],
-    degree,
   ),
-  metric('mg/L CaO', 'mg/L CaO', asCalciumOxide, ['mg CaO/L', 'ppm CaO'], degree),
+  unit('mg/L CaO', 'mg/L CaO', asCalciumOxide, ['mg CaO/L', 'ppm CaO']),
 ];
 
-/** SI: mol/m³. */
+/** SI: mol/m³. @source si-brochure */
 export const AMOUNT_CONCENTRATION: readonly Unit[] = [
-  both('mmol/L', 'mmol/L', 1, ['mM', 'mmol/dm3', 'mmol/litre', 'mmol/liter']),
-  both('mol/m3', 'mol/m³', 1, ['mol m-3']),
-  both('mol/L', 'mol/L', 1e3, ['M', 'mol/dm3', 'mol/litre', 'mol/liter']),
+  unit('mmol/L', 'mmol/L', 1, ['mM', 'mmol/dm3', 'mmol/litre', 'mmol/liter']),
+  unit('mol/m3', 'mol/m³', 1, ['mol m-3']),
+  unit('mol/L', 'mol/L', 1e3, ['M', 'mol/dm3', 'mol/litre', 'mol/liter']),
 ];
 
-/** SI: J/mol. */
+/** SI: J/mol. @source si-brochure */
 export const MOLAR_ENERGY: readonly Unit[] = [
-  both('kJ/mol', 'kJ/mol', 1e3),
-  both('J/mol', 'J/mol', 1),
+  unit('kJ/mol', 'kJ/mol', 1e3),
+  unit('J/mol', 'J/mol', 1),
 ];
 
-/** SI: N/m. */
+/** SI: N/m. @source si-brochure */
 export const SURFACE_TENSION: readonly Unit[] = [
-  both('mN/m', 'mN/m', 1e-3, ['dyn/cm', 'dyne/cm', 'dynes/cm', 'mJ/m2']),
-  both('N/m', 'N/m', 1),
+  unit('mN/m', 'mN/m', 1e-3, ['dyn/cm', 'dyne/cm', 'dynes/cm', 'mJ/m2']),
+  unit('N/m', 'N/m', 1),
 ];

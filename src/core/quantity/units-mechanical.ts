@@ -9,70 +9,73 @@ import {
   STANDARD_GRAVITY,
 } from './constants.ts';
 import type { Unit } from './kinds.ts';
-import { both, metric, us } from './unit.ts';
+import { unit } from './unit.ts';
 
 const PSI_SPELLINGS = ['lb/in2', 'lbf/in2', 'lb/sq in', 'lbf/sq in'];
 
-/** SI: Pa. A gauge's own spellings are read too: all that is asked for by a gauge says so beside its field. */
+/**
+ * SI: Pa. A gauge's own spellings are read too: all that is asked for by a gauge says so beside its field.
+ * @source si-brochure, nist-sp-811 (customary)
+ */
 export const PRESSURE: readonly Unit[] = [
-  metric('Pa', 'Pa', 1, ['N/m2', 'pascal']),
-  metric('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal']),
-  metric('MPa', 'MPa', 1e6, ['N/mm2', 'MN/m2', 'megapascal']),
-  metric('bar', 'bar', 1e5, ['barg', 'bar g']),
-  metric('mbar', 'mbar', 100, ['hPa', 'millibar']),
-  both('atm', 'atm', STANDARD_ATMOSPHERE, ['atmosphere']),
-  us('psi', 'psi', PSI, [...PSI_SPELLINGS, 'psig']),
-  us('psf', 'psf', POUND_FORCE / FOOT ** 2, ['lb/ft2', 'lbf/ft2', 'lb/sq ft', 'lbf/sq ft']),
+  unit('Pa', 'Pa', 1, ['N/m2', 'pascal']),
+  unit('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal']),
+  unit('MPa', 'MPa', 1e6, ['N/mm2', 'MN/m2', 'megapascal']),
+  unit('bar', 'bar', 1e5, ['barg', 'bar g']),
+  unit('mbar', 'mbar', 100, ['hPa', 'millibar']),
+  unit('atm', 'atm', STANDARD_ATMOSPHERE, ['atmosphere']),
+  unit('psi', 'psi', PSI, [...PSI_SPELLINGS, 'psig']),
+  unit('psf', 'psf', POUND_FORCE / FOOT ** 2, ['lb/ft2', 'lbf/ft2', 'lb/sq ft', 'lbf/sq ft']),
 ];
 
-/** SI: Pa. */
+/** SI: Pa. @source si-brochure, nist-sp-811 (customary) */
 export const STRESS: readonly Unit[] = [
-  metric('MPa', 'MPa', 1e6, ['MN/m2', 'megapascal']),
-  metric('N/mm2', 'N/mm²', 1e6, ['N/sq mm']),
-  metric('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal']),
-  metric('Pa', 'Pa', 1, ['N/m2', 'pascal']),
-  metric('GPa', 'GPa', 1e9, ['kN/mm2', 'gigapascal']),
-  us('psi', 'psi', PSI, PSI_SPELLINGS),
-  us('ksi', 'ksi', 1e3 * PSI, ['kip/in2', 'kips/in2']),
+  unit('MPa', 'MPa', 1e6, ['MN/m2', 'megapascal']),
+  unit('N/mm2', 'N/mm²', 1e6, ['N/sq mm']),
+  unit('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal']),
+  unit('Pa', 'Pa', 1, ['N/m2', 'pascal']),
+  unit('GPa', 'GPa', 1e9, ['kN/mm2', 'gigapascal']),
+  unit('psi', 'psi', PSI, PSI_SPELLINGS),
+  unit('ksi', 'ksi', 1e3 * PSI, ['kip/in2', 'kips/in2']),
 ];
 
-/** SI: N. */
+/** SI: N. @source si-brochure, nist-sp-811 (kgf and customary) */
 export const FORCE: readonly Unit[] = [
-  metric('N', 'N', 1, ['newton']),
-  metric('kN', 'kN', 1e3, ['kilonewton']),
-  metric('kgf', 'kgf', STANDARD_GRAVITY, ['kp', 'kilogram-force'], { source: 'nist-sp-811' }),
-  us('lbf', 'lbf', POUND_FORCE, ['lbs force', 'pound-force', 'pounds-force']),
-  us('kip', 'kip', 1e3 * POUND_FORCE, []),
+  unit('N', 'N', 1, ['newton']),
+  unit('kN', 'kN', 1e3, ['kilonewton']),
+  unit('kgf', 'kgf', STANDARD_GRAVITY, ['kp', 'kilogram-force']),
+  unit('lbf', 'lbf', POUND_FORCE, ['lbs force', 'pound-force', 'pounds-force']),
+  unit('kip', 'kip', 1e3 * POUND_FORCE, []),
 ];
 
-/** SI: N·m. */
+/** SI: N·m. @source si-brochure, nist-sp-811 (customary) */
 export const MOMENT: readonly Unit[] = [
-  metric('N.m', 'N·m', 1, ['newton metre']),
-  metric('kN.m', 'kN·m', 1e3),
-  us('lbf.ft', 'lbf·ft', POUND_FORCE * FOOT, ['ft lbf', 'lb ft', 'ft lb', 'ft-lb', 'lb-ft']),
-  us('lbf.in', 'lbf·in', POUND_FORCE * INCH, ['in lbf', 'lb in', 'in lb', 'in-lb', 'lb-in']),
+  unit('N.m', 'N·m', 1, ['newton metre']),
+  unit('kN.m', 'kN·m', 1e3),
+  unit('lbf.ft', 'lbf·ft', POUND_FORCE * FOOT, ['ft lbf', 'lb ft', 'ft lb', 'ft-lb', 'lb-ft']),
+  unit('lbf.in', 'lbf·in', POUND_FORCE * INCH, ['in lbf', 'lb in', 'in lb', 'in-lb', 'lb-in']),
 ];
 
-/** SI: J. */
+/** SI: J. @source si-brochure, nist-sp-811 (customary) */
 export const ENERGY: readonly Unit[] = [
-  metric('J', 'J', 1, ['joule', 'W s']),
-  metric('kJ', 'kJ', 1e3, ['kilojoule']),
-  metric('MJ', 'MJ', 1e6, ['megajoule']),
-  both('kWh', 'kWh', 1e3 * HOUR, ['kW h', 'kW-h', 'kilowatt hour']),
-  us('Btu', 'Btu', BTU, ['BTUs', 'Btu IT']),
+  unit('J', 'J', 1, ['joule', 'W s']),
+  unit('kJ', 'kJ', 1e3, ['kilojoule']),
+  unit('MJ', 'MJ', 1e6, ['megajoule']),
+  unit('kWh', 'kWh', 1e3 * HOUR, ['kW h', 'kW-h', 'kilowatt hour']),
+  unit('Btu', 'Btu', BTU, ['BTUs', 'Btu IT']),
 ];
 
-/** SI: W. */
+/** SI: W. @source si-brochure, nist-sp-811 (customary) */
 export const POWER: readonly Unit[] = [
-  metric('W', 'W', 1, ['watt', 'J/s']),
-  metric('kW', 'kW', 1e3, ['kilowatt', 'kJ/s']),
-  us('Btu/h', 'Btu/h', BTU / HOUR, ['Btu/hr', 'Btuh']),
-  us('hp', 'hp', 550 * FOOT * POUND_FORCE, ['horsepower', 'ft lbf/s']),
+  unit('W', 'W', 1, ['watt', 'J/s']),
+  unit('kW', 'kW', 1e3, ['kilowatt', 'kJ/s']),
+  unit('Btu/h', 'Btu/h', BTU / HOUR, ['Btu/hr', 'Btuh']),
+  unit('hp', 'hp', 550 * FOOT * POUND_FORCE, ['horsepower', 'ft lbf/s']),
 ];
 
-/** SI: Pa·s. */
+/** SI: Pa·s. @source si-brochure, nist-sp-811 (cP) */
 export const VISCOSITY: readonly Unit[] = [
-  metric('Pa.s', 'Pa·s', 1, ['Pas', 'kg/(m.s)', 'N.s/m2']),
-  metric('mPa.s', 'mPa·s', 1e-3, ['mPas', 'mPa-s']),
-  both('cP', 'cP', 1e-3, ['cps', 'centipoise'], { source: 'nist-sp-811' }),
+  unit('Pa.s', 'Pa·s', 1, ['Pas', 'kg/(m.s)', 'N.s/m2']),
+  unit('mPa.s', 'mPa·s', 1e-3, ['mPas', 'mPa-s']),
+  unit('cP', 'cP', 1e-3, ['cps', 'centipoise']),
 ];

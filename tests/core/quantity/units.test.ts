@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { keysIn, sourcesIn } from '../../../src/components/source-keys.ts';
 import { fromUnit, toUnit } from '../../../src/core/quantity/convert.ts';
 import { KINDS, type Kind, unitOf } from '../../../src/core/quantity/kinds.ts';
 import { parseQuantity } from '../../../src/core/quantity/parse.ts';
@@ -11,12 +12,10 @@ const kinds = Object.keys(KINDS) as Kind[];
 const all = kinds.flatMap((kind) => KINDS[kind].units.map((unit) => ({ kind, id: unit.id, unit })));
 const anyUnit = fc.constantFrom(...all);
 
-test.each(kinds)('%s names itself, and its SI and shown units exist', (kind) => {
+test.each(kinds)('%s has a name, a unit of SI, and those that are shown', (kind) => {
   const spec = KINDS[kind];
-  expect(spec.kind).toBe(kind);
   expect(spec.name).not.toBe('');
-  const si = unitOf(kind, spec.si);
-  expect([si.factor, si.offset ?? 0]).toEqual([1, 0]);
+  expect(spec.units.some(({ factor, offset = 0 }) => factor === 1 && offset === 0)).toBe(true);
   unitOf(kind, spec.shown.metric);
   unitOf(kind, spec.shown.us);
 });
@@ -27,12 +26,23 @@ test('an unknown unit throws', () => {
   expect(() => fromUnit(1, 'mass', '')).toThrow(RangeError);
 });
 
-test('every unit has a source that is listed', () => {
+test('every list of units names its sources, and they are listed', () => {
   const folder = join(import.meta.dirname, '../../../content/sources');
-  const sources = readdirSync(folder).flatMap((file) =>
+  const listed = readdirSync(folder).flatMap((file) =>
     Object.keys(JSON.parse(readFileSync(join(folder, file), 'utf8'))),
   );
-  for (const { unit } of all) expect(sources).toContain(unit.source);
+  const here = join(import.meta.dirname, '../../../src/core/quantity');
+  const lists = readdirSync(here)
+    .filter((file) => file.startsWith('units-'))
+    .flatMap((file) => readFileSync(join(here, file), 'utf8').split(/(?=\/\*\*)/))
+    .filter((part) => part.includes(': readonly Unit[] ='));
+  expect(lists).toHaveLength(kinds.length);
+  for (const list of lists) {
+    expect(list.match(/: readonly Unit\[\] =/g), list).toHaveLength(1);
+    const keys = sourcesIn(list.split('*/')[0]!).flatMap(keysIn);
+    expect(keys, list).not.toEqual([]);
+    for (const key of keys) expect(listed).toContain(key);
+  }
 });
 
 test('ids are ASCII and unique within a kind, and so are symbols', () => {
