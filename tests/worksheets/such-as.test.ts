@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { KINDS, unitOf } from '../../src/core/quantity/kinds.ts';
+import { READINGS } from '../../src/bench/records/readings.ts';
+import { KINDS, type Kind, unitOf } from '../../src/core/quantity/kinds.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { unread } from '../../src/islands/engine/problems.ts';
 import type { Fields, NumberField } from '../../src/islands/fields.ts';
@@ -38,3 +39,16 @@ test.each(['metric', 'us'] as const)(
     }
   },
 );
+
+test('other words than symbols are read where something is asked in them, and there alone', () => {
+  const readings = Object.values(READINGS).flatMap((one) => ('kind' in one ? [one.kind] : []));
+  const asked = new Set<Kind>(
+    [...numbers, ...readings.map((kind) => ({ kind }))].map(({ kind }) => kind),
+  );
+  // These have none: a plain number, and two that are copied with their symbols.
+  const bySymbol: readonly Kind[] = ['count', 'molarEnergy', 'specificEnergy'];
+  const spelt = (Object.keys(KINDS) as Kind[]).filter((kind) =>
+    KINDS[kind].units.some(({ aliases }) => aliases.length > 0),
+  );
+  expect(spelt.toSorted()).toEqual([...asked].filter((kind) => !bySymbol.includes(kind)).sort());
+});

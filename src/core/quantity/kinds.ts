@@ -63,7 +63,7 @@ export interface Unit {
   /** A scale that does not begin at nothing: what is read at a mark of it, and what that is in SI. */
   readonly mark?: number;
   readonly offset?: number;
-  /** Other spellings that a reader may type; see `normalise` for those that need no listing. */
+  /** Other spellings, of what a reader is asked for; see `normalise` for those that need no listing. */
   readonly aliases: readonly string[];
 }
 

@@ -84,7 +84,4 @@ export const MOLAR_ENERGY: readonly Unit[] = [
 ];
 
 /** SI: N/m. @source si-brochure */
-export const SURFACE_TENSION: readonly Unit[] = [
-  unit('mN/m', 'mN/m', 1e-3, ['dyn/cm', 'dyne/cm', 'dynes/cm', 'mJ/m2']),
-  unit('N/m', 'N/m', 1),
-];
+export const SURFACE_TENSION: readonly Unit[] = [unit('mN/m', 'mN/m', 1e-3), unit('N/m', 'N/m', 1)];

@@ -41,41 +41,41 @@ export const STRESS: readonly Unit[] = [
 
 /** SI: N. @source si-brochure, nist-sp-811 (kgf and customary) */
 export const FORCE: readonly Unit[] = [
-  unit('N', 'N', 1, ['newton']),
-  unit('kN', 'kN', 1e3, ['kilonewton']),
-  unit('kgf', 'kgf', STANDARD_GRAVITY, ['kp', 'kilogram-force']),
-  unit('lbf', 'lbf', POUND_FORCE, ['lbs force', 'pound-force', 'pounds-force']),
-  unit('kip', 'kip', 1e3 * POUND_FORCE, []),
+  unit('N', 'N', 1),
+  unit('kN', 'kN', 1e3),
+  unit('kgf', 'kgf', STANDARD_GRAVITY),
+  unit('lbf', 'lbf', POUND_FORCE),
+  unit('kip', 'kip', 1e3 * POUND_FORCE),
 ];
 
 /** SI: N·m. @source si-brochure, nist-sp-811 (customary) */
 export const MOMENT: readonly Unit[] = [
-  unit('N.m', 'N·m', 1, ['newton metre']),
+  unit('N.m', 'N·m', 1),
   unit('kN.m', 'kN·m', 1e3),
-  unit('lbf.ft', 'lbf·ft', POUND_FORCE * FOOT, ['ft lbf', 'lb ft', 'ft lb', 'ft-lb', 'lb-ft']),
-  unit('lbf.in', 'lbf·in', POUND_FORCE * INCH, ['in lbf', 'lb in', 'in lb', 'in-lb', 'lb-in']),
+  unit('lbf.ft', 'lbf·ft', POUND_FORCE * FOOT),
+  unit('lbf.in', 'lbf·in', POUND_FORCE * INCH),
 ];
 
 /** SI: J. @source si-brochure, nist-sp-811 (customary) */
 export const ENERGY: readonly Unit[] = [
-  unit('J', 'J', 1, ['joule', 'W s']),
-  unit('kJ', 'kJ', 1e3, ['kilojoule']),
-  unit('MJ', 'MJ', 1e6, ['megajoule']),
-  unit('kWh', 'kWh', 1e3 * HOUR, ['kW h', 'kW-h', 'kilowatt hour']),
-  unit('Btu', 'Btu', BTU, ['BTUs', 'Btu IT']),
+  unit('J', 'J', 1),
+  unit('kJ', 'kJ', 1e3),
+  unit('MJ', 'MJ', 1e6),
+  unit('kWh', 'kWh', 1e3 * HOUR),
+  unit('Btu', 'Btu', BTU),
 ];
 
 /** SI: W. @source si-brochure, nist-sp-811 (customary) */
 export const POWER: readonly Unit[] = [
-  unit('W', 'W', 1, ['watt', 'J/s']),
-  unit('kW', 'kW', 1e3, ['kilowatt', 'kJ/s']),
-  unit('Btu/h', 'Btu/h', BTU / HOUR, ['Btu/hr', 'Btuh']),
-  unit('hp', 'hp', 550 * FOOT * POUND_FORCE, ['horsepower', 'ft lbf/s']),
+  unit('W', 'W', 1),
+  unit('kW', 'kW', 1e3),
+  unit('Btu/h', 'Btu/h', BTU / HOUR),
+  unit('hp', 'hp', 550 * FOOT * POUND_FORCE),
 ];
 
 /** SI: Pa·s. @source si-brochure, nist-sp-811 (cP) */
 export const VISCOSITY: readonly Unit[] = [
-  unit('Pa.s', 'Pa·s', 1, ['Pas', 'kg/(m.s)', 'N.s/m2']),
-  unit('mPa.s', 'mPa·s', 1e-3, ['mPas', 'mPa-s']),
-  unit('cP', 'cP', 1e-3, ['cps', 'centipoise']),
+  unit('Pa.s', 'Pa·s', 1),
+  unit('mPa.s', 'mPa·s', 1e-3),
+  unit('cP', 'cP', 1e-3),
 ];

@@ -54,8 +54,8 @@ export const FLOW: readonly Unit[] = [
 
 /** SI: kg/(m²·s). @source si-brochure, nist-sp-811 (customary) */
 export const MASS_FLUX: readonly Unit[] = [
-  unit('kg/(m2.s)', 'kg/(m²·s)', 1, ['kg/m2/s', 'kg m-2 s-1']),
-  unit('kg/(m2.h)', 'kg/(m²·h)', 1 / HOUR, ['kg/m2/h', 'kg/m2/hr', 'kg m-2 h-1']),
-  unit('g/(m2.h)', 'g/(m²·h)', 1e-3 / HOUR, ['g/m2/h', 'g/m2/hr']),
-  unit('lb/(ft2.h)', 'lb/(ft²·h)', POUND / FOOT ** 2 / HOUR, ['lb/ft2/h', 'lb/ft2/hr', 'psf/h']),
+  unit('kg/(m2.s)', 'kg/(m²·s)', 1),
+  unit('kg/(m2.h)', 'kg/(m²·h)', 1 / HOUR),
+  unit('g/(m2.h)', 'g/(m²·h)', 1e-3 / HOUR),
+  unit('lb/(ft2.h)', 'lb/(ft²·h)', POUND / FOOT ** 2 / HOUR),
 ];

@@ -54,19 +54,15 @@ export const THERMAL_RESISTANCE: readonly Unit[] = [
 
 /** SI: W/(m²·K). @source si-brochure, nist-sp-811 (customary) */
 export const THERMAL_TRANSMITTANCE: readonly Unit[] = [
-  unit('W/(m2.K)', 'W/(m²·K)', 1, ['W/m2/K', 'W/m2/°C', 'W/(m2.°C)', 'W m-2 K-1']),
-  unit('Btu/(h.ft2.degF)', 'Btu/(h·ft²·°F)', BTU / (HOUR * FOOT ** 2 * FAHRENHEIT_DEGREE), [
-    'Btu/(hr ft2 °F)',
-    'Btu/(h ft2 F)',
-    'Btu/(hr ft2 F)',
-  ]),
+  unit('W/(m2.K)', 'W/(m²·K)', 1),
+  unit('Btu/(h.ft2.degF)', 'Btu/(h·ft²·°F)', BTU / (HOUR * FOOT ** 2 * FAHRENHEIT_DEGREE)),
 ];
 
 /** SI: J/(kg·K). @source si-brochure, nist-sp-811 (customary) */
 export const SPECIFIC_HEAT: readonly Unit[] = [
-  unit('J/(kg.K)', 'J/(kg·K)', 1, ['J/kg/K', 'J/(kg °C)']),
-  unit('kJ/(kg.K)', 'kJ/(kg·K)', 1e3, ['kJ/kg/K', 'kJ/(kg °C)', 'J/(g K)', 'J/(g °C)']),
-  unit('Btu/(lb.degF)', 'Btu/(lb·°F)', 2326 / FAHRENHEIT_DEGREE, ['Btu/(lb F)', 'Btu/lb/°F']),
+  unit('J/(kg.K)', 'J/(kg·K)', 1),
+  unit('kJ/(kg.K)', 'kJ/(kg·K)', 1e3),
+  unit('Btu/(lb.degF)', 'Btu/(lb·°F)', 2326 / FAHRENHEIT_DEGREE),
 ];
 
 /** SI: J/kg. @source si-brochure, nist-sp-811 (customary) */

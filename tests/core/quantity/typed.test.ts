@@ -125,32 +125,6 @@ const TYPED: Readonly<Partial<Record<Kind, Readonly<Record<string, readonly stri
     gpm: ['gallons per minute'],
     'imp gpm': ['UK gpm'],
   },
-  energy: {
-    J: ['joules'],
-    kJ: ['kilojoules'],
-    MJ: ['megajoules'],
-    kWh: ['kilowatt hours', 'kW-h'],
-    Btu: ['BTUs'],
-  },
-  power: {
-    W: ['watts', 'J/s'],
-    kW: ['kilowatts'],
-    'Btu/h': ['Btu/hr', 'Btu per hr'],
-    hp: ['horsepower'],
-  },
-  force: {
-    N: ['newtons'],
-    kN: ['kilonewtons'],
-    kgf: ['kp'],
-    lbf: ['pounds-force'],
-  },
-  moment: {
-    'N.m': ['newton metres'],
-    'lbf.ft': ['ft lb', 'ft-lb'],
-    'lbf.in': ['in lb', 'in-lb'],
-  },
-  viscosity: { 'Pa.s': ['N.s/m2'], 'mPa.s': ['mPa-s'], cP: ['centipoise', 'cps'] },
-  surfaceTension: { 'mN/m': ['dyn/cm'] },
   conductivity: {
     'W/(m.K)': ['W/m/K', 'W/m/°C'],
     'Btu.in/(h.ft2.degF)': ['Btu in/(hr ft2 °F)'],
@@ -159,21 +133,6 @@ const TYPED: Readonly<Partial<Record<Kind, Readonly<Record<string, readonly stri
   thermalResistance: {
     'm2.K/W': ['K m2/W'],
     'h.ft2.degF/Btu': ['hr ft2 °F/Btu', 'ft2 h °F/Btu'],
-  },
-  thermalTransmittance: {
-    'W/(m2.K)': ['W/m2/K', 'W/m2/°C'],
-    'Btu/(h.ft2.degF)': ['Btu/(hr ft2 °F)'],
-  },
-  specificHeat: {
-    'J/(kg.K)': ['J/kg/K'],
-    'kJ/(kg.K)': ['kJ/kg/K', 'J/(g K)'],
-    'Btu/(lb.degF)': ['Btu/lb/°F'],
-  },
-  massFlux: {
-    'kg/(m2.s)': ['kg/m2/s'],
-    'kg/(m2.h)': ['kg/m2/h'],
-    'g/(m2.h)': ['g/m2/h'],
-    'lb/(ft2.h)': ['lb/ft2/hr'],
   },
   ratio: { '%': ['percent', 'per cent'], permil: ['per mille'], ppm: ['parts per million'] },
   angle: { deg: ['degree', 'degrees'], rad: ['radians'] },
