@@ -150,14 +150,20 @@ function whenCounted(
 
 /**
  * The coldest that the mean temperature from casting is, `from` a moment `until` another, both s after it, K: at
- * either or at a reading between. After the history's end its last reading holds.
+ * either, at a reading between, or where the temperature rises through it. After the history's end its last reading holds.
  * @source definition
  */
 export function coldestMean(history: TemperatureHistory, from: number, until: number): number {
   let [area, before, coldest] = [0, 0, Number.POSITIVE_INFINITY];
   for (const at of [...history.times, from, until].sort((a, b) => a - b)) {
     if (at <= 0 || at > until) continue;
-    area += ((at - before) * (temperatureAt(history, at) + temperatureAt(history, before))) / 2;
+    const [a, b] = [temperatureAt(history, before), temperatureAt(history, at)];
+    const slope = (b - a) / (at - before);
+    // Along a straight stretch the mean turns where the temperature is the mean itself.
+    const turn = Math.sqrt(before ** 2 + (2 * (area - a * before)) / slope);
+    if (before >= from && turn > before && turn < at)
+      coldest = Math.min(coldest, a + slope * (turn - before));
+    area += ((at - before) * (a + b)) / 2;
     before = at;
     if (at >= from) coldest = Math.min(coldest, area / at);
   }

@@ -10,7 +10,11 @@ import {
   screedDryingTime,
 } from '../../../src/core/curing/drying.ts';
 import { frostGuard } from '../../../src/core/curing/frost.ts';
-import { steadyHistory, temperatureHistory } from '../../../src/core/curing/history.ts';
+import {
+  steadyHistory,
+  temperatureAt,
+  temperatureHistory,
+} from '../../../src/core/curing/history.ts';
 import { coldestMean, curingPlan } from '../../../src/core/curing/plan.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 
@@ -215,6 +219,36 @@ describe('curing plan', () => {
     expect(din!.ends! / DAY).toBeCloseTo(7, 3);
   });
 
+  test('points put on a history’s own straight lines change no end', () => {
+    const degrees = [15, 6, 13, 2.5, 15, 1, 15, 1, 22, 1, 23, 5.5, 22, 1, 15, 1, 21, 1, 15, 1, 16];
+    const history = temperatureHistory({
+      times: degrees.map((_, i) => (i * DAY) / 2),
+      temperatures: degrees.map((degree) => degree + 273.15),
+    });
+    const finer = Array.from({ length: 6 * (degrees.length - 1) + 1 }, (_, i) => (i * DAY) / 12);
+    const [few, many] = [
+      history,
+      temperatureHistory({
+        times: finer,
+        temperatures: finer.map((time) => temperatureAt(history, time)),
+      }),
+    ].map((read) => curingPlan({ history: read, gain: 'slow', law, coefficient: 0.25 }));
+    few!.forEach(({ rule, ends, mean }, i) => {
+      expect(ends, rule).toBeCloseTo(many![i]!.ends!, -2);
+      if (mean !== undefined) expect(mean).toBeCloseTo(many![i]!.mean!, 2);
+    });
+  });
+
+  test('the mean is least where the temperature rises through it, between readings too', () => {
+    // 10 s at 20 down to 0, 10 s up to 40: A = 100 + 2 τ², and (100 + 2 τ²)/(10 + τ) is least at 4 τ.
+    const history = temperatureHistory({ times: [0, 10, 20], temperatures: [293, 273, 313] });
+    const turn = Math.sqrt(150) - 10;
+    expect(coldestMean(history, 10, 20)).toBeCloseTo(273 + 4 * turn, 9);
+    // Not before the moment from which it counts, nor after the last.
+    expect(coldestMean(history, 15, 20)).toBeCloseTo(273 + (100 + 2 * 25) / 15, 9);
+    expect(coldestMean(history, 10, 11)).toBeCloseTo(273 + 102 / 11, 9);
+  });
+
   test('no colder day shortens DIN’s cure, and its band is that of the mean it names', () => {
     const kelvin = fc.double({ min: 270.15, max: 298.15, noNaN: true });
     const cure = (temperatures: readonly number[], gain: GainClass) => {
@@ -317,10 +351,9 @@ describe('curing plan', () => {
     });
     expect(coldestMean(after, 10, 10)).toBe(285);
     expect(coldestMean(after, 5, 5)).toBe(282.5);
-    // From 285 up to 287.5 or less, over the cold of the reading at 20.
-    expect(coldestMean(after, 10, 30)).toBe(
-      Math.min(285, (2850 + 2700) / 20, (2850 + 2700 + 2900) / 30),
-    );
+    // From 285 at 10 over the cold of the reading at 20, until it has warmed to the mean: 5550 + 250 τ + 4 τ² over
+    // 20 + τ is 250 + 8 τ where (20 + τ)² = 537.5.
+    expect(coldestMean(after, 10, 30)).toBeCloseTo(250 + 8 * (Math.sqrt(537.5) - 20), 9);
   });
 });
 
