@@ -2,6 +2,7 @@ import { demand } from '../domain-error.ts';
 import { fromReadings, type Reading } from '../finished/readings.ts';
 import type { Note } from '../note.ts';
 import { STANDARD_GRAVITY } from '../quantity/constants.ts';
+import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 
 /** The readings of one broken bar, each with its standard uncertainty. */
 export interface BarReadings {
@@ -80,11 +81,11 @@ export function breakABar(bar: BarReadings, loading: 'centre' | 'thirds', brokeA
     { ...bar },
     (r) => own(r) + load(r),
   );
-  const outside = (loading === 'thirds' ? brokeAt : 0) - span / 6;
+  const beyond = (allowed: number) => x > justOver((1 / 6 + allowed) * span, SLIVER);
   const notes: Note[] = [];
-  if (outside > OUTSIDE_THIRD_ALLOWED * span) notes.push({ code: 'throw-out', of: 'brokeAt' });
-  else if (outside > 0) notes.push({ code: 'outside-third', of: 'brokeAt' });
-  if (span < 3 * bar.depth.value) notes.push({ code: 'short-span', of: 'span' });
+  if (beyond(OUTSIDE_THIRD_ALLOWED)) notes.push({ code: 'throw-out', of: 'brokeAt' });
+  else if (beyond(0)) notes.push({ code: 'outside-third', of: 'brokeAt' });
+  if (span < justUnder(3 * bar.depth.value, SLIVER)) notes.push({ code: 'short-span', of: 'span' });
   const values = Object.fromEntries(Object.entries(bar).map(([k, r]) => [k, r.value])) as Values;
   return { strength: value, uncertainty, ownWeight: own(values), shares, notes };
 }

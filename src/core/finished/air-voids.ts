@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { justOver, SLIVER } from '../quantity/dust.ts';
 
 export interface AirVoids {
   /** A: air by volume of the whole, 0–1. */
@@ -43,7 +44,7 @@ export function linearTraverse(line: {
   const { traverse, air, paste, voids } = line;
   demand('traverse', traverse, 'length', { min: 0, aboveMin: true });
   demand('air', air, 'length', { min: 0, aboveMin: true, max: traverse });
-  demand('paste', paste, 'length', { min: 0, max: traverse - air });
+  demand('paste', paste, 'length', { min: 0, max: justOver(traverse, SLIVER) - air });
   demand('voids', voids, 'count', { min: 1 });
   return airVoids(air / traverse, paste / traverse, voids / traverse);
 }

@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { DAY } from '../quantity/constants.ts';
-import { justOver } from '../quantity/dust.ts';
+import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 
 /** A piece has dried out when a day in the oven takes less than this share of its mass. From memory. @source en-12390-7 */
 export const CONSTANT_MASS_SHARE = 0.002;
@@ -44,7 +44,8 @@ export function constantMass(weighings: readonly Weighing[], scale = 0): Constan
     demand('time', time, 'time', { min: weighings[i - 1]?.time ?? 0 }, 'out-of-order');
   });
   const last = weighings.at(-1)!;
-  const before = weighings.filter((w) => last.time - w.time >= DAY).map((w) => since(w, last));
+  const aDay = justUnder(DAY, SLIVER);
+  const before = weighings.filter((w) => last.time - w.time >= aDay).map((w) => since(w, last));
   const latest = before.at(-1) ?? { constant: false };
   const shows = ({ constant, span }: Since) =>
     constant && scale <= justOver((CONSTANT_MASS_SHARE * last.mass * span!) / DAY);

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { justOver, SLIVER } from '../quantity/dust.ts';
 
 /**
  * What share of a foam's liquid has drained, from the mass of liquid collected?
@@ -66,6 +67,12 @@ function drainedOf({ drained, foam, expansion }: Jar, kind: 'volume' | 'length')
   demand('foam', foam, kind, { min: 0, aboveMin: true });
   demand('expansion', expansion, 'ratio', { min: 1, aboveMin: true });
   const held = foam / expansion;
-  demand('drained', drained, kind, { min: 0, max: held }, 'more-than-the-foam-held');
-  return drained / held;
+  demand(
+    'drained',
+    drained,
+    kind,
+    { min: 0, max: justOver(held, SLIVER) },
+    'more-than-the-foam-held',
+  );
+  return Math.min(1, drained / held);
 }

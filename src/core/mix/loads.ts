@@ -1,4 +1,4 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 import { demandAmount } from '../extremes.ts';
 import { justOver, SLIVER } from '../quantity/dust.ts';
 import { wholeFilled, wholeOnes } from './whole.ts';
@@ -45,7 +45,7 @@ export function mixerLoads(plan: {
   demandAmount('volume', batch.volume, 'volume');
   demandAmount('foamBucket', foamBucket, 'volume');
   demand('largestLoad', largestLoad, 'volume', { min: batch.volume / 10_000 });
-  demand('least', least, 'count', { min: 1, max: 10_000 });
+  demandWhole('least', least, { min: 1, max: 10_000 });
   const count = wholeOnes(batch.volume / largestLoad, least);
   const share = 1 / count;
   return {

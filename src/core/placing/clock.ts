@@ -1,4 +1,5 @@
 import { demand, demandWhole } from '../domain-error.ts';
+import { justOver, SLIVER } from '../quantity/dust.ts';
 
 /** When the foam is made: for each load as it is wanted, or all of it before the first. */
 type FoamMade = 'each' | 'once';
@@ -146,16 +147,19 @@ function timesOf(plan: DayPlan): readonly LoadTimes[] {
 
 function obstaclesOf(plan: DayPlan, loads: readonly LoadTimes[]): readonly Obstacle[] {
   const found: Obstacle[] = [];
-  const old = loads.find(({ foamAge }) => foamAge > plan.foamLasts);
+  const old = loads.find(({ foamAge }) => passes(foamAge, plan.foamLasts));
   if (old) found.push({ code: 'foam-too-old', load: old.load, age: old.foamAge });
   const wait = plan.weigh + plan.place;
-  if (wait > plan.mixLasts) found.push({ code: 'mix-waits', load: 1, wait });
+  if (passes(wait, plan.mixLasts)) found.push({ code: 'mix-waits', load: 1, wait });
   for (const [i, next] of loads.slice(1).entries()) {
     const between = next.placed - loads[i]!.placed;
-    if (between > plan.joint) {
+    if (passes(between, plan.joint)) {
       found.push({ code: 'cold-joint', load: next.load, wait: between });
       break;
     }
   }
   return found;
 }
+
+/** Times of a long day are sums of many steps. */
+const passes = (time: number, limit: number) => time > justOver(limit, SLIVER);

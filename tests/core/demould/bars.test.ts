@@ -66,6 +66,30 @@ describe('a broken bar', () => {
     ]);
   });
 
+  test('on a limit itself a bar is kept, whatever the last digit of what was typed', () => {
+    const sized = (span: number, depth: number) => ({
+      ...bar,
+      span: reading(span),
+      depth: reading(depth),
+      length: reading(span + 0.05),
+    });
+    for (const [span, depth] of [
+      [0.15, 0.05],
+      [0.3, 0.1],
+      [0.21, 0.07],
+      [0.6, 0.2],
+    ] as const) {
+      const broken = sized(span, depth);
+      expect(breakABar(broken, 'centre').notes).toEqual([]);
+      // As millimetres are read: a third point is a sixth of the span from the middle.
+      expect(breakABar(broken, 'thirds', Math.round((span * 1e6) / 6) / 1e6).notes).toEqual([]);
+      expect(breakABar(sized(span, depth + 0.001), 'centre').notes).toHaveLength(1);
+    }
+    expect(breakABar(bar, 'thirds', 0.065).notes).toEqual([
+      { code: 'outside-third', of: 'brokeAt' },
+    ]);
+  });
+
   test('at third points: the moment is what the break’s own place had, by hand', () => {
     const g = 9.80665;
     const w = (0.525 * g) / 0.35;

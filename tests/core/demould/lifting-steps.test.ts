@@ -9,7 +9,7 @@ import {
   averageRate,
   frequencyMultiplier,
 } from '../../../src/core/demould/lifting-equation/frequency.ts';
-import type { Lift } from '../../../src/core/demould/lifting-equation/lift.ts';
+import type { Duration, Lift } from '../../../src/core/demould/lifting-equation/lift.ts';
 import {
   distanceMultiplier,
   estimateHorizontal,
@@ -119,6 +119,16 @@ describe('where the method ends', () => {
   });
 
   // niosh-lifting-1994 Table 5, short: 1, 0.97, 0.94 and 0.91 at 0.2, 0.5, 1 and 2 lifts a minute.
+  test('rates that add up to the last of a column read it, whatever the last digit', () => {
+    const at = (perMinute: number, duration: Duration, vertical: number) =>
+      frequencyMultiplier({ perMinute, duration, vertical }, 'metric');
+    // 10.000000000000002; Table 5: moderate, hands low, 10 a minute 0.26; long 9, high 0.15; short 15, high 0.28.
+    expect(at(0.3 + 7.9 + 1.8, 'moderate', 0.5)).toBe(0.26);
+    expect(at(10.01, 'moderate', 0.5)).toBe(0);
+    expect(at(15 * (1 + 1e-15), 'short', 1)).toBe(0.28);
+    expect(at(15.01, 'short', 1)).toBe(0);
+  });
+
   test('a rate below the first row reads the first, one between rows is between them', () => {
     const at = (perMinute: number) =>
       frequencyMultiplier({ perMinute, duration: 'short', vertical: 1 }, 'metric');

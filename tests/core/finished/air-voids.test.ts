@@ -46,6 +46,12 @@ describe('counting along a line', () => {
     );
   });
 
+  test('a line all of air and paste is one, whatever the last digit', () => {
+    const line = { traverse: 0.06, air: 0.01, paste: 0.05, voids: 90 };
+    expect(linearTraverse(line).pasteAirRatio).toBeCloseTo(5, 9);
+    expect(() => linearTraverse({ ...line, paste: 0.0501 })).toThrow('paste');
+  });
+
   test('the branch follows paste over air', () => {
     fc.assert(
       fc.property(between(0.02, 0.5), between(0.1, 1), (air, share) => {

@@ -157,6 +157,12 @@ describe('drying', () => {
     expect(at(0, 5.02, 5)).toMatchObject({ constant: false, shown: false });
   });
 
+  test('a day is one, whatever the last digit of hours typed', () => {
+    const hours = [0, 8.3, 32.3];
+    const weighings = [0.705, 0.629, 0.6285].map((mass, i) => ({ time: hours[i]! * 3600, mass }));
+    expect(constantMass(weighings)).toMatchObject({ constant: true, shown: true });
+  });
+
   test('two weighings on one day do not count', () => {
     const weighings = [
       { time: 0, mass: 5 },

@@ -25,6 +25,18 @@ test('what has drained is at least nothing and at most what the foam held', () =
   }
 });
 
+test('a jar that has drained whole has, whatever the last digit', () => {
+  expect(drainedByHeight({ drained: 0.0125, foam: 0.075, expansion: 6 })).toBe(1);
+  let most = 0;
+  for (let held = 1; held <= 200; held++)
+    for (const expansion of [6, 7, 11, 12.5, 20])
+      most = Math.max(
+        most,
+        drainedByVolume({ drained: held / 1e6, foam: (held * expansion) / 1e6, expansion }),
+      );
+  expect(most).toBe(1);
+});
+
 test('a foam is weighed in a vessel that holds something lighter than its solution', () => {
   // 0.8 kg in 10 L; full of solution it would hold (1000 − 1.2) · 0.01 = 9.988 kg.
   const reading = {

@@ -295,6 +295,7 @@ describe('loads and buckets', () => {
     );
     expect(() => count(0)).toThrow('least');
     expect(() => count(10_001)).toThrow('least');
+    expect(() => count(1.5)).toThrow('not-a-whole-number');
   });
 
   test('loads of whole pieces are the fewest that share them evenly', () => {

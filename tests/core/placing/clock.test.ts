@@ -39,6 +39,27 @@ describe('the clock of a day', () => {
     expect(obstacles).toEqual([]);
   });
 
+  test('at a limit itself nothing waits too long, whatever the last digit of a sum', () => {
+    // 4.1 min are 245.99999999999997 s.
+    const tight = {
+      ...plan,
+      base: minutes(10),
+      foam: minutes(0.1),
+      blend: minutes(4),
+      weigh: minutes(0.1),
+      place: minutes(0.2),
+      foamLasts: minutes(4.1),
+      mixLasts: minutes(0.3),
+      joint: minutes(14.4),
+    };
+    expect(dayClock(tight).obstacles).toEqual([]);
+    const codes = (change: Partial<DayPlan>) =>
+      dayClock({ ...tight, ...change }).obstacles.map(({ code }) => code);
+    expect(codes({ foamLasts: minutes(4.09) })).toEqual(['foam-too-old']);
+    expect(codes({ mixLasts: minutes(0.29) })).toEqual(['mix-waits']);
+    expect(codes({ joint: minutes(14.39) })).toEqual(['cold-joint']);
+  });
+
   test('a second pair makes the next base mix while the first weighs and places', () => {
     const { loads } = dayClock({ ...plan, hands: 2 });
     // The base (6) takes less than weighing and placing (7): the mixer is free at 17, foam then.

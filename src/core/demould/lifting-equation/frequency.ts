@@ -1,5 +1,5 @@
 import { demand } from '../../domain-error.ts';
-import { justUnder } from '../../quantity/dust.ts';
+import { justOver, justUnder, SLIVER } from '../../quantity/dust.ts';
 import type { Duration, Form } from './lift.ts';
 
 /** Lifts a minute at the rows of Table 5. @source niosh-lifting-1994 Table 5, p. 15 */
@@ -49,12 +49,13 @@ export function frequencyMultiplier(
   const table = FREQUENCY_TABLE[duration];
   const last = FREQUENCIES[table.length - 1]!;
   const highest = handsAreLow(vertical, form) ? HIGHEST_RATE_LOW_HANDS[duration] : last;
-  if (perMinute > highest) return 0;
-  const above = FREQUENCIES.findIndex((f) => f >= perMinute);
+  if (perMinute > justOver(highest, SLIVER)) return 0;
+  const rate = Math.min(perMinute, highest);
+  const above = FREQUENCIES.findIndex((f) => f >= rate);
   if (above <= 0) return table[0]!;
   const [f0, f1] = [FREQUENCIES[above - 1]!, FREQUENCIES[above]!];
   const [m0, m1] = [table[above - 1]!, table[above]!];
-  return m0 + ((m1 - m0) * (perMinute - f0)) / (f1 - f0);
+  return m0 + ((m1 - m0) * (rate - f0)) / (f1 - f0);
 }
 
 /**

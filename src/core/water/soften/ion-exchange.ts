@@ -89,10 +89,10 @@ export function hardnessFromRegeneration(run: {
 /**
  * Equivalents a bed held back, from what came through: ∫ (feed − effluent) dV by trapezoids.
  *
- * `volumes` in m³, rising from above 0 (the bed is clean at 0); `effluent` and `feed` in eq/m³. No range:
- * arithmetic.
+ * `volumes` in m³, from 0 on (the bed is clean at 0), none under the one before; `effluent` and `feed`
+ * in eq/m³. No range: arithmetic.
  *
- * @throws {DomainError} when the volumes do not rise or the lists differ in length.
+ * @throws {DomainError} when a volume is under the one before, or the lists differ in length.
  * @source davis-2010 Problem 8-2
  */
 export function heldBack(run: {
