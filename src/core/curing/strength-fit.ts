@@ -3,7 +3,7 @@ import type { Note } from '../note.ts';
 import { HOUR } from '../quantity/constants.ts';
 import { studentT } from '../uncertainty/student-t.ts';
 import { demandPositive } from './bounds.ts';
-import { type Band, MOST_GROWTH, REFERENCE_AGE, strengthShare } from './strength-growth.ts';
+import { type Band, MOST_GROWTH, REFERENCE_AGE } from './strength-growth.ts';
 
 /** Youngest result taken, s: before it nothing has set. Common practice, no source. @source common-practice */
 const YOUNGEST = HOUR;
@@ -51,9 +51,10 @@ export interface StrengthFit {
 /**
  * A growth curve through the reader's own results, in place of the density band.
  *
- * `results` with age s and strength Pa; `coefficient` s of the cement, kept when the results share one
- * age. Least squares on ln f = ln f28 + s·(1 − √(28 d/t)). Results that do not grow with age keep the
- * cement's coefficient and carry the note 'no-growth', and those steeper than any cement 'too-steep'. The fewer the results and the
+ * `results` with age s and strength Pa; `coefficient` s of the cement. Least squares on
+ * ln f = ln f28 + s·(1 − √(28 d/t)). The cement's coefficient is kept by results so close in age, or so scattered, that the
+ * slope's own ± (t·spread/√Σ(x − mean x)²) is more than any cement grows, MOST_GROWTH (note 'one-age'), by those that do
+ * not grow with age ('no-growth') and those steeper than any cement ('too-steep'). The fewer the results and the
  * further from them, the wider is strengthAbout, which takes a spread of 3 % at the least. No range is published.
  * @throws {DomainError} for no results, an age below an hour, a strength not above zero, or a
  * coefficient outside 0…2.
@@ -74,34 +75,30 @@ export function fitStrength(of: {
   const y = results.map(({ strength }) => Math.log(strength));
   const [xm, ym] = [mean(x), mean(y)];
   const sxx = sum(x.map((xi) => (xi - xm) ** 2));
-  const slope = sxx > 1e-6 ? sum(x.map((xi, i) => (xi - xm) * y[i]!)) / sxx : undefined;
-  const grows = slope !== undefined && slope > 0;
+  const slope = sum(x.map((xi, i) => (xi - xm) * y[i]!)) / sxx;
+  const scatter = (s: number, unknowns: number) =>
+    scatterOf(
+      x.map((xi, i) => y[i]! - ym - s * (xi - xm)),
+      unknowns,
+    );
+  const own = scatter(slope, 2);
+  const tells = own.miss / Math.sqrt(sxx) <= MOST_GROWTH;
+  const grows = tells && slope > 0;
   const found = grows && slope <= MOST_GROWTH;
   const s = found ? slope : coefficient;
-  const strength28 = Math.exp(ym - s * xm);
-  const unknowns = found ? 2 : 1;
-  const free = results.length - unknowns;
-  const misses = results.map(({ age, strength }) =>
-    Math.log(strength / (strength28 * strengthShare({ age, coefficient: s }))),
-  );
-  const apart = free > 0 ? Math.sqrt(sum(misses.map((m) => m * m)) / free) : undefined;
-  const spread = apart !== undefined && apart < ROUNDING ? 0 : apart;
+  const { spread, miss } = found ? own : scatter(coefficient, 1);
   return {
-    strength28,
+    strength28: Math.exp(ym - s * xm),
     coefficient: s,
     spread,
     count: results.length,
     middle: [xm, ym],
     reach: found ? sxx : undefined,
-    // One-sided 95 % is two-sided 90 %.
-    miss:
-      spread === undefined
-        ? GUESSED / Math.SQRT2
-        : studentT({ freedom: free, confidence: 0.9 }) * Math.max(LEAST_SPREAD, spread),
+    miss,
     notes: [
-      ...(slope === undefined ? [{ code: 'one-age', of: 'results' }] : []),
+      ...(!tells ? [{ code: 'one-age', of: 'results' }] : []),
       ...(grows && !found ? [{ code: 'too-steep', of: 'results' }] : []),
-      ...(slope !== undefined && !grows ? [{ code: 'no-growth', of: 'results' }] : []),
+      ...(tells && !grows ? [{ code: 'no-growth', of: 'results' }] : []),
     ],
   };
 }
@@ -148,6 +145,17 @@ function turning(of: {
   const { miss, count, reach, coefficient } = of;
   const steeper = miss ** 2 - coefficient ** 2 * reach;
   return steeper > 0 ? coefficient * reach * Math.sqrt((1 + 1 / count) / steeper) : Infinity;
+}
+
+/** The spread of results that miss their curve so far, as a natural logarithm, and how far one more may. */
+function scatterOf(misses: readonly number[], unknowns: number) {
+  const free = misses.length - unknowns;
+  if (free <= 0) return { spread: undefined, miss: GUESSED / Math.SQRT2 };
+  const apart = Math.sqrt(sum(misses.map((m) => m * m)) / free);
+  const spread = apart < ROUNDING ? 0 : apart;
+  // One-sided 95 % is two-sided 90 %.
+  const t = studentT({ freedom: free, confidence: 0.9 });
+  return { spread, miss: t * Math.max(LEAST_SPREAD, spread) };
 }
 
 function sum(values: readonly number[]): number {

@@ -132,6 +132,39 @@ describe('strength from broken pieces', () => {
     expect(high(0.8)).toBeLessThanOrEqual(high(7));
     expect(high(0.8)).toBeLessThan(2e6);
   });
+  test.each([
+    ['a tenth of a day', [at(7, 1e6), at(7.05, 1.004e6), at(7.1, 1.012e6)]],
+    ['two tenths', [at(28, 2e6), at(28.1, 2e6), at(28.2, 2.01e6), at(28.2, 2.004e6)]],
+    ['a binary digit', [at(7, 1e6), at(7 * (1 + 1e-15), 1.1e6), at(7, 1.05e6)]],
+  ] as const)('results %s apart are of one age: no slope is read off them', (_, results) => {
+    const fit = fitStrength({ results, coefficient: 0.25 });
+    const alike = fitStrength({
+      results: results.map(({ strength }) => ({ age: results[1].age, strength })),
+      coefficient: 0.25,
+    });
+    expect(fit.notes).toEqual([{ code: 'one-age', of: 'results' }]);
+    for (const days of [3, 7, 10, 28]) {
+      const about = (of: typeof fit) =>
+        strengthAbout({ fit: of, coefficients: [0.25], age: days * DAY });
+      expect(about(fit).low / about(alike).low).toBeCloseTo(1, 2);
+      expect(about(fit).high / about(alike).high).toBeCloseTo(1, 2);
+    }
+  });
+  test('results that scatter more than any cement grows tell no growth either', () => {
+    const scattered = [at(7, 1e6), at(10, 1.9e6), at(14, 1.1e6)];
+    expect(fitStrength({ results: scattered, coefficient: 0.25 })).toMatchObject({
+      coefficient: 0.25,
+      notes: [{ code: 'one-age', of: 'results' }],
+    });
+    const agreeing = [at(7, 1e6), at(10, 1.12e6), at(14, 1.2e6)];
+    expect(fitStrength({ results: agreeing, coefficient: 0.25 }).notes).toEqual([]);
+  });
+  test('no band is wider than e^10 to either side', () => {
+    // Two a factor of ten apart: 6.31375 · ln 10/√2 · √1.5 is 12.6.
+    const fit = fitStrength({ results: [at(7, 1e5), at(7, 1e6)], coefficient: 0.25 });
+    const { low, high } = strengthAbout({ fit, coefficients: [0.25], age: 7 * DAY });
+    expect(Math.log(high / low)).toBeCloseTo(20, 9);
+  });
   test('results that agree to the last digit still leave room for the next', () => {
     // Of three: t 2.91999, of 3 %; of two 6.31375.
     for (const [n, t] of [
