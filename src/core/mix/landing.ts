@@ -3,7 +3,6 @@ import { justOver, SLIVER } from '../quantity/dust.ts';
 import { firstOrderCorrelated } from '../uncertainty/correlated.ts';
 import { correlationFactor } from '../uncertainty/correlation.ts';
 import { simulateNormal } from '../uncertainty/monte-carlo.ts';
-import { secondOrder } from '../uncertainty/second-order.ts';
 import { type Spread, spreadOf, symmetricInterval } from '../uncertainty/spread.ts';
 import { HYDRATE_WATER } from './oven-dry.ts';
 
@@ -44,9 +43,8 @@ export interface Landing {
 interface Outcome {
   /** What the readings themselves give, SI. */
   readonly value: number;
-  /** Standard uncertainty to first order, and with the next terms (worked out when asked for). */
+  /** Standard uncertainty to first order. */
   readonly first: number;
-  readonly second: number;
   /** Mean and deviation of the trials. */
   readonly trials: Spread;
   /** What each reading would bring alone, same unit, in the order of `READINGS`. */
@@ -65,8 +63,8 @@ const LANDING_SEED = 20_250;
  * V = C/ρc + W/ρw + S/ρs + F (1 − l g), with g = 1 − ρf/ρw the share of gas in the foam and l the share of
  * that gas lost in blending; wet density (C + W + S + ρf F)/V; oven-dry (1.2 C + S)/V, the
  * sand taken as dry. Carried to first
- * order, to second order, and by `LANDING_TRIALS` trials of normal readings, all three with the same
- * correlations. No range is published; how far the first order holds, the others show.
+ * order, and by `LANDING_TRIALS` trials of normal readings, both with the same
+ * correlations. No range is published; how far the first order holds, the trials show.
  *
  * @param together correlation of the errors of the weighings (cement, water, sand), 0–1: one scale that
  *   reads a share too high does so for all of them
@@ -115,18 +113,12 @@ export function landing({
     const f = (readings: readonly number[]) => {
       x.set(readings);
       model(x, y);
+      // Of readings that cannot be there is no outcome: a slope is then taken from the other side.
+      demand('outcome', y[k]!, 'count', {});
       return y[k]!;
     };
     const { value, u: first, parts } = firstOrderCorrelated(f, mean, u, correlation);
-    return {
-      value,
-      first,
-      get second() {
-        return secondOrder(f, mean, u, correlation).u;
-      },
-      trials: spreadOf(values[k]!),
-      parts,
-    };
+    return { value, first, trials: spreadOf(values[k]!), parts };
   };
   const landed = values[0]!;
   return {

@@ -250,22 +250,6 @@ export default worksheet({
       </>
     );
   },
-  tables: [
-    {
-      caption: 'The ± by three roads',
-      columns: ['± of', 'First order', 'Second order', 'Trials'],
-      rows: ({ found }, _, say) => {
-        const density = (si: number) => say(si, 'density', { significant: 3 });
-        const { wetDensity: wet, yield: made, ovenDryDensity: dry } = found;
-        const volume = (si: number) => say(si, 'volume', { significant: 3 });
-        return [
-          ['Wet density', density(wet.first), density(wet.second), density(wet.trials.sd)],
-          ['Yield', volume(made.first), volume(made.second), volume(made.trials.sd)],
-          ['Oven-dry density', density(dry.first), density(dry.second), density(dry.trials.sd)],
-        ];
-      },
-    },
-  ],
   cautions: ['not-load-bearing'],
   defers: [
     'How close is close enough is for whoever asked for the part, or the code it is made to.',

@@ -10,7 +10,6 @@ import {
   scaledT,
 } from '../../../src/core/uncertainty/distributions.ts';
 import { simulate, simulateNormal } from '../../../src/core/uncertainty/monte-carlo.ts';
-import { secondOrder } from '../../../src/core/uncertainty/second-order.ts';
 import {
   histogram,
   shareWithin,
@@ -93,7 +92,6 @@ describe('trials', () => {
     );
     const doubtful = { ...how, trials: 200, mean: [1] };
     expect(() => simulateNormal({ ...doubtful, u: [-1] })).toThrow('uncertainty');
-    expect(() => secondOrder(([x]) => x!, [1], [-1])).toThrow('uncertainty');
   });
 });
 

@@ -10,7 +10,6 @@ import {
 } from '../../../src/core/uncertainty/distributions.ts';
 import { simulate, simulateNormal } from '../../../src/core/uncertainty/monte-carlo.ts';
 import { normalFrom, randomFrom } from '../../../src/core/uncertainty/random.ts';
-import { secondOrder } from '../../../src/core/uncertainty/second-order.ts';
 import {
   histogram,
   shareWithin,
@@ -194,31 +193,4 @@ describe('what is read off the trials', () => {
       expect(Math.min(...times)).toBeLessThan(60);
     },
   );
-});
-
-describe('second order', () => {
-  test('a product of two readings is exact: u² = y²u²x + x²u²y + u²x u²y', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: -10, max: 10, noNaN: true }),
-        fc.double({ min: -10, max: 10, noNaN: true }),
-        fc.double({ min: 0.01, max: 5, noNaN: true }),
-        fc.double({ min: 0.01, max: 5, noNaN: true }),
-        (x, y, ux, uy) => {
-          const { u, mean } = secondOrder(([a, b]) => a! * b!, [x, y], [ux, uy]);
-          expect(u).toBeCloseTo(
-            Math.sqrt(y ** 2 * ux ** 2 + x ** 2 * uy ** 2 + ux ** 2 * uy ** 2),
-            6,
-          );
-          expect(mean).toBeCloseTo(x * y, 6);
-        },
-      ),
-    );
-  });
-
-  test('a square has the mean and deviation of its exact distribution', () => {
-    const { u, mean } = secondOrder(([a]) => a! ** 2, [0.05], [0.005]);
-    expect(mean).toBeCloseTo(0.05 ** 2 + 0.005 ** 2, 12);
-    expect(u).toBeCloseTo(Math.sqrt(4 * 0.05 ** 2 * 0.005 ** 2 + 2 * 0.005 ** 4), 12);
-  });
 });
