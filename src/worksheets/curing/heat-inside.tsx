@@ -250,7 +250,7 @@ export default worksheet({
     {
       tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \frac{\lambda}{r^n}\,\frac{\partial}{\partial r}\!\left(r^n\,\frac{\partial T}{\partial r}\right) + H\,C\,\frac{\partial \alpha}{\partial t}`,
       put: ({ shape, wet }, r, say) =>
-        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρ = ${say(wet, 'density')}, c = ${say(r.heatCapacity / wet, 'specificHeat')}, H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density')} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter, those after two days an hour`,
+        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρ = ${say(wet, 'density')}, c = ${say(r.heatCapacity / wet, 'specificHeat')}, H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density')} of cement, in ${FINE.cells} cells and steps of up to ${Math.round(r.step / 60)} minutes, the late ones an hour`,
     },
     {
       tex: String.raw`\alpha = \alpha_u\, e^{-(\tau/t_e)^\beta}`,

@@ -28,23 +28,40 @@ export type HeatValues = Values<typeof heatFields>;
 
 /** How long the part is followed, s. */
 const FOLLOWED = 7 * DAY;
+/** By then it warms and cools no faster than the air, whose points lie an hour apart. */
+const LATE = { from: 2 * DAY, step: HOUR } as const;
 /**
  * Cells and steps of the part itself: where tried, its peak is within an eighth of a degree of a fine mesh
  * and its difference within a fifth, in parts under 2 cm, bare on one side only, within two thirds; and of the
  * cases beside it, within half a degree and three quarters.
  * Round ones past the boil are within half a degree, and beside it two.
  * A cover that comes off while the part still warms costs the peak a third of a degree, and two beside it.
+ * The quickest cements, on their shorter steps (`inTime`), are within four tenths of a degree, past the boil one, and beside
+ * it two, past the boil three.
  * Coarse enough for each key press to be worked within a frame; the first steps are short, for a thin warm
  * part cools within minutes.
  */
-export const FINE = {
-  cells: 24,
-  step: 1320,
-  firstStep: 80,
-  // By then it warms and cools no faster than the air, whose points lie an hour apart.
-  late: { from: 2 * DAY, step: HOUR },
-} as const;
-export const COARSE = { cells: 12, step: 3000, firstStep: 190 } as const;
+export const FINE = { cells: 24, step: 1320, firstStep: 80, late: LATE } as const;
+export const COARSE = { cells: 12, step: 3000, firstStep: 190, late: LATE } as const;
+
+type Mesh = Pick<Part, 'firstStep' | 'late'> & { readonly cells: number; readonly step: number };
+
+/** A cement that heats most so long after mixing, at its own reference temperature, or later is worked in the steps above, s. */
+const UNHURRIED = 5 * HOUR;
+
+/**
+ * The steps for a cement: as much shorter, down to a quarter, as it is sooner at its fastest, τ(β/(1 + β))^(1/β), and
+ * the late ones as much sooner, so that they are hardly more.
+ */
+function inTime({ late, ...mesh }: Mesh, { tau, beta }: Hydration): Mesh {
+  const fastest = tau * (beta / (1 + beta)) ** (1 / beta);
+  const share = Math.min(1, Math.max(1 / 4, fastest / UNHURRIED));
+  return {
+    ...mesh,
+    step: mesh.step * share,
+    ...(late && { late: { ...late, from: late.from * share } }),
+  };
+}
 
 /** A plywood form, and a plain insulant. From memory, ISO 10456. */
 const WOOD = { thickness: 0.018, conductivity: 0.13 } as const;
@@ -60,8 +77,10 @@ export const ROUND = { slab: 0, column: 1, ball: 2 } as const;
 export function heatCase(
   v: HeatValues,
   of: { readonly thickness: number; readonly wet: number; readonly conducts?: 'as-dry' },
-  mesh: Pick<Part, 'firstStep' | 'late'> & { readonly cells: number; readonly step: number },
+  mesh: Mesh,
 ): HeatInside & {
+  /** Its longest steps but the late ones, s. */
+  readonly step: number;
   readonly cement: number;
   readonly hydration: Hydration;
   /** The most that such a mix can conduct, W/(m·K). */
@@ -74,6 +93,7 @@ export function heatCase(
   const round = ROUND[v.shape];
   const around = { round, radius: of.thickness / 2 };
   const near = face(v, v.near, ambient, around);
+  const timed = inTime(mesh, hydration);
   const parts = { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand };
   const found = heatInside({
     thickness: of.thickness,
@@ -85,10 +105,11 @@ export function heatCase(
     near,
     far: round ? near : face(v, v.far, ambient, around),
     duration: FOLLOWED,
-    ...mesh,
+    ...timed,
   });
   return {
     ...found,
+    step: timed.step,
     notes: [...found.notes, ...notes],
     cement: mix.cement,
     hydration,
