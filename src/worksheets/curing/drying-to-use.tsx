@@ -13,7 +13,8 @@ import { cubicMetre } from '../shared/cubic-metre.ts';
 import { DryingChart } from '../shared/DryingChart.tsx';
 import { foamShare } from '../shared/foam-share.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
-import { partThickness, wetDensity } from '../shared/part-fields.ts';
+import { wetDensity } from '../shared/part-densities.ts';
+import { partThickness } from '../shared/part-sides.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
 /** Water that cement binds for good, kg/kg: the fifth that stays in the oven. */

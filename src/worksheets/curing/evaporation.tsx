@@ -20,7 +20,7 @@ import { temperature } from '../shared/curing-temperature.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { MeasureBars } from '../shared/MeasureBars.tsx';
-import { openLength, openWidth } from '../shared/part-fields.ts';
+import { openLength, openWidth } from '../shared/part-sides.ts';
 
 const NAMES = {
   nothing: 'As it is',

@@ -4,7 +4,8 @@ import { DAYS, PERCENT } from '../shared/amounts.ts';
 import { castAt, temperatureFields } from '../shared/curing-fields.ts';
 import { temperature } from '../shared/curing-temperature.ts';
 import { foamShare } from '../shared/foam-share.ts';
-import { partThickness, wetDensity } from '../shared/part-fields.ts';
+import { wetDensity } from '../shared/part-densities.ts';
+import { partThickness } from '../shared/part-sides.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
 const oxide = (label: string, example: string) =>

@@ -2,7 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { LAWS } from '../shared/age-laws.ts';
 import { HOURS, PERCENT } from '../shared/amounts.ts';
 import { temperature } from '../shared/curing-temperature.ts';
-import { partDepth } from '../shared/part-fields.ts';
+import { partDepth } from '../shared/part-sides.ts';
 import { waterCement } from '../shared/recipe.ts';
 import { byHours } from '../shared/spelt.ts';
 

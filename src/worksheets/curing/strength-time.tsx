@@ -20,7 +20,8 @@ import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { tooOld } from '../shared/paces.ts';
-import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
+import { dryDensity, wetDensity } from '../shared/part-densities.ts';
+import { sinceCasting } from '../shared/since-by-clock.ts';
 import { strongCubes } from '../shared/strong-cubes.ts';
 import { youngWords } from '../shared/young-words.ts';
 

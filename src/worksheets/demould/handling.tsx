@@ -11,13 +11,13 @@ import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
 import { tooOld } from '../shared/paces.ts';
-import { JERK } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { AHEAD } from '../shared/since.ts';
 import { strongBars } from '../shared/strong-bars.ts';
 import { MOST_FOR_ONE, tooHeavy } from '../shared/too-heavy.ts';
 import { youngWords } from '../shared/young-words.ts';
+import { JERK } from './jerk.ts';
 import { moved, moveFields } from './moved.ts';
 
 /** What there is to do about a move that asks for too much, and how long waiting would take. */

@@ -10,6 +10,7 @@ import {
 import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import { DAYS } from '../shared/amounts.ts';
+import { barLow, barMean, barsCounted, strengthFrom } from '../shared/bar-fields.ts';
 import { barsBand } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
@@ -24,20 +25,11 @@ import {
   stage,
   type WAYS,
 } from '../shared/handling-fields.ts';
-import {
-  barLow,
-  barMean,
-  barsCounted,
-  dryDensity,
-  JERK,
-  partLength,
-  partThickness,
-  partWidth,
-  sinceCasting,
-  strengthFrom,
-  wetDensity,
-} from '../shared/part-fields.ts';
+import { dryDensity, wetDensity } from '../shared/part-densities.ts';
+import { partLength, partThickness, partWidth } from '../shared/part-sides.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
+import { sinceCasting } from '../shared/since-by-clock.ts';
+import { JERK } from './jerk.ts';
 
 /** The holds that a part standing on edge may have. */
 const ON_EDGE: readonly Hold['by'][] = ['ends', 'two-points', 'middle'];

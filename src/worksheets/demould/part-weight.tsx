@@ -3,13 +3,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { MassBars } from '../shared/MassBars.tsx';
-import {
-  dryDensity,
-  partLength,
-  partThickness,
-  partWidth,
-  wetDensity,
-} from '../shared/part-fields.ts';
+import { dryDensity, wetDensity } from '../shared/part-densities.ts';
+import { partLength, partThickness, partWidth } from '../shared/part-sides.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { MOST_FOR_ONE, tooHeavy } from '../shared/too-heavy.ts';
 

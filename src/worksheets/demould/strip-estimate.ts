@@ -8,23 +8,16 @@ import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { justUnder } from '../../core/quantity/dust.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { DAYS, KPA, PERCENT } from '../shared/amounts.ts';
+import { barAge, barLow, barMean, barsCounted, strengthFrom } from '../shared/bar-fields.ts';
 import { barsBand } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { paceBetween } from '../shared/paces.ts';
-import {
-  barAge,
-  barLow,
-  barMean,
-  barsCounted,
-  dryDensity,
-  JERK,
-  strengthFrom,
-  wetDensity,
-} from '../shared/part-fields.ts';
+import { dryDensity, wetDensity } from '../shared/part-densities.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
 import { AHEAD, SINCE_CASTING } from '../shared/since.ts';
+import { JERK } from './jerk.ts';
 
 const temperature = (
   label: string,

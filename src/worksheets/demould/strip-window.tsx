@@ -9,11 +9,11 @@ import { barsDoubt } from '../shared/bars-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
-import { JERK } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
 import { AHEAD } from '../shared/since.ts';
 import { strongBars } from '../shared/strong-bars.ts';
+import { JERK } from './jerk.ts';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
 
 /** The drawing shows at least this, s. */

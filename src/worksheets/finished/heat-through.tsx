@@ -18,7 +18,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { ConductivityPlot } from '../shared/ConductivityPlot.tsx';
-import { dryDensity, partThickness } from '../shared/part-fields.ts';
+import { dryDensity } from '../shared/part-densities.ts';
+import { partThickness } from '../shared/part-sides.ts';
 
 const MOISTURE = {
   dry: 0,

@@ -10,7 +10,7 @@ import { cubicMetre } from '../shared/cubic-metre.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
-import { wetDensity } from '../shared/part-fields.ts';
+import { wetDensity } from '../shared/part-densities.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { PARTS, SETS, VolumesPlot } from '../shared/VolumesPlot.tsx';
 

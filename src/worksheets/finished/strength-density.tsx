@@ -10,8 +10,9 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, KPA } from '../shared/amounts.ts';
+import { barAge, barMean } from '../shared/bar-fields.ts';
 import { FEW } from '../shared/bars-doubt.ts';
-import { barAge, barMean, dryDensity, wetDensity } from '../shared/part-fields.ts';
+import { dryDensity, wetDensity } from '../shared/part-densities.ts';
 import { StrengthChart } from '../shared/StrengthChart.tsx';
 
 /** How each source is called where there is little room. */
