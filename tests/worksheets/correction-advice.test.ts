@@ -3,8 +3,9 @@ import type { Entry, KeptResults } from '../../src/bench/entries.ts';
 import { correctMix } from '../../src/core/mix/correct.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import {
@@ -452,7 +453,13 @@ test.each(['metric', 'us'] as const)('a vessel is named that its field takes, %s
   for (const mix of [0.2e-3, 0.5e-3, 0.52e-3, 0.55e-3, 3e-3]) {
     const [, named] = /about (.*),/.exec(vesselFor(mix, say))!;
     const entry = { t: named!, s: system };
-    const { problem } = readWorksheet(correct, { 'correct.vessel': entry }, {}, say).fields.vessel!;
+    const { vessel } = readWorksheet(
+      correct,
+      { [benchKey(correct, 'vessel')]: entry },
+      {},
+      say,
+    ).fields;
+    const { problem } = vessel as NumberReading;
     expect(problem, named).toBeUndefined();
   }
 });

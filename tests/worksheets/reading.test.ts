@@ -117,7 +117,11 @@ describe('the sentence beside a field', () => {
 });
 
 test('a point that others group thousands by is told both ways, where the field allows both', () => {
-  const hardness = number('hardness', { label: 'It', example: '150 mg/L CaCO3', min: '0 mg/L' });
+  const hardness: NumberField = number('hardness', {
+    label: 'It',
+    example: '150 mg/L CaCO3',
+    min: '0 mg/L',
+  });
   const echo = (t: string, field = hardness, say = metric) =>
     readNumber(field, { t }, {}, say).echo;
   expect(echo('1.200')).toMatch(/^1\.2\u00a0.*; for 1200\u00a0.* type 1200$/);
