@@ -38,7 +38,6 @@ export const weighingFields = {
   }),
   tare: number('mass', {
     label: 'Vessel, empty and dry',
-    help: 'As dry before each filling: shake it out and wipe it.',
     example: '0.85 kg',
     plusMinus: '0.01 kg',
     min: '0 kg',
@@ -49,7 +48,7 @@ export const weighingFields = {
   full,
   weighings: choice({
     label: 'How often was it weighed?',
-    options: { one: 'once', several: 'several times, filled anew each time' },
+    options: { one: 'once', several: 'several times, wiped and filled anew each time' },
     example: 'one',
     bench: 'foam.weighings',
     when: { method: ['weighed'] },
