@@ -1,8 +1,8 @@
 import { localStore } from '../local-store.ts';
 import type { SetAside } from './database.ts';
-import { withinLimits } from './limits.ts';
 import { openRecord } from './migrate.ts';
 import { type BatchRecord, newId } from './record.ts';
+import { withinLimits } from './within-limits.ts';
 
 /**
  * What was typed into a record and is not stored yet. A draft is written at once with each key, so that

@@ -17,18 +17,3 @@ export const LIMITS = {
   /** More than all worksheets have fields. */
   benchEntries: 1000,
 } as const;
-
-type Loose = Readonly<Record<string, unknown>>;
-
-/** A record cut to what it may hold, and the parts that held more, whole: those that grow while it is written. */
-export function withinLimits(record: Loose): { readonly within: Loose; readonly over: Loose } {
-  const over: Record<string, unknown> = {};
-  const within: Record<string, unknown> = { ...record };
-  for (const part of ['notes', 'photos', 'corrections'] as const) {
-    const held = record[part];
-    if (!(typeof held === 'string' || Array.isArray(held)) || held.length <= LIMITS[part]) continue;
-    over[part] = held;
-    within[part] = held.slice(0, LIMITS[part]);
-  }
-  return { within, over };
-}

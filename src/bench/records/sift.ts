@@ -3,7 +3,7 @@ import { parseQuantity } from '../../core/quantity/parse.ts';
 import { isRecord, isUnitOf } from '../entries.ts';
 import { isDay, isInstant } from './day.ts';
 import type { Schema } from './json-schema.ts';
-import { LIMITS, withinLimits } from './limits.ts';
+import { LIMITS } from './limits.ts';
 import { oddities } from './migrate.ts';
 import {
   type NumberReading,
@@ -15,6 +15,7 @@ import {
 import { type BatchRecord, blankRecord, UNWEIGHED } from './record.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { type Fault, faultsOf } from './validate.ts';
+import { withinLimits } from './within-limits.ts';
 
 type Loose = Record<string, unknown>;
 const LONGEST = 40;
