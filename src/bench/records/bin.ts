@@ -2,6 +2,17 @@ import { type Binned, type Done, database, type SetAside, tell, trying } from '.
 import { dropLinesBut } from './log-lines.ts';
 import { type BatchRecord, content, newId, type Photo } from './record.ts';
 
+/** The list and the bin in one transaction, which writes all that it is asked to or nothing. */
+async function listAndBin() {
+  const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
+  return {
+    batches: tx.objectStore('batches'),
+    photos: tx.objectStore('photos'),
+    bin: tx.objectStore('bin'),
+    written: tx.done,
+  };
+}
+
 /**
  * Removes batches: into the bin, from where they can be put back, or for good. The bin needs room for them a
  * second time; for good needs none. What was removed last of a batch lies in the bin under its id; what was
@@ -9,12 +20,7 @@ import { type BatchRecord, content, newId, type Photo } from './record.ts';
  */
 export const removeRecords = (ids: readonly string[], forGood = false): Promise<Done> =>
   trying(async () => {
-    const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
-    const [batches, photos, bin] = [
-      tx.objectStore('batches'),
-      tx.objectStore('photos'),
-      tx.objectStore('bin'),
-    ];
+    const { batches, photos, bin, written } = await listAndBin();
     const removed = new Date().toISOString();
     const binned: Binned[] = [];
     const pictures: Photo[] = [];
@@ -37,7 +43,7 @@ export const removeRecords = (ids: readonly string[], forGood = false): Promise<
       ...(forGood ? [] : binned.map((one) => bin.put(one))),
       ...ids.map((id) => batches.delete(id)),
       ...pictures.map(({ id }) => photos.delete(id)),
-      tx.done,
+      written,
     ]);
     tell();
   });
@@ -55,12 +61,7 @@ export interface Back {
 /** Puts batches back from the bin. One that is in the list again gets only the photos it has lost. */
 export const putBack = (ids: readonly string[]): Promise<Done<readonly Back[]>> =>
   trying(async () => {
-    const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
-    const [batches, photos, bin] = [
-      tx.objectStore('batches'),
-      tx.objectStore('photos'),
-      tx.objectStore('bin'),
-    ];
+    const { batches, photos, bin, written } = await listAndBin();
     const done: Back[] = [];
     const back: Binned[] = [];
     const pictures: Photo[] = [];
@@ -87,7 +88,7 @@ export const putBack = (ids: readonly string[]): Promise<Done<readonly Back[]>> 
     await Promise.all([
       ...back.flatMap(({ id, record }) => [batches.put(record), bin.delete(id)]),
       ...pictures.map((photo) => photos.put(photo)),
-      tx.done,
+      written,
     ]);
     tell();
     return done;
