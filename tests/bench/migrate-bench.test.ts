@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { fromFragment } from '../../src/bench/link.ts';
-import { bringUp, type Laid, renaming, type Step } from '../../src/bench/migrate-bench.ts';
+import {
+  BENCH_VERSION,
+  bringUp,
+  type Laid,
+  renaming,
+  STEPS,
+  type Step,
+} from '../../src/bench/migrate-bench.ts';
 import { FakeStorage } from './records/fake-storage.ts';
 
 /** Two versions that never were: the first renames, the second tells a field apart from its twin. */
@@ -33,6 +40,10 @@ function storeWith(values: Readonly<Record<string, string>>): Storage {
 }
 const inStore = (store: Storage) =>
   Object.fromEntries(Object.keys(store).map((key) => [key, store.getItem(key)]));
+
+test('the version is one more than the steps there are', () => {
+  expect(BENCH_VERSION).toBe(STEPS.length + 1);
+});
 
 describe('what an earlier version stored', () => {
   test('is found under the names of this one, and no longer under its own', () => {
