@@ -37,7 +37,7 @@ export class DomainError extends RangeError implements Refusal {
   constructor(refusal: Refusal) {
     const { quantity, value, allowed, because } = refusal;
     super(
-      `${quantity} = ${value} is outside ${interval(allowed)}${because ? ` (${because})` : ''}`,
+      `${quantity} = ${value} is not within ${JSON.stringify(allowed)}${because ? ` (${because})` : ''}`,
     );
     this.quantity = quantity;
     this.value = value;
@@ -81,10 +81,6 @@ export function demandWhole(quantity: string, value: number, allowed: Allowed): 
       allowed,
       because: 'not-a-whole-number',
     });
-}
-
-function interval({ min = -Infinity, max = Infinity, aboveMin, belowMax }: Allowed): string {
-  return `${aboveMin ? '(' : '['}${min}, ${max}${belowMax ? ')' : ']'}`;
 }
 
 /**

@@ -75,7 +75,7 @@ describe('below a value of Student’s t', () => {
   });
   test('freedom is a whole number from 1, t a number', () => {
     expect(() => studentTBelow({ t: 1, freedom: 2.5 })).toThrow(
-      'freedom = 2.5 is outside [1, Infinity] (not-a-whole-number)',
+      'freedom = 2.5 is not within {"min":1} (not-a-whole-number)',
     );
     expect(() => studentTBelow({ t: 1, freedom: 0 })).toThrow(DomainError);
     expect(() => studentTBelow({ t: Number.NaN, freedom: 3 })).toThrow(DomainError);
