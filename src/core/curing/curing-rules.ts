@@ -66,8 +66,15 @@ export const FLAT_RULES: readonly FlatRule[] = [
   { rule: 'aci-high-early', duration: 3 * DAY, above: ACI_COLD },
 ];
 
+/** EN 13670 curing class 4, the longest: as EN_CURING_SHARES has it. @source en-13670 Table 4, from memory */
+export const EN_CLASS_4_SHARE = 0.7;
+
 /** EN 13670 curing classes 2–4: share of the specified strength at the surface when curing may stop. @source en-13670 Table 4, from memory */
-export const EN_CURING_SHARES: Readonly<Record<2 | 3 | 4, number>> = { 2: 0.35, 3: 0.5, 4: 0.7 };
+export const EN_CURING_SHARES: Readonly<Record<2 | 3 | 4, number>> = {
+  2: 0.35,
+  3: 0.5,
+  4: EN_CLASS_4_SHARE,
+};
 
 /**
  * EN 13670 curing class 1: a fixed time, s. It holds where the concrete sets within 5 h and its surface stays at

@@ -2,7 +2,7 @@ import type { Note } from '../note.ts';
 import type { AgeLaw } from './age-factor.ts';
 import { demandPositive } from './bounds.ts';
 import { firstAtOrBelow, timeAtOrBelow } from './cold-spells.ts';
-import { EN_CURING_SHARES } from './curing-rules.ts';
+import { EN_CLASS_4_SHARE } from './curing-rules.ts';
 import { equivalentAge, timeToReachAge } from './equivalent-age.ts';
 import type { TemperatureHistory } from './history.ts';
 import { EARLIEST_ADJUSTED_AGE, FREEZES_AT } from './limits.ts';
@@ -99,7 +99,7 @@ export function frostGuard(of: Growth & { readonly until?: number }): FrostGuard
   return {
     oneFreeze,
     repeated,
-    cured: mark(EN_CURING_SHARES[4] * strength28),
+    cured: mark(EN_CLASS_4_SHARE * strength28),
     firstFreeze,
     frozenFor: timeAtOrBelow(history, FREEZES_AT, of.until),
     coldest: history.temperatures.reduce((a, b) => Math.min(a, b)),

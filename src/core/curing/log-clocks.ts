@@ -1,6 +1,6 @@
 import { DAY, HOUR } from '../quantity/constants.ts';
 import type { LogProblem } from './log.ts';
-import type { Reading } from './log-order.ts';
+import type { Reading } from './log-sorted.ts';
 
 /** Clocks that fall by no more than this are of a log whose newest row stands first, s. A choice. */
 const FALL = DAY / 4;

@@ -8,13 +8,8 @@ import {
   type TimeStyle,
 } from './log-cells.ts';
 import { inDays, isTwelveHours } from './log-clocks.ts';
-import {
-  markMissingHour,
-  markRepeatedHour,
-  putInOrder,
-  type Reading,
-  toHistory,
-} from './log-order.ts';
+import { markMissingHour, markRepeatedHour, toHistory } from './log-order.ts';
+import { putInOrder, type Reading } from './log-sorted.ts';
 import { kelvinIn, type Survey, surveyLog, temperatureText, timeText } from './log-survey.ts';
 
 type LogCode =

@@ -1,8 +1,7 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { ICE_POINT } from '../quantity/constants.ts';
-import { WATER } from '../water/carbonate/constants.ts';
-import { logK } from '../water/carbonate/log-k.ts';
+import { logK, WATER } from '../water/carbonate/log-k.ts';
 import * as MOLAR_MASS from '../water/molar-masses.ts';
 
 /** −log₁₀ of the ion product of water at 25 °C. @source wateq4f */

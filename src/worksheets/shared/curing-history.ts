@@ -9,7 +9,8 @@ import {
 } from '../../core/curing/history.ts';
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import type { LogProblem } from '../../core/curing/log.ts';
-import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-order.ts';
+import { GAP_INTERVALS } from '../../core/curing/log-order.ts';
+import { putInOrder, type Reading } from '../../core/curing/log-sorted.ts';
 import { demand } from '../../core/domain-error.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';

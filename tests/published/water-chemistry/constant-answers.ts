@@ -5,10 +5,10 @@ import {
   relativePermittivity,
 } from '../../../src/core/water/carbonate/activity.ts';
 import * as named from '../../../src/core/water/carbonate/constants.ts';
-import { type Constant, logK } from '../../../src/core/water/carbonate/log-k.ts';
+import { type Constant, logK, WATER } from '../../../src/core/water/carbonate/log-k.ts';
 import { type Answers, answer } from '../answer.ts';
 
-const constants: Readonly<Record<string, Constant>> = { ...named };
+const constants: Readonly<Record<string, Constant>> = { ...named, WATER };
 const kelvin = (celsius: number) => celsius + 273.15;
 
 export const constantAnswers: Answers = {

@@ -17,8 +17,6 @@ export const CALCIUM_BICARBONATE: Analytic = [1209.12, 0.31294, -34765.05, -478.
 /** Ca²⁺ + CO₃²⁻ = CaCO₃(aq); 3.22 ± 0.14. @source plummer-busenberg-1982 abstract */
 export const CALCIUM_CARBONATE_PAIR: Analytic = [-1228.732, -0.299444, 35512.75, 485.818, 0];
 
-/** H₂O = H⁺ + OH⁻; −14.000 at 25 °C. @source wateq4f */
-export const WATER: Analytic = [-283.971, -0.05069842, 13323, 102.24447, -1119669];
 /** Mg²⁺ + CO₃²⁻ = MgCO₃(aq). @source wateq4f */
 export const MAGNESIUM_CARBONATE_PAIR: Analytic = [0.991, 0.00667, 0, 0, 0];
 /** Mg²⁺ + HCO₃⁻ = MgHCO₃⁺. @source wateq4f */

@@ -35,3 +35,6 @@ export function logK(constant: Constant, temperature: number): number {
   const [a1, a2, a3, a4, a5] = constant;
   return a1 + a2 * T + a3 / T + a4 * Math.log10(T) + a5 / (T * T);
 }
+
+/** H₂O = H⁺ + OH⁻; −14.000 at 25 °C. @source wateq4f */
+export const WATER: Analytic = [-283.971, -0.05069842, 13323, 102.24447, -1119669];

@@ -1,5 +1,5 @@
 import * as K from './constants.ts';
-import type { Constant } from './log-k.ts';
+import { type Constant, WATER } from './log-k.ts';
 
 /** The components every species is built from, in the order of `Species.of`. */
 export const COMPONENTS = [
@@ -55,7 +55,7 @@ const NEUTRAL = [0, 0] as const;
  */
 export const SPECIES = [
   species('hydrogen', 1, [1, 0, 0, 0, 0, 0], [9, 0]),
-  species('hydroxide', -1, [-1, 0, 0, 0, 0, 0], [3.5, 0], [[1, K.WATER]], 1),
+  species('hydroxide', -1, [-1, 0, 0, 0, 0, 0], [3.5, 0], [[1, WATER]], 1),
   species('carbonate', -2, [0, 1, 0, 0, 0, 0], [5.4, 0]),
   species('bicarbonate', -1, [1, 1, 0, 0, 0, 0], [5.4, 0], [[-1, K.SECOND_DISSOCIATION]]),
   species(
