@@ -17,11 +17,11 @@ import { filesOf, pagesOf } from './pages.mjs';
 
 /**
  * What no worksheet of the page needs to compute: it is fetched when the reader hands over a file or a photo, opens a
- * dialog, loads the invented batches, takes out what could not be stored or read, pauses after changing what worksheets
- * of other pages rest on, or comes from a page that changed a batch.
+ * dialog, types into a worksheet before it is awake, loads the invented batches, takes out what could not be stored or
+ * read, pauses after changing what worksheets of other pages rest on, or comes from a page that changed a batch.
  */
 const ON_REQUEST =
-  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-aside|catch-up|learn-anew)\b/;
+  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-aside|catch-up|learn-anew|typed-early)\b/;
 
 const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^"'`]+\.js)["'`]/g;
 const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;

@@ -28,7 +28,7 @@ export async function mount(
 ): Promise<void> {
   const Part = part as ComponentType<{ given?: unknown }>;
   const { given } = place.dataset;
-  const early = typedEarly(place);
+  const again = isTyped(place) && (await import('./typed-early.ts')).typedEarly(place);
   hydrate(
     kind === 'live' ? (
       <Part given={given && JSON.parse(given)} />
@@ -37,68 +37,20 @@ export async function mount(
     ),
     place,
   );
-  // Once the part has drawn what lies on the bench, and after each the next, which adds to it; all in
-  // the same task, so that no key comes in between.
-  for (const again of early) {
-    await drawnAgain();
-    again();
-  }
+  if (again) await again();
 }
 
-/** Preact draws what effects have changed in a microtask, and what that changes in another. */
-async function drawnAgain(): Promise<void> {
-  for (let turn = 0; turn < 3; turn++) await Promise.resolve();
-}
-
-/** What holds text; a chosen file stays where it is, and is only told again. */
-const TYPED = /^(?!radio|checkbox|file)/;
-
-/** What was typed or chosen before the part woke; taking over the markup would put it back. */
-function typedEarly(place: HTMLElement): readonly (() => void)[] {
-  const inputs = [...place.querySelectorAll<HTMLInputElement>('input, textarea')];
-  const lists = [...place.querySelectorAll<HTMLSelectElement>('select')];
-  const typed = inputs
-    .filter(
-      ({ type, value, defaultValue, dataset }) =>
-        TYPED.test(type) && (value !== defaultValue || 'early' in dataset),
-    )
-    .map((input) => ({ input, value: input.value, caret: input.selectionStart }));
-  const chosen = inputs.filter(
-    ({ checked, defaultChecked, files }) => (checked && !defaultChecked) || files?.length,
+/** Whether anything was typed or chosen before the part woke. */
+const isTyped = (place: HTMLElement) =>
+  [...place.querySelectorAll<Told>('input, textarea, option')].some(
+    (one) =>
+      'early' in one.dataset ||
+      (one.type !== 'checkbox' && one.value !== (one.defaultValue ?? one.value)) ||
+      one.checked !== one.defaultChecked ||
+      one.selected !== one.defaultSelected ||
+      one.files?.length,
   );
-  const picked = lists
-    .filter((list) => [...list.options].some((o) => o.selected !== o.defaultSelected))
-    .map((list) => ({ list, value: list.value }));
-  const beside = typed
-    .map(({ input }) => input.closest('.field')?.querySelector<HTMLSelectElement>('select.unit'))
-    .flatMap((list) => (list ? [{ list, value: list.value }] : []));
-  const tell = (element: HTMLElement, event: string) =>
-    element.dispatchEvent(new Event(event, { bubbles: true }));
-  return [
-    // A unit first: the number typed is one of those.
-    ...picked.map(({ list, value }) => () => {
-      list.value = value;
-      tell(list, 'change');
-    }),
-    // That of the page as it was read, where the reader’s own is another.
-    ...beside.map(({ list, value }) => () => {
-      if (list.value === value) return;
-      list.value = value;
-      tell(list, 'change');
-    }),
-    ...chosen.map((input) => () => {
-      if (input.type !== 'file') input.checked = true;
-      tell(input, 'change');
-    }),
-    ...typed.map(({ input, value, caret }) => () => {
-      input.value = value;
-      // What is no text, a date, has no caret.
-      if (caret !== null && document.activeElement === input) input.setSelectionRange(caret, caret);
-      tell(input, 'input');
-      delete input.dataset.early;
-    }),
-  ];
-}
+type Told = HTMLInputElement & HTMLOptionElement;
 
 /** The formulas were typeset at build time; what stands in the page is what is kept. */
 const formulas = (place: HTMLElement) =>
