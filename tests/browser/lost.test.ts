@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { test as base, describe } from 'vitest';
+import { test as base, describe, expect } from 'vitest';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
 import { text } from './records.ts';
 
@@ -34,25 +34,16 @@ describe.concurrent('a script that every page has', () => {
     page,
     cut,
   }) => {
-    await cut('Site');
-    await page.evaluate(() => localStorage.setItem('suds.bench.1.mix.settling', 'spoilt'));
+    await cut('Wake');
+    await cut('search');
     await page.clock.install();
     await opened.go('mix/proportion/');
-    await wakeWorksheets(page);
+    await page.locator('[data-search-open]').click();
     await page.clock.fastForward('00:20');
     const said = page.locator('#notices > *');
     await expect.poll(() => said.count()).toBe(2);
-    expect(await page.getByRole('button', { name: 'Take out what was set aside' }).count()).toBe(1);
-    expect(await said.first().innerText()).toContain('has not arrived');
-  });
-
-  test('and a part of the page are missed in one text', async ({ expect, opened, page, cut }) => {
-    await cut('Site');
-    await cut('mount');
-    await opened.go('mix/proportion/');
-    await page.locator('#proportion-volume').fill('33');
-    await page.getByRole('button', { name: 'Load the page again' }).waitFor();
-    expect((await notices(page)).match(/has not arrived/g)).toHaveLength(1);
+    expect(await said.first().innerText()).toContain('it may show its example');
+    expect(await said.last().innerText()).toContain(NOT_DONE);
   });
 
   test('is missed where it hangs, until it comes', async ({ expect, opened, page }) => {
@@ -69,6 +60,29 @@ describe.concurrent('a script that every page has', () => {
     await expect.poll(() => notices(page)).toContain('has not arrived');
     resolve();
     await expect.poll(() => notices(page)).toBe('');
+  });
+
+  test('is missed no more once a part of the page is missed', async ({
+    expect,
+    opened,
+    page,
+    cut,
+  }) => {
+    await cut('mount');
+    const { promise, resolve } = Promise.withResolvers<void>();
+    await opened.context.route('**/_astro/Wake.*.js', async (route) => {
+      await promise;
+      await route.continue();
+    });
+    await page.clock.install();
+    await page.goto(new URL('mix/proportion/', site.url).href, { waitUntil: 'commit' });
+    await page.locator('.foot').waitFor();
+    await page.clock.fastForward('00:20');
+    await expect.poll(() => notices(page)).toContain('it may show its example');
+    resolve();
+    await page.locator('#proportion-volume').fill('33');
+    await page.getByRole('button', { name: 'Load the page again' }).waitFor();
+    expect(await page.locator('#notices > *').count()).toBe(1);
   });
 
   test('is not missed where it came', async ({ expect, opened, page }) => {
@@ -152,27 +166,60 @@ describe.concurrent('what is fetched once it is asked for', () => {
   });
 });
 
-test('what was typed into a part that did not wake is there when the page is loaded again', async ({
-  expect,
-  opened,
-  page,
-  cut,
-}) => {
-  await cut('mount');
+/** Types before any part of the page is awake, and lets them wake then. */
+async function typeEarly({ opened, page }: { opened: Opened; page: Page }) {
+  const { promise, resolve } = Promise.withResolvers<void>();
+  await opened.context.route('**/_astro/mount.*.js', async (route) => {
+    await promise;
+    await route.fallback();
+  });
   await opened.go('mix/proportion/');
   await page.locator('.field:has(#proportion-volume) .unit').selectOption('mL');
-  const box = page.locator('#proportion-volume');
-  await box.fill('33000');
-  const again = page.getByRole('button', { name: 'Load the page again' });
-  await again.waitFor();
-  await opened.context.unrouteAll();
-  await again.click();
-  await again.waitFor({ state: 'detached' });
-  await wakeWorksheets(page);
-  await expect.poll(() => box.inputValue()).toBe('33000');
+  await page.locator('#proportion-volume').fill('33000');
+  resolve();
+}
+
+async function isThere({ page }: { page: Page }) {
+  await expect.poll(() => page.locator('#proportion-volume').inputValue()).toBe('33000');
   await expect
     .poll(() => page.evaluate(() => Object.values(localStorage).join()))
     .toMatch(/"t":"33000","u":"mL"/);
+}
+
+for (const script of ['mount', 'typed-early'])
+  test(`what was typed early is there when the page is loaded again, where a script did not come: ${script}`, async ({
+    opened,
+    page,
+    cut,
+  }) => {
+    await cut(script);
+    await typeEarly({ opened, page });
+    const again = page.getByRole('button', { name: 'Load the page again' });
+    await again.waitFor();
+    await opened.context.unrouteAll();
+    await again.click();
+    await again.waitFor({ state: 'detached' });
+    await wakeWorksheets(page);
+    await isThere({ page });
+  });
+
+test('what takes up what was typed early is fetched where there is any', async ({
+  expect,
+  opened,
+  page,
+}) => {
+  const fetched: string[] = [];
+  page.on('request', (request) => fetched.push(request.url()));
+  const isFetched = () => fetched.some((url) => url.includes('/typed-early.'));
+  // Boxes to tick, a slider, choices, and much that is typed.
+  for (const path of ['', 'safety/setting-up/', 'demoulding/lifting-points/', 'mix/how-close/']) {
+    await opened.go(path);
+    await wakeWorksheets(page);
+  }
+  expect(isFetched()).toBe(false);
+  await typeEarly({ opened, page });
+  await isThere({ page });
+  expect(isFetched()).toBe(true);
 });
 
 test('a page that Back brings as it was follows the units and the colours chosen since', async ({

@@ -137,8 +137,8 @@ function freeMoment(): Promise<unknown> {
   return turn;
 }
 
-// For site.ts: what boot.js says of a script that is late is no longer so.
-document.body.dataset.wakes = '';
+// What boot.js says of a script that is late is no longer so: site.ts came with this one.
+document.querySelector('#notices > p')?.remove();
 const places = document.querySelectorAll<HTMLElement>('[data-island]');
 const watcher = new IntersectionObserver(
   (seen) => {

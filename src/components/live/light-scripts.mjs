@@ -34,10 +34,10 @@ const entryFileNames = (/** @type {{ name: string }} */ { name }) =>
   `_astro/${name.replace(/\..*/, '')}.[hash].js`;
 
 const groups = [
-  // Every page has these, worksheets or not: they must not bring the mechanism along.
+  // Every page has these, worksheets or not, as one file: they must not bring the mechanism along.
   {
     name: 'site',
-    test: /src[\\/]bench[\\/](notices|local-store|arrived)|preload-helper/,
+    test: /src[\\/](bench[\\/](notices|local-store|arrived)|components[\\/]site[\\/](site|save-button)\.ts|layouts[\\/]Site\.astro.*type=script)|preload-helper/,
     priority: 3,
   },
   // With two small files that nearly all worksheets want: each was a request of its own.

@@ -137,10 +137,9 @@ if (!CSS.supports('selector(::details-content)'))
       fold.open = true;
   });
 
-// The last script of a page: boot.js says so where it has not come after a while, or another has failed.
+// Boot.js says so where this has not come after a while, or a script has failed. What wakes worksheets comes behind it.
 document.body.dataset.came = '';
-if (!document.querySelector('body:not([data-wakes]) [data-island]'))
-  document.querySelector('#notices > p')?.remove();
+if (!document.querySelector('[data-island]')) document.querySelector('#notices > p')?.remove();
 
 const units = button('units');
 const theme = button('theme-turn');
