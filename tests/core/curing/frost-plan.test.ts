@@ -15,6 +15,7 @@ import {
   temperatureAt,
   temperatureHistory,
 } from '../../../src/core/curing/history.ts';
+import { FREEZES_AT } from '../../../src/core/curing/limits.ts';
 import { coldestMean, curingPlan } from '../../../src/core/curing/plan.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 
@@ -61,6 +62,19 @@ describe('frost guard', () => {
     // 28 d ÷ (1 − ln 0.7 ÷ 0.2)² = 3.6 d, at any strength.
     expect(cured.age! / DAY).toBeCloseTo(3.615, 2);
     expect(frostGuard({ ...of, strength28: 3e6 }).cured.age).toBeCloseTo(cured.age!, 3);
+  });
+
+  test('strong at the very moment of the first freeze is strong in time', () => {
+    const history = temperatureHistory({
+      times: [0, 16 * 3600, 2 * DAY],
+      temperatures: [323.15, FREEZES_AT, 263.15],
+    });
+    const of = { law, strength28: 30e6, coefficients: [0.2] } as const;
+    const { firstFreeze, oneFreeze } = frostGuard({ ...of, history });
+    expect([firstFreeze, oneFreeze.time]).toEqual([16 * 3600, 16 * 3600]);
+    expect(oneFreeze.frozenFirst).toBe(false);
+    const sooner = { ...history, times: [0, 16 * 3600 - 1, 2 * DAY] };
+    expect(frostGuard({ ...of, history: sooner }).oneFreeze.frozenFirst).toBe(true);
   });
 
   test('strong enough in time, and not', () => {
@@ -194,6 +208,13 @@ describe('curing plan', () => {
         'en-class-1',
       ).ends;
     expect(coldAfter(11)).toBeUndefined();
+    // Half a minute of it is cold.
+    const dip = temperatureHistory({
+      times: [0, 3600, 3615, 3630, DAY],
+      temperatures: [278.15, 278.15, 277.15, 278.15, 278.15],
+    });
+    const dipped = curingPlan({ history: dip, gain: 'slow', law, coefficient: 0.25 });
+    expect(ends(dipped, 'en-class-1').ends).toBeUndefined();
     expect(coldAfter(12)).toBe(DAY / 2);
   });
 
@@ -382,6 +403,12 @@ describe('drying', () => {
     const at = (fourier: number) => moistureLeft({ ...of, time: fourier * 0.01 });
     expect(at(0.05 - 1e-9)).toBeCloseTo(at(0.05 + 1e-9), 7);
     expect(at(0)).toBe(1);
+    // After 0.05 the series itself: the early law is off by 1e-6 at 0.1, and by a thousandth at 0.3.
+    for (const fourier of [0.05, 0.07, 0.1, 0.15, 0.3]) {
+      const terms = Array.from({ length: 200 }, (_, n) => ((2 * n + 1) * Math.PI) / 2);
+      const left = terms.reduce((sum, k) => sum + (2 / k ** 2) * Math.exp(-(k ** 2) * fourier), 0);
+      expect(at(fourier)).toBeCloseTo(left, 10);
+    }
   });
 
   test('the time to a moisture leaves that moisture', () => {

@@ -20,6 +20,12 @@ describe('duration', () => {
     expect(recoveryNeeded(7200)).toBeCloseTo(36 * 60, 9);
   });
 
+  test('just enough recovery is enough, whatever the last digit of its minutes', () => {
+    // 0.3 · 67 min, as a reader works it out, is 20.099999999999998 of them.
+    expect(durationClass([minutes(67, 0.3 * 67), minutes(67, 0)]).duration).toBe('moderate');
+    expect(durationClass([minutes(67, 20.09), minutes(67, 0)]).duration).toBe('long');
+  });
+
   test('more recovery never lengthens the class', () => {
     const order: Duration[] = ['short', 'moderate', 'long'];
     fc.assert(

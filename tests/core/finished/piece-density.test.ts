@@ -47,6 +47,12 @@ describe('the density of a piece', () => {
     );
   });
 
+  test('film of which nothing is said is polyethylene', () => {
+    const wrapped = { mass: reading(1), wrapped: reading(1.046), gain: reading(1.7) };
+    // 1.7 L less 0.046/920, 0.05 L.
+    expect(densityByGain(wrapped, { waterDensity: 1000 }).volume).toBeCloseTo(1.65e-3, 9);
+  });
+
   test('relative uncertainties of a block add as squares, a cylinder’s diameter twice', () => {
     const block = blockDensity({
       mass: reading(4.86, 0.01),

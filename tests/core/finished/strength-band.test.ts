@@ -30,6 +30,21 @@ describe('each relation', () => {
     },
   );
 
+  test('each covers its own two ends, and nothing beyond', () => {
+    for (const { key, against, range } of STRENGTH_RELATIONS) {
+      const covers = (density: number) => {
+        const wetDensity = against === 'wet' ? density : 2 * density;
+        const found = strengthBand({ wetDensity, ovenDryDensity: Math.min(density, wetDensity) });
+        return found.relations.some((relation) => relation.key === key);
+      };
+      for (const [end, over] of [
+        [range.min, -1e-6],
+        [range.max, 1e-6],
+      ] as const)
+        expect([covers(end), covers(end + over)], `${key} at ${end}`).toEqual([true, false]);
+    }
+  });
+
   test('no two share a key', () => {
     const keys = STRENGTH_RELATIONS.map(({ key }) => key);
     expect(new Set(keys).size).toBe(keys.length);

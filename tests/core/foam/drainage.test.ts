@@ -248,6 +248,17 @@ describe('readings that cannot support a fit', () => {
     expect(because([60, 0], [120, 0], [240, 1], [480, 1])).toBe('no-single-curve');
   });
 
+  test('a line that misses by three errors is none, though no curve does better', () => {
+    // Rates of 35/9000 miss a jump from 0 to 1 by 0.35.
+    const readings = [0, 0, 1, 1].map((drained, i) => ({ time: 60 * (i + 1), drained }));
+    const told = (readingError: number) => {
+      const fit = fitDrainage({ readings, readingError });
+      return fit.supported ? undefined : fit.because;
+    };
+    expect(told(0.11)).toBe('no-single-curve');
+    expect(told(0.13)).toBe('no-curvature');
+  });
+
   test('a straight line is told as a line, with its bounds', () => {
     const fit = fitDrainage({
       readings: [60, 120, 180, 240, 300].map((time) => ({ time, drained: time * 5e-4 })),
@@ -301,6 +312,9 @@ describe('readings that cannot support a fit', () => {
   test('shares that hardly rise leave the exponent or the quarter time open', () => {
     // Long past a quarter: that time could be a minute as well as a millisecond.
     expect(because([60, 0.5], [120, 0.52], [240, 0.55], [480, 0.6])).toBe('curve-not-fixed');
+    // A factor of ten is the most that is told.
+    expect(because([120, 0.53], [156, 0.57], [203, 0.6], [264, 0.64])).toBe('curve-not-fixed');
+    expect(because([200, 0.64], [260, 0.68], [338, 0.73], [439, 0.77])).toBe('supported');
     // About a quarter all along: its time is known, but not whether the foam drains at all.
     expect(because([600, 0.225], [800, 0.25], [1000, 0.25], [1200, 0.268])).toBe('curve-not-fixed');
   });

@@ -120,6 +120,14 @@ describe('time in hand', () => {
     expect(timeInHand({ ...hand, tolerance: 10, gasLeft: 0.8 }).latest).toBeUndefined();
   });
 
+  test('what the last thousandth of the liquid decides has a moment too', () => {
+    const hand = { ...slab, drainage, wait: 0 };
+    const all = blendAfterStanding({ ...slab, share: 0 }).liquidGoesIn;
+    const tolerance = Math.abs(blendAfterStanding({ ...slab, share: 0.9995 }).liquidStays - all);
+    const { latest } = timeInHand({ ...hand, tolerance });
+    expect(latest! / timeToDrain({ drainage, share: 0.9995 })).toBeCloseTo(1, 3);
+  });
+
   test('gas that the plan lets die is no loss, and leaves less time than a foam that all lives', () => {
     const hand = { ...slab, dose: 'volume' as const, drainage, wait: 0, tolerance: 10 };
     const at = (survival: number, gasLeft = survival) => timeInHand({ ...hand, gasLeft, survival });

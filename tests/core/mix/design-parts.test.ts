@@ -168,4 +168,21 @@ describe('what is said of a proportion', () => {
       expect(least.waterCementBase).toBeCloseTo(0.2, 9);
     }
   });
+  test('so does a whole batch, by its dry density or its cement', () => {
+    const thin = { ...plain, waterCementOf: 'total' } as const;
+    for (const wetDensity of [250, 300, 350, 400, 450, 500]) {
+      const target = { wetDensity };
+      const driest = designBatch({ ...plain, target, waterCement: 0.2 });
+      const waterCement = driest.mix.waterCementTotal;
+      for (const same of [
+        { ovenDryDensity: driest.ovenDryDensity },
+        { cementContent: driest.cementitious / plain.volume },
+      ]) {
+        const least = designBatch({ ...thin, target: same, waterCement });
+        expect(least.mix.waterCementBase).toBeCloseTo(0.2, 9);
+        const under = () => designBatch({ ...thin, target: same, waterCement: waterCement - 1e-6 });
+        expect(under).toThrow('paste-robs-foam');
+      }
+    }
+  });
 });

@@ -100,6 +100,11 @@ describe('a reading is refused', () => {
     );
   });
 
+  test('not for the last digit of a doubt of just half', () => {
+    // 0.15000000000000002 of 0.3.
+    expect(() => land({ foamVolume: { value: 0.3, u: 0.1 + 0.05 } })).not.toThrow();
+  });
+
   test('when it is in doubt by more than half of it, of gas by more than half of all', () => {
     for (const [name, kind] of [
       ['cement', 'mass'],

@@ -33,6 +33,18 @@ describe('a core that cannot stand in its form', () => {
     expect(outgrown(rod(0.5, 0.1), drum)).toBeUndefined();
   });
 
+  test('and no last digit keeps out what just fits', () => {
+    expect(outgrown(block(0.1 + 0.2, 0.1, 0.1), block(0.3, 0.3, 0.2))).toBeUndefined();
+    expect(outgrown(block(0.1, 0.1, 0.1 + 0.2), block(0.3, 0.3, 0.3))).toBeUndefined();
+    // A box 1.05 × 0.1 m askew in a form 1 m long, which it touches all round.
+    const [p, q, a] = [1.05, 0.1, 1];
+    const square = p ** 2 + q ** 2;
+    const b = (2 * p * q * a + (p ** 2 - q ** 2) * Math.sqrt(square - a ** 2)) / square;
+    const askew = (share: number) => outgrown(block(p, q, 0.1), block(a, b * share, 0.2));
+    expect(askew(1 - 1e-13)).toBeUndefined();
+    expect(askew(1 - 1e-7)?.measure).toBe('long');
+  });
+
   test('what just fits is let in, upright, along or across a corner', () => {
     expect(outgrown(form)).toBeUndefined();
     expect(outgrown(rod(0.3, 0.25))).toBeUndefined();

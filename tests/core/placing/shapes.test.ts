@@ -195,6 +195,22 @@ describe('an outline', () => {
       [2.2, 2.2],
     ];
     for (const corners of told(seamed)) expect(polygonArea(corners)).toBeCloseTo(6.3 ** 2 - 1, 9);
+    // At any slope: along its two ways the last digits differ.
+    const tenths = (n: number) => Number((n / 10).toFixed(1));
+    for (let i = 1; i < 8; i++)
+      for (let j = 1; j < 8; j++) {
+        const [x, y] = [3 * i, 3 * j];
+        const hole = [
+          [i, j],
+          [x, y],
+          [x, y + 5],
+          [x + 5, y + 5],
+          [x + 5, y],
+          [x, y],
+        ].map(([a, b]): Corner => [tenths(a!), tenths(b!)]);
+        for (const corners of told([...seamed.slice(0, 5), ...hole]))
+          expect(polygonArea(corners)).toBeCloseTo(6.3 ** 2 - 0.25, 9);
+      }
   });
 
   test.each<[string, Corner[]]>([

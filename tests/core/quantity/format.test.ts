@@ -25,6 +25,7 @@ describe('formatNumber', () => {
     [0.0671, { significant: 2, toward: 'up' }, '0.068'],
     [185.1, { significant: 2, toward: 'up' }, '190'],
     [99.2, { significant: 2, toward: 'up' }, '100'],
+    [0.29999999999999993, { significant: 2, toward: 'down' }, '0.30'],
     [12.384, { significant: 3, toward: 'down' }, '12.3'],
     [12.31, { significant: 3, toward: 'down' }, '12.3'],
     [9.996, { significant: 3, toward: 'down' }, '9.99'],

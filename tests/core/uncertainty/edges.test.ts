@@ -34,6 +34,16 @@ describe('correlations', () => {
       );
   });
 
+  test('two readings that err as one err with a third alike', () => {
+    const third = (r: number) => [
+      [1, 1, 0.5],
+      [1, 1, r],
+      [0.5, r, 1],
+    ];
+    expect(() => correlationFactor(third(0.5))).not.toThrow();
+    for (const r of [0.51, 0.55, 0.49]) expect(() => correlationFactor(third(r))).toThrow('cannot');
+  });
+
   test('a matrix with a gap is refused', () => {
     expect(() => correlationFactor([[1], []])).toThrow(DomainError);
   });

@@ -50,10 +50,8 @@ export function costliestMultiplier(m: Multipliers): MultiplierName {
 export function rankChanges(lift: Lift, mass: number, form: Form = 'metric'): readonly Change[] {
   const now = judgeLift(lift, mass, form);
   const tried: readonly [Change['change'], Partial<Lift>, number?][] = [
-    [
-      'hold-closer',
-      { horizontal: Math.max(lift.horizontal - NEARER_BY, Math.min(lift.horizontal, 0.25)) },
-    ],
+    // From 25 cm on nearer gains nothing.
+    ['hold-closer', { horizontal: Math.max(lift.horizontal - NEARER_BY, 0.25) }],
     ['start-nearer-waist', { vertical: toward(lift.vertical, 0.75, RAISED_BY) }],
     ['shorter-travel', { travel: lift.travel / 2 }],
     ['turn-feet', { asymmetry: toward(lift.asymmetry, 0, TURNED_BY) }],

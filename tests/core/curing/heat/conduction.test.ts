@@ -106,6 +106,34 @@ describe('against exact series', () => {
   });
 });
 
+test.each([
+  ['the start', [{ from: 0, transfer: 1e6 }]],
+  [
+    'a cover that comes off',
+    [
+      { from: 0, transfer: 1 },
+      { from: 600, transfer: 1e6 },
+    ],
+  ],
+])('a sudden warmth rings nowhere: no place cools after %s', (_, coverings) => {
+  const { ambient } = steadyFace({ temperature: 400, transfer: 0 });
+  const { temperatures } = conduct({
+    thickness: 0.1,
+    conductivity: 1,
+    heatCapacity: 1e6,
+    initialTemperature: 300,
+    near: { ambient, coverings },
+    far: steadyFace({ temperature: 300, transfer: 0 }),
+    duration: 2400,
+    step: 100,
+    cells: 20,
+  });
+  for (const [row, along] of temperatures.slice(1).entries())
+    along.forEach((now, place) => {
+      expect(now).toBeGreaterThanOrEqual(temperatures[row]![place]! - 1e-9);
+    });
+});
+
 describe('short first steps', () => {
   const wrapped = {
     ambient: air.ambient,
