@@ -19,14 +19,13 @@ export interface ChlorideSet {
   /** Set as a share of the plain set: by the warmth, and the most that was seen at this dose. */
   readonly factor: number;
   readonly shortest: number;
-  readonly notes: readonly Note[];
 }
 
 /**
  * What calcium chloride does to set: the dose's worth in warmth by the rule of a third, and the
  * shortest seen, in a straight line from none to the limit dose.
  * `dose` anhydrous, share of the cement's mass, 0…0.02; `steel` whether steel of any kind is or will be
- * in the part. Always carries the note 'product-sheet-decides'. Range: doses up to CHLORIDE_LIMIT.
+ * in the part. A product's own sheet decides. Range: doses up to CHLORIDE_LIMIT.
  * @throws {DomainError} for a dose outside 0…2 %, and for any dose at all with steel ('steel').
  * @source jove-16919 for the warmth
  * @source rapp-1934 for the shortest
@@ -41,7 +40,6 @@ export function chlorideSet(of: { readonly dose: number; readonly steel: boolean
     warmth,
     factor: thirdRuleFactor(warmth),
     shortest: 1 - (1 - CHLORIDE_SHORTEST) * (dose / CHLORIDE_LIMIT),
-    notes: [{ code: 'product-sheet-decides', of: 'dose' }],
   };
 }
 
@@ -66,9 +64,6 @@ export function acceleratorFactor(of: {
   demand('claimed', claimed, 'ratio', { min: 0, aboveMin: true, max: 1 });
   return {
     factor: 1 - (1 - claimed) * (dose / highest),
-    notes: [
-      { code: 'product-sheet-decides', of: 'dose' },
-      ...(dose > 0 && dose < lowest ? [{ code: 'outside-range', of: 'dose' }] : []),
-    ],
+    notes: dose > 0 && dose < lowest ? [{ code: 'outside-range', of: 'dose' }] : [],
   };
 }

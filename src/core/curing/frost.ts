@@ -1,9 +1,8 @@
-import type { Note } from '../note.ts';
 import type { AgeLaw } from './age-factor.ts';
 import { demandPositive } from './bounds.ts';
 import { firstAtOrBelow, timeAtOrBelow } from './cold-spells.ts';
 import { EN_CLASS_4_SHARE } from './curing-rules.ts';
-import { equivalentAge, timeToReachAge } from './equivalent-age.ts';
+import { timeToReachAge } from './equivalent-age.ts';
 import type { TemperatureHistory } from './history.ts';
 import { EARLIEST_ADJUSTED_AGE, FREEZES_AT } from './limits.ts';
 import { ageForLeastShare, type Coefficients } from './strength-growth.ts';
@@ -45,7 +44,6 @@ export interface FrostGuard {
   /** Time at or below freezing, s, up to `until`. */
   readonly frozenFor: number;
   readonly coldest: number;
-  readonly notes: readonly Note[];
 }
 
 /**
@@ -72,8 +70,8 @@ export function strongAfter(strength: number, of: Growth): Reached {
  * `history` of the coldest place, s and K; `law` of ageing; `strength28` Pa (the low end of the band);
  * `coefficients` s of growth: of several curves the lowest counts at each age. Marks: 3.5 MPa for one
  * freeze, 24 MPa for repeated freezing while saturated, each as strongAfter has it. `until` s: how far the time
- * at or below freezing is counted, the history's end if absent. A mix that levels out below the first carries the
- * note 'never-frost-safe': keep it from freezing for its whole cure. The marks are for normal concrete; no range
+ * at or below freezing is counted, the history's end if absent. A mix that levels out below a mark
+ * has no age for it: keep it from freezing for its whole cure. The marks are for normal concrete; no range
  * is published for foamed.
  * @throws {DomainError} for a strength or coefficient not above zero, or as equivalentAge.
  * @source aci-faq-795
@@ -81,7 +79,7 @@ export function strongAfter(strength: number, of: Growth): Reached {
  * @source en-1992-1-1 equation 3.2
  */
 export function frostGuard(of: Growth & { readonly until?: number }): FrostGuard {
-  const { history, law, strength28, coefficients } = of;
+  const { history, strength28, coefficients } = of;
   demandPositive('strength28', strength28, 'stress');
   for (const coefficient of coefficients) demandPositive('coefficient', coefficient, 'ratio');
   const firstFreeze = firstAtOrBelow(history, FREEZES_AT);
@@ -94,19 +92,12 @@ export function frostGuard(of: Growth & { readonly until?: number }): FrostGuard
       frozenFirst: firstFreeze !== undefined && (time === undefined || firstFreeze < time),
     };
   };
-  const oneFreeze = mark(ONE_FREEZE_STRENGTH);
-  const repeated = mark(REPEATED_FREEZE_STRENGTH);
   return {
-    oneFreeze,
-    repeated,
+    oneFreeze: mark(ONE_FREEZE_STRENGTH),
+    repeated: mark(REPEATED_FREEZE_STRENGTH),
     cured: mark(EN_CLASS_4_SHARE * strength28),
     firstFreeze,
     frozenFor: timeAtOrBelow(history, FREEZES_AT, of.until),
     coldest: history.temperatures.reduce((a, b) => Math.min(a, b)),
-    notes: [
-      ...(oneFreeze.age === undefined ? [{ code: 'never-frost-safe', of: 'strength28' }] : []),
-      ...(repeated.age === undefined ? [{ code: 'never-repeated-safe', of: 'strength28' }] : []),
-      ...equivalentAge({ history, law }).notes,
-    ],
   };
 }

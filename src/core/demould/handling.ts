@@ -76,8 +76,8 @@ export function bendingStress(section: {
  * @param part the part, SI
  * @param hold how it is held, m
  * @returns load N/m, moment N·m, stress Pa; `strip-narrower-than-half` when the strip at a line of
- *   lifters is limited by the thickness; `suction-counted-twice` when a multiplier above 1 (which stands
- *   for suction too) and adhesion are both given
+ *   lifters is limited by the thickness. A multiplier above 1 stands for suction too: with adhesion beside it
+ *   that is counted twice
  * @throws {DomainError} for dimensions or density not above 0, a factor below 1, a negative adhesion,
  *   or supports that could not hold the part
  * @source beam-statics
@@ -93,15 +93,12 @@ export function handlingStress(part: FlatPart, hold: Hold): HandlingStress {
   demand('adhesion', adhesion, 'stress', { min: 0 });
   const perArea = density * STANDARD_GRAVITY * depth * factor + adhesion;
   const load = perArea * width;
-  // A stripping multiplier already stands for the suction.
-  const notes: Note[] =
-    factor > 1 && adhesion > 0 ? [{ code: 'suction-counted-twice', of: 'adhesion' }] : [];
-  if (hold.by === 'four-points') return fourPoints(part, hold, perArea, notes);
+  if (hold.by === 'four-points') return fourPoints(part, hold, perArea);
   const moment =
     hold.by === 'middle'
       ? carriedInTheMiddle({ length, grip: hold.grip, load })
       : heldAtTwoPoints({ length, load, ...supports(hold) }).worst;
-  return { load, moment, stress: bendingStress({ moment, breadth: width, depth }), notes };
+  return { load, moment, stress: bendingStress({ moment, breadth: width, depth }), notes: [] };
 }
 
 function supports(hold: Exclude<Hold, { by: 'four-points' | 'middle' }>): {
@@ -117,7 +114,6 @@ function fourPoints(
   { length, width, depth }: FlatPart,
   hold: Extract<Hold, { by: 'four-points' }>,
   perArea: number,
-  notes: readonly Note[],
 ): HandlingStress {
   demand('in', hold.in, 'length', { max: length / 2, belowMax: true }, 'supports-cross');
   demand('aside', hold.aside, 'length', { max: width / 2, belowMax: true }, 'supports-cross');
@@ -128,7 +124,7 @@ function fourPoints(
     load: perArea * width,
     moment: worst.moment,
     stress: worst.stress,
-    notes: worst.limited ? [...notes, { code: 'strip-narrower-than-half', of: 'depth' }] : notes,
+    notes: worst.limited ? [{ code: 'strip-narrower-than-half', of: 'depth' }] : [],
   };
 
   function strip(span: number, inset: number, other: number) {

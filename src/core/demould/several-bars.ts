@@ -1,5 +1,4 @@
 import { demand } from '../domain-error.ts';
-import type { Note } from '../note.ts';
 import { studentT } from '../uncertainty/student-t.ts';
 
 export interface BarsTogether {
@@ -13,7 +12,6 @@ export interface BarsTogether {
   readonly nextBarLow?: number;
   /** Whether the tape and the scale leave the next bar more open than the bars scatter; absent for one bar. */
   readonly coarse?: boolean;
-  readonly notes: readonly Note[];
 }
 
 /** Ninety-five per cent of the normal distribution, one-sided and two-sided. From memory. @source student-t */
@@ -27,8 +25,7 @@ const ALIKE = 1e-12;
  * t·s/√n, and what the next bar should exceed, mean − t·s·√(1 + 1/n), each joined (root of squares) with the
  * reading uncertainty. The readings share a tape and a scale, so their uncertainty does not shrink with more
  * bars: the mean of the bars' own is used whole. t is Student's with n − 1 degrees of freedom.
- * One bar says nothing of scatter (note `one-bar`); two or three very little (note `few-bars`). No range
- * is published: bars of normal scatter.
+ * One bar says nothing of scatter, two or three very little. No range is published: bars of normal scatter.
  * @param bars strength and standard uncertainty from the readings, Pa; at least one
  * @throws {DomainError} for no bar, a strength not above 0 or a negative uncertainty
  * @source jcgm-100
@@ -44,7 +41,7 @@ export function barsTogether(
   }
   const n = bars.length;
   const mean = average(bars.map((b) => b.strength));
-  if (n === 1) return { mean, notes: [{ code: 'one-bar' }] };
+  if (n === 1) return { mean };
   const reading = average(bars.map((b) => b.uncertainty));
   const spread = Math.sqrt(bars.reduce((sum, b) => sum + (b.strength - mean) ** 2, 0) / (n - 1));
   // Bars that are all alike differ from their own mean by what binary fractions leave.
@@ -60,7 +57,6 @@ export function barsTogether(
     plusMinus,
     nextBarLow: Math.max(0, mean - Math.hypot(scattered, read)),
     coarse: read > scattered,
-    notes: n < 4 ? [{ code: 'few-bars' }] : [],
   };
 }
 

@@ -29,11 +29,10 @@ export interface StripWindow {
  * unfavourable end: the first time t with stress ≤ share · strength(t), by which it is old enough too.
  * Favourable: low stress, high strength, high age; unfavourable: the others.
  * The later end is as sure as the bands: a low strength that is no bound makes it none.
- * An end is absent when it is not reached within `within` (note `not-reached`, of the end). When an end
+ * An end is absent when it is not reached within `within`. When an end
  * is set by `EARLIEST_ADJUSTED_AGE` rather than by strength, a note says `set-not-strength`.
  * An estimate to plan by: the part itself is tested before it is moved. The growth curves are made for
- * ordinary concrete; no source seen validates them for foamed concrete, so no range is published for it,
- * which the note `growth-not-validated` says every time.
+ * ordinary concrete; no source seen validates them for foamed concrete, so no range is published for it.
  * @param asked
  *   stress Pa, with its factors; strength: flexural strength, Pa, at a time after casting (s), and age:
  *   adjusted age (s) then, neither end of either ever falling; share 0–1; within: how far to look, s; floor:
@@ -59,7 +58,7 @@ export function stripWindow(asked: {
   demand('floor', floor, 'time', { min: 0 });
   demand('within', within, 'time', { min: 0, aboveMin: true });
   const needed = { low: stress.low / share, high: stress.high / share };
-  const notes: Note[] = [{ code: 'growth-not-validated', of: 'strength' }];
+  const notes: Note[] = [];
   const earliest = end('earliest', 'high', needed.low);
   const latest = end('latest', 'low', needed.high);
   return {
@@ -73,8 +72,8 @@ export function stripWindow(asked: {
     const old = (t: number) => Math.min(t, age(t)[side]) >= floor;
     const strong = (t: number) => strength(t)[side] >= least;
     const time = firstTime((t) => old(t) && strong(t), within);
-    if (time === undefined) notes.push({ code: 'not-reached', of });
-    else if (strong(firstTime(old, within)!)) notes.push({ code: 'set-not-strength', of });
+    if (time !== undefined && strong(firstTime(old, within)!))
+      notes.push({ code: 'set-not-strength', of });
     return time;
   }
 

@@ -1,5 +1,4 @@
 import { demand } from '../domain-error.ts';
-import type { Note } from '../note.ts';
 import { justOver, SLIVER } from '../quantity/dust.ts';
 
 export interface AirVoids {
@@ -16,7 +15,6 @@ export interface AirVoids {
   /** L: the farthest, by the model, that paste lies from a void, m. */
   readonly spacingFactor: number;
   readonly branch: 'thin-walls' | 'far-voids';
-  readonly notes: readonly Note[];
 }
 
 /** p/A at which the two expressions for the spacing factor meet. From memory. @source astm-c457 */
@@ -29,8 +27,8 @@ export const RANDOM_PACKING = 0.64;
 /**
  * Bubbles counted along a line: A = T_a/T_t, n = N/T_t, l = T_a/N, α = 4/l.
  * Spacing factor: p/A ≤ 4.342: L = T_p/(4N); else L = (3/α)[1.4(1 + p/A)^⅓ − 1].
- * Range: made for air-entrained concrete of a few per cent of air; notes `spacing-not-physical` above
- * 50 % air and `not-spheres` above 64 %.
+ * Range: made for air-entrained concrete of a few per cent of air; above SPACING_LIMIT the spacing factor means
+ * nothing, and above RANDOM_PACKING the voids are no spheres.
  * @param line traverse T_t, air T_a and paste T_p along it, m; voids N met
  * @throws {DomainError} for a line or air not above 0, air and paste longer than the line, no void
  * @source astm-c457
@@ -50,7 +48,7 @@ export function linearTraverse(line: {
 }
 
 /**
- * The same from points: A = S_a/S_t, p = S_p/S_t, T_t = S_t · I, n = N/T_t, l = A/n. Range and notes as
+ * The same from points: A = S_a/S_t, p = S_p/S_t, T_t = S_t · I, n = N/T_t, l = A/n. Range as
  * `linearTraverse`.
  * @param grid stops S_t, of them over air S_a and over paste S_p; interval I, m; voids N met by the line
  * @throws {DomainError} for no stop, no stop over air, more over air and paste than stops, an interval not
@@ -81,10 +79,6 @@ function airVoids(airContent: number, paste: number, voidFrequency: number): Air
   const spacingFactor = thin
     ? paste / (4 * voidFrequency)
     : (3 / specificSurface) * (1.4 * Math.cbrt(1 + pasteAirRatio) - 1);
-  const notes = [
-    ...(airContent > SPACING_LIMIT ? [{ code: 'spacing-not-physical', of: 'airContent' }] : []),
-    ...(airContent > RANDOM_PACKING ? [{ code: 'not-spheres', of: 'airContent' }] : []),
-  ];
   return {
     airContent,
     voidFrequency,
@@ -93,6 +87,5 @@ function airVoids(airContent: number, paste: number, voidFrequency: number): Air
     pasteAirRatio,
     spacingFactor,
     branch: thin ? 'thin-walls' : 'far-voids',
-    notes,
   };
 }

@@ -1,5 +1,4 @@
 import { demand } from '../domain-error.ts';
-import type { Note } from '../note.ts';
 import { justOver } from '../quantity/dust.ts';
 
 /** What one volume of cement turns into when it has all reacted, in volumes. */
@@ -62,7 +61,6 @@ export interface PowersVolumes {
   readonly air: number;
   /** Sand and other things that do not react. */
   readonly inert: number;
-  readonly notes: readonly Note[];
 }
 
 /**
@@ -84,7 +82,7 @@ export function greatestHydration(of: {
  * What is the hardened concrete made of, by volume? With p the water's share of the fresh paste and q its
  * cement's: unhydrated q(1−a), gel q·gel·a, emptied q·shrinkage·a (0 when saturated, water instead),
  * capillary water what is left; all scaled by the paste's share 1 − air − inert. The set that does not
- * part gel water counts the gel whole as `gelSolids` (note `gel-not-parted`).
+ * part gel water counts the gel whole as `gelSolids`.
  * Range: Powers' model is for portland cement paste; a filler or slag is outside it.
  * @param of waterCement by mass; degree a, 0–1; air and inert shares of the whole volume; waterDensity
  *   kg/m³; reaction: a set of constants; curing
@@ -124,7 +122,6 @@ export function powersVolumes(of: {
     emptied: share(empties * degree),
     air,
     inert,
-    notes: reaction.gelWater === undefined ? [{ code: 'gel-not-parted', of: 'reaction' }] : [],
   };
 }
 

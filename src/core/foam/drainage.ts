@@ -35,8 +35,8 @@ export interface DrainageFit {
   /** Readings used: those after time 0. */
   readonly readings: number;
   /**
-   * `beyond-readings`: that time is later than the last reading and rests on the shape of the curve.
-   * `before-readings`: earlier than the first. `poor-fit`: the scatter is over three times the
+   * `beyond-readings`: that time is later than the last reading and rests on the shape of the curve, as one does that
+   * is earlier than the first, of which there is no note. `poor-fit`: the scatter is over three times the
    * error of a reading, so this foam does not drain along this curve.
    */
   readonly notes: readonly Note[];
@@ -224,6 +224,5 @@ function straightLine(times: readonly number[], shares: readonly number[]) {
 }
 
 function reached(of: string, time: number, times: readonly number[]): readonly Note[] {
-  if (time > times.at(-1)!) return [{ code: 'beyond-readings', of }];
-  return time < times[0]! ? [{ code: 'before-readings', of }] : [];
+  return time > times.at(-1)! ? [{ code: 'beyond-readings', of }] : [];
 }

@@ -83,7 +83,7 @@ export interface Proportion {
  * few percent of it).
  *
  * Notes: 'paste-robs-foam' (base w/c below 0.35), 'outside-range' of 'waterCementBase' or of
- * 'wetDensity' (320–1920), 'foam-mass-ignored' with that convention.
+ * 'wetDensity' (320–1920).
  *
  * @throws {DomainError} 'heavier-than-base-mix' and 'lighter-than-foam' for a target out of
  *   reach; a survival outside 0…1; sand outside 0…100 times the cement; 'paste-robs-foam' for a base w/c
@@ -156,7 +156,6 @@ export function proportion(input: ProportionInput): Proportion {
     notes: [
       ...waterCementNotes({ waterCement: base, sanded }),
       ...outsideRange('wetDensity', wetDensity, CELLULAR_RANGE),
-      ...(counted ? [] : [{ code: 'foam-mass-ignored', of: 'wetDensity' }]),
     ],
   };
 }

@@ -67,7 +67,7 @@ export interface Neutraliser {
  * left among the solids gives 2 mol OH⁻ per 0.0740927 kg as it dissolves. Acid is used whole; carbon dioxide is
  * not, and part of what is blown in leaves again.
  * @param washout volume of water m³; pH; lime hydrate in reserve kg, 0 or more (see `limeReserve`); pKw as for `freeHydroxide`
- * @returns mol and kg; notes `outside-range` of pH above lime saturation, `reserve-not-counted` without one
+ * @returns mol and kg; note `outside-range` of a pH above lime saturation
  * @throws {DomainError} for a volume not above 0, a negative reserve, and as `freeHydroxide`
  * @source washout-stoichiometry
  */
@@ -93,10 +93,7 @@ export function neutralise(washout: {
       anhydrous: (hydroxide / 3) * MOLAR_MASS.citricAcid,
       monohydrate: (hydroxide / 3) * MOLAR_MASS.citricAcidMonohydrate,
     },
-    notes: [
-      ...outsideRange('pH', washout.pH, { max: limeSaturatedPH(washout.pKw) }),
-      ...(reserveMass === 0 ? [{ code: 'reserve-not-counted', of: 'limeReserve' }] : []),
-    ],
+    notes: outsideRange('pH', washout.pH, { max: limeSaturatedPH(washout.pKw) }),
   };
 }
 

@@ -190,7 +190,7 @@ export default worksheet({
           'The rule of a third is told down to 4\u00a0°C (40\u00a0°F), and from memory up to 38\u00a0°C (100\u00a0°F); this mix is outside it.',
         ]
       : []),
-    ...(dosed.notes.some(({ code }) => code === 'outside-range')
+    ...(dosed.notes?.some(({ code }) => code === 'outside-range')
       ? ['The dose is below the sheet’s lowest: it may do nothing.']
       : []),
     ...(v.accelerator === 'chloride'

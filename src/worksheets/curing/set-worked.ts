@@ -19,12 +19,12 @@ export function setWorked(v: Values<typeof setFields>) {
     law,
   });
   const steel = v.steel === 'yes';
-  const dosed: { factor: number; notes: readonly Note[]; shortest?: number } =
+  const dosed: { factor: number; notes?: readonly Note[]; shortest?: number } =
     v.accelerator === 'chloride'
       ? chlorideSet({ dose: v.chloride, steel })
       : v.accelerator === 'product'
         ? acceleratorFactor(v)
-        : { factor: 1, notes: [] };
+        : { factor: 1 };
   const set = scaleSet(arrhenius, dosed.factor);
   const race = setRace({
     initialSet: set.initial,

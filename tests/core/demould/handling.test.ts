@@ -87,14 +87,6 @@ describe('handling stress', () => {
     expect(four.stress / two.stress).toBeCloseTo(1 / (15 * 0.03), 8);
   });
 
-  test('a multiplier and adhesion together are noted', () => {
-    const both = { ...slab, factor: 1.3, adhesion: 1000 };
-    const note = { code: 'suction-counted-twice', of: 'adhesion' };
-    expect(handlingStress(both, { by: 'ends' }).notes).toEqual([note]);
-    expect(handlingStress(both, { by: 'four-points', in: 0.1, aside: 0.05 }).notes).toEqual([note]);
-    expect(handlingStress({ ...both, factor: 1 }, { by: 'ends' }).notes).toEqual([]);
-  });
-
   test('refuses what cannot be', () => {
     expect(() => handlingStress({ ...slab, factor: 0.9 }, { by: 'ends' })).toThrow(DomainError);
     expect(() => handlingStress({ ...slab, adhesion: -1 }, { by: 'ends' })).toThrow(DomainError);

@@ -61,10 +61,6 @@ test('broken bars held some stress, and their doubt is never below nought', () =
       uncertainty: { takes: [0], refuses: [-1] },
     },
   );
-  const some = (n: number) =>
-    Array.from({ length: n }, () => ({ strength: 2e5, uncertainty: 1e4 }));
-  expect(barsTogether(some(3)).notes).toEqual([{ code: 'few-bars' }]);
-  expect(barsTogether(some(4)).notes).toEqual([]);
 });
 
 describe('spells of lifting', () => {

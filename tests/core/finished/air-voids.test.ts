@@ -76,16 +76,6 @@ describe('counting along a line', () => {
     expect(points.spacingFactor).toBeCloseTo(line.spacingFactor, 12);
   });
 
-  test('says where the spacing factor stops meaning anything', () => {
-    const at = (air: number) =>
-      linearTraverse({ traverse: 1, air, paste: 1 - air, voids: 100 }).notes.map(
-        ({ code }) => code,
-      );
-    expect(at(0.06)).toEqual([]);
-    expect(at(0.55)).toEqual(['spacing-not-physical']);
-    expect(at(0.7)).toEqual(['spacing-not-physical', 'not-spheres']);
-  });
-
   test('refuses counts that cannot be', () => {
     expect(() => linearTraverse({ traverse: 1, air: 0.6, paste: 0.5, voids: 9 })).toThrow(
       DomainError,

@@ -37,15 +37,6 @@ describe('bubbles', () => {
     });
   });
 
-  test('more air than the model or than spheres can hold is said, from just above on', () => {
-    const codes = (air: number) =>
-      linearTraverse({ traverse: 1, air, paste: 0.2, voids: 900 }).notes.map(({ code }) => code);
-    expect(codes(0.5)).toEqual([]);
-    expect(codes(0.51)).toEqual(['spacing-not-physical']);
-    expect(codes(0.64)).toEqual(['spacing-not-physical']);
-    expect(codes(0.65)).toEqual(['spacing-not-physical', 'not-spheres']);
-  });
-
   test('chords have lengths, and bins go on past the longest', () => {
     expectLimits(
       ({ chord, width }: { chord: number; width: number }) => chordHistogram([1e-3, chord], width),

@@ -87,11 +87,9 @@ describe('Powers’ volumes', () => {
     expect(saturated.capillaryWater).toBeCloseTo(sealed.capillaryWater + sealed.emptied, 12);
   });
 
-  test('says that a set does not part gel water, and refuses more reaction than there is water for', () => {
+  test('a set that does not part gel water has none, and more reaction than there is water for is refused', () => {
     const of = { waterCement: 0.3, degree: 0.5, air: 0, inert: 0, waterDensity: 1000 } as const;
-    expect(powersVolumes({ ...of, reaction: POWERS_BENTZ, curing: 'sealed' }).notes).toEqual([
-      { code: 'gel-not-parted', of: 'reaction' },
-    ]);
+    expect(powersVolumes({ ...of, reaction: POWERS_BENTZ, curing: 'sealed' }).gelWater).toBe(0);
     const sealed = { ...of, degree: 0.9, reaction: POWERS_2001, curing: 'sealed' } as const;
     expect(() => powersVolumes(sealed)).toThrow(/out-of-water/);
     expect(() => powersVolumes({ ...sealed, curing: 'saturated', degree: 1 })).toThrow(

@@ -94,11 +94,4 @@ describe('freezing of glycerol in water', () => {
     );
     expect(at(0)).toBe(273.15);
   });
-
-  test('between the branches the line is not to be trusted', () => {
-    const notes = (glycerol: number) => glycerolFreezing({ glycerol }).notes;
-    expect(notes(0.65)).toEqual([{ code: 'between-branches', of: 'glycerol' }]);
-    expect(notes(0.6)).toEqual([]);
-    expect(notes(0.7)).toEqual([]);
-  });
 });

@@ -49,12 +49,9 @@ describe('bringing wash water to neutral', () => {
     expect(hydroxide.reserve / hydroxide.dissolved).toBeGreaterThan(20);
   });
 
-  test('says when the reserve is left out and when lime alone cannot reach that pH', () => {
+  test('says when lime alone cannot reach that pH', () => {
     const notes = neutralise({ pH: 13, volume: 0.01, limeReserve: 0 }).notes;
-    expect(notes).toEqual([
-      { code: 'outside-range', of: 'pH' },
-      { code: 'reserve-not-counted', of: 'limeReserve' },
-    ]);
+    expect(notes).toEqual([{ code: 'outside-range', of: 'pH' }]);
     expect(neutralise({ pH: 12.3, volume: 0.01, limeReserve: 0.1 }).notes).toEqual([]);
   });
 

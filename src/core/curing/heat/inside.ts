@@ -2,7 +2,7 @@ import { demand } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
 import { outsideAgeRange } from '../age-factor.ts';
 import type { TemperatureHistory } from '../history.ts';
-import { BOILS, PEAK_LIMIT } from '../limits.ts';
+import { BOILS } from '../limits.ts';
 import { conduct, type HeatRun } from './conduction.ts';
 import type { Face } from './face.ts';
 import type { Hydration } from './hydration.ts';
@@ -56,8 +56,8 @@ export interface HeatInside {
  * Works the most it can conduct from the mix (or takes a conductivity), and its heat capacity, and runs
  * `conduct`. One-dimensional: a block taken the thin way through comes out too hot, a cube by far, and taken as a
  * ball as wide too cool.
- * Passing a practice limit gives a note, and so does a cell outside 0…80 °C, where its ageing is
- * stretched ('outside-range' of 'temperature'), and a place above the boil ('boils'), where steam carries
+ * The limits of practice, PEAK_LIMIT and DIFFERENCE_LIMIT, are the caller's. A cell outside 0…80 °C, where its ageing is
+ * stretched, gives a note ('outside-range' of 'temperature'), and a place above the boil ('boils'), where steam carries
  * heat that is left out. No range is published for foamed concrete.
  * @throws {DomainError} as conduct, freshHeatCapacity or mostFreshConductivity.
  * @source schindler-folliard-2005 for the heat, from memory
@@ -95,8 +95,6 @@ export function heatInside(part: Part): HeatInside {
     notes: [
       ...outsideAgeRange(...extremesOf(run)),
       ...(peak.temperature > BOILS ? [{ code: 'boils', of: 'peak' }] : []),
-      ...(peak.temperature > PEAK_LIMIT ? [{ code: 'too-hot', of: 'peak' }] : []),
-      ...(difference.value > DIFFERENCE_LIMIT ? [{ code: 'steep', of: 'difference' }] : []),
     ],
   };
 }
