@@ -1,11 +1,13 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { Editor } from '../../src/bench/records/editor.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import type { BatchRecord } from '../../src/bench/records/record.ts';
 import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { batch, plan, say } from './run-batch.ts';
+
+vi.stubGlobal('document', { body: { dataset: {} } });
 
 type Readings = Partial<Record<ReadingName, string>>;
 /** A step as it is drawn. */
@@ -99,9 +101,34 @@ test('the next load is the reader’s own plan’s, and not the example’s', ()
   expect(cover(true)).not.toContain('loads');
 });
 
+test('the bucket is rinsed before the foam of the next load, and the part struck off when it has sunk', () => {
+  const own = { ...plan, example: false };
+  const cover = drawn(4, {}, { ...own, loads: 3 });
+  expect(cover).toMatch(/next of the 3 loads.*Rinse the bucket, shake it out.*before its foam/s);
+  expect(cover).toMatch(
+    /Wash before anything sets.*stopped sinking.*strike it off.*cover it again/s,
+  );
+  expect(drawn(4, {}, { ...own, loads: 1 })).not.toContain('Rinse the bucket');
+});
+
+test('the base mix is held against what a jug of it should come to', () => {
+  // By hand: 1.4 kg in 1/3.15 + 0.4 L.
+  expect(drawn(0, {}, plan)).toMatch(/a jug of it<\/a>: it should come to 1\.95 kg\/L\./);
+});
+
+test('what is put in beside has its place in the order', () => {
+  const work = (...names: string[]) =>
+    RUN_STEPS[0].work({ ...plan, other: names.map((name) => ({ name, mass: 0.3 })) });
+  expect(work()).toBe('Water first, cement into it, until no lump is left.');
+  expect(work('Fibre', 'Pigment')).toMatch(
+    /^Water first, pigment stirred .* cement .* Fibre last: drill off/,
+  );
+  expect(work('Pigment')).not.toContain('Fibre');
+});
+
 test('a batch that is only written up is asked for nothing more', () => {
   const own = { ...plan, example: false };
-  const orders = /Add |Good\.|place it|run-number|Exactly that/;
+  const orders = /Add |Good\.|place it|run-number|Exactly that|a jug of it|strike it off/;
   const mixed = { cement: '13.57', water: '5.43', foamDensity: '80', planned: '600' };
   const bucket = { ...mixed, tare: '0.85', vessel: '20' };
   for (const [step, readings] of [
@@ -109,6 +136,7 @@ test('a batch that is only written up is asked for nothing more', () => {
     [1, mixed],
     [2, { ...bucket, full: '12.9' }],
     [2, { ...bucket, full: '15.5' }],
+    [4, {}],
   ] as const) {
     expect(drawn(step, readings, own)).toMatch(orders);
     const asked = drawn(step, readings, own, true).replaceAll(

@@ -15,7 +15,7 @@ import { ReadOut } from './ReadOut.tsx';
 import { type RunCaution, RunCautions } from './RunCautions.tsx';
 import { RunMissed } from './RunMissed.tsx';
 import { RunReplan } from './RunReplan.tsx';
-import { RUN_STEPS } from './RunSteps.tsx';
+import { isFor, RUN_STEPS } from './RunSteps.tsx';
 import { takeBatch } from './refused-notice.ts';
 import { writeAim } from './run-aim.ts';
 import { isPast, PAST, PLACE, turned } from './run-going.ts';
@@ -68,7 +68,7 @@ function useLost(editor: Editor): boolean {
 export function RunBatch({
   editor,
   going,
-  cautions,
+  cautions: given,
   clock,
   go,
   stop,
@@ -101,6 +101,7 @@ export function RunBatch({
   }, []);
   useLayoutEffect(toHead, [step]);
   const { name, work, Step } = RUN_STEPS[step]!;
+  const cautions = given.filter(({ id }) => isFor(plan, id));
   /** Neither stored nor a draft, it would be gone with the page: why stands at the head. */
   const leave = (how: () => void) => (editor.held ? how() : toHead());
   const turn = (by: number) => {
@@ -179,7 +180,7 @@ export function RunBatch({
           , lance and forms come first: <a href={pageAt('first-batch/#order')}>the order</a>.
         </p>
       )}
-      {!over && <p>{work}</p>}
+      {!over && <p>{work(plan)}</p>}
       <Step
         editor={editor}
         plan={plan}

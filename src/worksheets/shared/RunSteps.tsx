@@ -1,12 +1,16 @@
 import { useState } from 'preact/hooks';
+import { pageAt } from '../../bench/page-at.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
 import { readingValue } from '../../bench/records/reading-value.ts';
 import { readingOf } from '../../bench/records/readings.ts';
+import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
+import { JUG } from './amounts.ts';
 import { asSaid, weighedOut } from './as-said.ts';
+import { FURTHER } from './further.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { FoamByWeight, FoamWeight, useFoamWeighing } from './RunFoamWeight.tsx';
@@ -79,6 +83,19 @@ const SAND_UNPLANNED = [
   `${NO_SAND} until it is filled in, no foam is named. Foam is worked out for water, cement and sand alone.`,
 ];
 
+const holds = (plan: RunPlan | undefined, what: string) =>
+  plan?.other?.some(({ name }) => name === what);
+
+/** Cautions of what only some batches hold, and what that is. */
+const ONLY_WITH: Readonly<Record<string, string>> = {
+  'pigment-dust': FURTHER.pigment,
+  'glass-fibre': FURTHER.fibre,
+};
+
+/** Whether a caution of a step is one of this plan. */
+export const isFor = (plan: RunPlan | undefined, caution: string) =>
+  !(caution in ONLY_WITH) || holds(plan, ONLY_WITH[caution]!);
+
 function BaseMix({ editor, plan, say, over }: StepProps) {
   const planned = over ? undefined : plan;
   return (
@@ -105,6 +122,12 @@ function BaseMix({ editor, plan, say, over }: StepProps) {
             )
             .join(', ')}
           . It counts as put in.
+        </p>
+      )}
+      {planned && (
+        <p class="note">
+          Before the foam weigh <a href={pageAt('mix/checking/')}>a jug of it</a>: it should come to{' '}
+          {say(planned.baseDensity, 'density', { units: JUG, significant: 3 })}.
         </p>
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />
@@ -190,7 +213,13 @@ function Cover({ editor, plan, say, over }: StepProps) {
       {more && (
         <p class="note">
           The next of the {plan.loads} loads is a batch of its own: when this is done, begin the
-          next here.
+          next here. Rinse the bucket, shake it out and wipe it before its foam.
+        </p>
+      )}
+      {!over && (
+        <p>
+          Once it has stopped sinking, in the first half hour or so,{' '}
+          <a href={pageAt('placing/filling/#strike-off')}>strike it off</a> and cover it again.
         </p>
       )}
       <RecordFields editor={editor} names={['sunk']} say={say} />
@@ -216,31 +245,35 @@ function Cover({ editor, plan, say, over }: StepProps) {
 export const RUN_STEPS = [
   {
     name: 'Base mix',
-    work: 'Water first, cement into it, until no lump is left.',
+    work: (plan?: RunPlan) =>
+      `Water first, ${holds(plan, FURTHER.pigment) ? 'pigment stirred into it, ' : ''}cement into it, until no lump is left.${holds(plan, FURTHER.fibre) ? ' Fibre last: drill off, sprinkled close above the mix, respirator on.' : ''}`,
     Step: BaseMix,
-    cautions: ['cement-dust', 'drill-mixer'],
+    cautions: ['cement-dust', 'pigment-dust', 'glass-fibre', 'drill-mixer'],
   },
   {
     name: 'Foam',
-    work: 'Run the foam into the waste bucket until it comes evenly. Then start the clock above and fill the foam’s vessel, the bucket below.',
+    work: () =>
+      'Run the foam into the waste bucket until it comes evenly. Then start the clock above and fill the foam’s vessel, the bucket below.',
     Step: Foam,
     cautions: ['pressurised-vessel', 'compressed-air-jet'],
   },
   {
     name: 'Weigh the blend',
-    work: 'Fold the foam in from the bottom. Strike a bucket full, wipe it, weigh it: the foam’s vessel or another.',
+    work: () =>
+      'Fold the foam in from the bottom, about a third of it first. Strike a bucket full, wipe it, weigh it: the foam’s vessel or another.',
     Step: Weigh,
-    cautions: ['drill-mixer'],
+    cautions: ['drill-mixer', 'heavy-lift'],
   },
   {
     name: 'Place',
-    work: 'From low down, in one go, a little proud. Do not vibrate. Then write down where it went.',
+    work: () =>
+      'From low down, in one go, a little proud; test bars from the same bucket. Do not vibrate. Then write down where it went.',
     Step: Place,
     cautions: ['heavy-lift'],
   },
   {
     name: 'Cover and wash',
-    work: 'Sheet on at once, edges weighted.',
+    work: () => 'Sheet on at once, held clear of the face, edges weighted.',
     Step: Cover,
     cautions: ['pressurised-vessel', 'alkaline-washout'],
   },

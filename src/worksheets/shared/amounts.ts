@@ -8,6 +8,8 @@ export const SMALL_MASS = { metric: 'g', us: 'oz' } as const;
 export const PERCENT = { metric: '%', us: '%' } as const;
 /** Foam, as this trade says it. */
 export const FOAM = { metric: 'g/L', us: 'lb/ft3' } as const;
+/** Base mix in a jug: in US units as mud balances show it. */
+export const JUG = { metric: 'kg/L', us: 'lb/gal' } as const;
 /** Alkalinity: reports give it in mg/L everywhere. */
 export const ALKALINITY = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
 /** Times: how long a mix sets, a part cures. */
