@@ -14,21 +14,11 @@ import { barAge, barMean } from '../shared/bar-fields.ts';
 import { FEW } from '../shared/bars-doubt.ts';
 import { dryDensity, wetDensity } from '../shared/part-densities.ts';
 import { StrengthChart } from '../shared/StrengthChart.tsx';
+import { STRENGTH_TABLE, strengthName, strengthRows } from '../shared/strength-rows.ts';
 
-/** How each source is called where there is little room. */
-const NAMES: Readonly<Record<string, string>> = {
-  'caltrans-19-10': 'California 19-10, classes',
-  'astm-c869': 'ASTM C869, standard batch',
-  'aci-229r-99': 'ACI 229R, classes',
-  'bca-1994': 'BCA 1994, table',
-  'aci-523-1r': 'ACI 523.1R, neat cement',
-  'is-2185-4': 'IS 2185-4, blocks',
-  'kado-2018': 'Kado 2018, sanded',
-};
 /** The source whose figure is the upper end. */
 const setBy = ({ relations, high }: Extract<StrengthBand, { known: true }>) => {
-  const most = relations.find((relation) => (relation.high ?? relation.low) === high)!;
-  return NAMES[most.source] ?? most.where;
+  return strengthName(relations.find((relation) => (relation.high ?? relation.low) === high)!);
 };
 /** A strength as tested, or between what it may be, Pa, of a piece of a dry density, kg/m³. */
 interface Tested {
@@ -264,17 +254,8 @@ export default worksheet({
   ),
   tables: [
     {
-      caption: 'What each source says at this density',
-      columns: ['Source', 'Density', 'Strength', 'Standing'],
-      rows: ({ relations }, _, say) =>
-        relations.map((relation) => [
-          NAMES[relation.source] ?? relation.where,
-          relation.against === 'wet' ? 'wet' : 'oven-dry',
-          relation.high === null
-            ? `at least ${say(relation.low, 'stress', { significant: 2 })}`
-            : `${say(relation.low, 'stress', { significant: 2 })} to ${say(relation.high, 'stress', { significant: 2 })}`,
-          relation.standing,
-        ]),
+      ...STRENGTH_TABLE,
+      rows: ({ relations }, _, say) => strengthRows(relations, say),
     },
   ],
   cautions: ['flying-pieces', 'not-load-bearing', 'who-decides-structure'],

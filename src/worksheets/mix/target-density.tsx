@@ -12,21 +12,11 @@ import { isFoam } from '../shared/is-foam.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { STRENGTH_TABLE, strengthRows } from '../shared/strength-rows.ts';
 import { mixDoubts } from './mix-doubts.ts';
 import { cementDensity, countsElsewhere } from './recipe-fields.ts';
 import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 import { USES } from './uses.ts';
-
-/** What the published relations are called. */
-const NAMES: Readonly<Record<string, string>> = {
-  'caltrans-classes': 'California DOT class minima',
-  'aci-229r-classes': 'ACI 229R class minima',
-  'c869-test-batch': 'ASTM C869 test batch, minimum',
-  'is-2185-4-blocks': 'IS 2185-4 block grades, minima',
-  'bca-table': 'British Cement Association table',
-  'aci-523-1r-neat-cement': 'ACI 523.1R, neat cement',
-  'kado-2018': 'Kado et al. 2018, sanded',
-};
 
 /** Below this a thumb leaves its mark, Pa: its push spread over its pad. Common practice, no source. */
 const DENTS_BELOW = 0.5e6;
@@ -156,18 +146,8 @@ export default worksheet({
   ),
   tables: [
     {
-      caption: 'Published strengths at this density',
-      columns: ['Relation', 'States', 'From', 'To', 'How sure'],
-      rows: ({ band }, _, say) =>
-        band.relations.map((relation) => [
-          `${NAMES[relation.key] ?? relation.key}, ${relation.where}`,
-          relation.against === 'wet' ? 'wet density' : 'oven-dry density',
-          say(relation.low, 'stress', { significant: 2 }),
-          relation.high === null
-            ? 'a minimum only'
-            : say(relation.high, 'stress', { significant: 2 }),
-          relation.standing,
-        ]),
+      ...STRENGTH_TABLE,
+      rows: ({ band }, _, say) => strengthRows(band.relations, say),
     },
   ],
   cautions: ['not-load-bearing', 'who-decides-structure'],
