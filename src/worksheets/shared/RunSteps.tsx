@@ -73,7 +73,7 @@ function Amount({
 /** Which ± a weighing is taken to have, and where another is typed. */
 function scaleWords(say: Say): string {
   const { p, pu } = SCALE[say.system];
-  return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. Is your scale coarser or finer? Type its ± beside the number: at least the step it shows.`;
+  return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. With another scale type its ± beside the number: at least the step it shows.`;
 }
 
 const DAMP = 'As damp as it lies: its water is taken off what is poured.';
