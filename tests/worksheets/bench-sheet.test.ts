@@ -159,8 +159,24 @@ test('the sheet weighs the base mix alone, and ends with the vessel bled and the
   const [, steps = ''] = /sheet-steps">(.*?)<\/ol>/s.exec(renderToString(h(BenchSheet, {}))) ?? [];
   expect(steps).toMatch(/Base mix.*Weigh a jug of it.*Foam last/s);
   expect(steps).toMatch(
-    /Cover.*Bleed tank and hose to zero, refill.*through the lance into the waste bucket, bleed again.*Wash up.*not at a drain/,
+    /Cover.*Bleed tank and hose to zero, refill.*through the lance into the waste bucket, bleed again.*Wash up.*not at a drain.*Strike off.*stopped sinking.*cover again/,
   );
+});
+
+test('the sheet says what a jug of base mix should come to, and has room for what it did', () => {
+  const row = (system: 'metric' | 'us') => {
+    const sheet = renderToString(h(Sheet, { system, entries: {}, kept: {} }));
+    return /Base mix in a jug<\/th>(.*?)<\/tr>/.exec(sheet)![1]!.replaceAll('\u00a0', ' ');
+  };
+  // By hand: 1.4 kg in 1/3.15 + 0.4 L. One amount, no sum, and three blanks.
+  expect(row('metric')).toBe(`<td>1.95 kg/L</td>${'<td></td>'.repeat(4)}`);
+  expect(row('us')).toContain('<td>16.3 lb/gal</td>');
+});
+
+test('its cautions are of the drill and the jet of air too', () => {
+  const [, cautions] = /sheet-cautions">(.*?)<\/p>/s.exec(renderToString(h(BenchSheet, {})))!;
+  for (const word of ['RCD or GFCI', 'two hands', 'cuffs', 'never point the lance'])
+    expect(cautions!.replace(/\s+/g, ' ')).toContain(word);
 });
 
 test('pieces are those of the volume that is made, from one worksheet', () => {
@@ -316,6 +332,7 @@ describe('a bucket larger than the load', () => {
     expect(sheet).not.toMatch(/>Bucket weighed/);
     expect(sheet).not.toMatch(/full of blended mix|weigh a smaller vessel|Bucket weighs/);
     expect(sheet).toContain('more than a load takes: weigh it in a smaller one, or count it as w');
+    expect(sheet).toContain(`No table of what to add: enter that vessel’s weight and volume under`);
     expect(notes).toContain('weigh foam in a smaller vessel, or count a bucket of it as waste');
     expect(part7).toContain('bring a vessel of about');
   });
@@ -326,6 +343,6 @@ describe('a bucket larger than the load', () => {
     expect(sheet).toContain('Weigh a bucket of it; fold');
     expect(sheet).toContain('Weigh a bucket of the blend.');
     expect(sheet).toContain('Bucket weighs');
-    expect(`${sheet} ${notes}`).not.toMatch(/for the blend bring|as waste/);
+    expect(`${sheet} ${notes}`).not.toMatch(/for the blend bring|as waste|No table/);
   });
 });

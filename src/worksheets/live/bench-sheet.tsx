@@ -10,7 +10,7 @@ import correct from '../mix/correct.tsx';
 import { AT_THE_BENCH, nextLoad } from '../mix/next-load.ts';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
-import { FOAM, PERCENT } from '../shared/amounts.ts';
+import { FOAM, JUG, PERCENT } from '../shared/amounts.ts';
 import { overflows } from '../shared/correction-advice.ts';
 import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { countInWords, piecesInWords } from '../shared/pieces-words.ts';
@@ -98,6 +98,8 @@ export function Sheet({ system, entries, kept }: SheetProps) {
   const joints = jointsKnown(entries, kept, { loads: count, volume: mixed, largestLoad });
   // The invented rain butt is not the reader's.
   const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
+  const jug = say(mix.baseDensity, 'density', { units: JUG, significant: 3 });
+  const rows = benchRows(bench.result.common, weighed as Recipe, say);
   return (
     <article class="bench-sheet" aria-label="Bench sheet">
       <header>
@@ -146,6 +148,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
             ['Cement', ...amounts('mass', each.cement)],
             ['Mixing water', ...amounts('mass', each.water)],
             ...(each.sand > 0 ? [['Sand', ...amounts('mass', each.sand)]] : []),
+            ['Base mix in a jug', jug, ...(count === 1 ? [] : [''])],
             [
               `Foam, ${say(values.foamDensity, 'density', { units: FOAM })}${assumed ? ', ASSUMED' : ''}`,
               ...amounts('volume', each.foamVolume),
@@ -164,44 +167,53 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           ].map((row) => [...row, ...toFill.map(() => '')])}
         />
       </div>
+      {rows.length === 0 && (
+        <p>
+          No table of what to add: enter that vessel’s weight and volume under ‘{correct.question}’
+          and print again.
+        </p>
+      )}
       <Table
         caption={`With ${say(weighed.mass, 'mass')} in the mixer (near enough: ${say(weighed.tolerance, 'ratio', { units: PERCENT, significant: 2 })} either way)`}
         columns={BENCH_COLUMNS}
-        rows={benchRows(bench.result.common, weighed as Recipe, say)}
+        rows={rows}
       />
       <ol class="sheet-steps">
         <li>Forms waxed, level and clamped; goggles, gloves, rinse water, waste bucket at hand.</li>
         <li>
           Foaming solution with soft water{soft === undefined ? '' : ` (${said(soft, say)})`}:{' '}
-          {solutionOrder(solution)}; stir gently.
+          {solutionOrder(solution)}; stir gently. Have some over for a correction.
         </li>
         <li>
           Base mix{count > 1 && ' for one load'}: water first, cement into it, until no lump is
           left. Weigh a jug of it.
         </li>
         <li>
-          Foam last. Weigh a {vessel.vessel > each.foamVolume ? 'smaller vessel' : 'bucket'} of it;
-          fold it in slowly, at once.
+          Foam last, the bucket rinsed and wiped. Weigh a{' '}
+          {vessel.vessel > each.foamVolume ? 'smaller vessel' : 'bucket'} of it; fold it in slowly,
+          at once, a third first.
         </li>
         <li>
           Weigh a {overflows(bench.result.common) ? 'vessel' : 'bucket'} of the blend. Correct at
-          most twice, never with water. Place.
-          {count > 1 && ' The next load begins at step 3.'}
+          most twice, never with water. Place a little proud, test bars too.
+          {count > 1 && ' Next load: step 3.'}
         </li>
         <li>
-          Cover. Bleed tank and hose to zero, refill with water, run it through the lance into the
-          waste bucket, bleed again.
+          Cover, the sheet held clear. Bleed tank and hose to zero, refill with water, run it
+          through the lance into the waste bucket, bleed again. Wash up in a tub, not at a drain.
+          Strike off once it has stopped sinking; cover again.
         </li>
         <li>
-          Wash up in a tub, not at a drain. Keep damp and above{' '}
-          {say(COLDEST_CURE, 'temperature', { decimals: 0 })}. Test before you strip.
+          Keep damp and above {say(COLDEST_CURE, 'temperature', { decimals: 0 })}. Test before you
+          strip.
         </li>
       </ol>
       <p class="sheet-cautions">
         Wet cement burns without pain at first: gloves, goggles, wash off at once. Eyes: rinse at
-        once, for at least 20 minutes, while somebody calls; then hospital. Dust: wear the
-        respirator when the bag is opened. Air: rated vessel and relief valve only, bleed before
-        opening. Lift with two. This part carries nothing but itself.
+        once, for at least 20 minutes, while somebody calls; then hospital. Dust: respirator to open
+        the bag. Drill: battery, RCD or GFCI; two hands, hair and cuffs tied. Air: rated vessel and
+        relief valve, bleed before opening; never point the lance at anyone. Lift with two. This
+        part carries nothing but itself.
       </p>
       <dl class="sheet-blanks">
         {sheetBlanks(system).map((blank) => (
