@@ -1,8 +1,6 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
-import type { sabinFactors } from '../../core/curing/set-by-water.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import type { Values } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { LAWS } from '../shared/age-laws.ts';
 import { HOURS, PERCENT } from '../shared/amounts.ts';
@@ -28,27 +26,6 @@ const TOO_LATE = 8 * HOUR;
 /** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
-/** Where the rows of Sabin’s Table 20 begin and end, w/c: of one of his cements, and of the other. */
-const TABLED = { from: 0.24, oneTo: 0.36, to: 0.4 } as const;
-
-const factor = ([low, high]: readonly [number, number]) => {
-  const [one, other] = [low.toFixed(1), high.toFixed(1)];
-  return one === other ? `about ${one}` : `${one} to ${other}`;
-};
-
-/** What more water does to set, as far as the table shows it. */
-function waterNote(
-  { testWater, waterCement }: Values<typeof setFields>,
-  { initial, final }: ReturnType<typeof sabinFactors>,
-): string {
-  if (waterCement <= testWater) return 'Your mix is no wetter than the bag’s test.';
-  const later =
-    'Your mix is wetter than the bag’s test, so it sets later; the times above do not count that.';
-  return testWater < TABLED.oneTo
-    ? `${later} In one old table of two cements (w/c ${TABLED.from.toFixed(2)} to ${TABLED.to.toFixed(2)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times.`
-    : `${later} By how much is not known: the one old table at hand ends at a w/c of ${TABLED.oneTo.toFixed(2)} for one cement and ${TABLED.to.toFixed(2)} for the other.`;
-}
-
 /** What the race between set and foam says by itself. */
 function ofRace(
   { race, set, sinking, share }: ReturnType<typeof setWorked>,
@@ -177,13 +154,15 @@ export default worksheet({
       say: `${warmth.say} ${raced.say}`,
     };
   },
-  notes: ({ water, dosed, notes }, v, say) => [
+  notes: ({ dosed, notes }, v, say) => [
     ...(v.sunk === undefined
       ? [
           'No sinking is given, so the two rows on it are left out: the example’s was not your part’s. Read the level after half an hour and enter it.',
         ]
       : []),
-    waterNote(v, water),
+    v.waterCement > v.testWater
+      ? 'Your mix is wetter than the bag’s test, so it sets later; the times do not count that.'
+      : 'Your mix is no wetter than the bag’s test.',
     'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
     ...(notes.length > 0
       ? [
@@ -286,7 +265,6 @@ export default worksheet({
     'nrmca-set',
     'jove-16919',
     'rapp-1934',
-    'sabin',
     'common-practice',
   ],
 });

@@ -2,7 +2,6 @@ import { acceleratorFactor, CHLORIDE_LIMIT, chlorideSet } from '../../core/curin
 import { ageFactor } from '../../core/curing/age-factor.ts';
 import { quicken } from '../../core/curing/quicken.ts';
 import { scaleSet, setByTemperature, setRace } from '../../core/curing/set.ts';
-import { sabinFactors } from '../../core/curing/set-by-water.ts';
 import type { Note } from '../../core/note.ts';
 import type { Values } from '../../islands/fields.ts';
 import { lawOf } from '../shared/age-laws.ts';
@@ -40,7 +39,6 @@ export function setWorked(v: Values<typeof setFields>) {
     dosed,
     notes,
     shortest: dosed.shortest === undefined ? undefined : scaleSet(arrhenius, dosed.shortest),
-    water: sabinFactors({ from: v.testWater, to: v.waterCement }),
     race,
     sinking,
     share: sinking === undefined ? undefined : sinking / v.depth,
