@@ -87,7 +87,7 @@ export default worksheet({
   work: setWorked,
   results: {
     initial: {
-      label: 'Initial set, by Arrhenius',
+      label: 'Initial set',
       kind: 'time',
       of: (r) => r.set.initial,
       units: HOURS,
@@ -123,20 +123,6 @@ export default worksheet({
       units: HOURS,
       significant: 2,
     },
-    third: {
-      label: 'Initial set, by the rule of a third',
-      kind: 'time',
-      of: (r) => r.third.initial,
-      units: HOURS,
-      significant: 2,
-    },
-    thirdFinal: {
-      label: 'Final set, by the rule of a third',
-      kind: 'time',
-      of: (r) => r.third.final,
-      units: HOURS,
-      significant: 2,
-    },
   },
   judge: (r, { mixAt }, say) => {
     const warmth = mixWarmth(mixAt, say);
@@ -154,7 +140,7 @@ export default worksheet({
       say: `${warmth.say} ${raced.say}`,
     };
   },
-  notes: ({ dosed, notes }, v, say) => [
+  notes: ({ dosed }, v, say) => [
     ...(v.sunk === undefined
       ? [
           'No sinking is given, so the two rows on it are left out: the example’s was not your part’s. Read the level after half an hour and enter it.',
@@ -164,11 +150,6 @@ export default worksheet({
       ? 'Your mix is wetter than the bag’s test, so it sets later; the times do not count that.'
       : 'Your mix is no wetter than the bag’s test.',
     'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
-    ...(notes.length > 0
-      ? [
-          'The rule of a third is told down to 4\u00a0°C (40\u00a0°F), and from memory up to 38\u00a0°C (100\u00a0°F); this mix is outside it.',
-        ]
-      : []),
     ...(dosed.notes?.some(({ code }) => code === 'outside-range')
       ? ['The dose is below the sheet’s lowest: it may do nothing.']
       : []),
@@ -208,18 +189,12 @@ export default worksheet({
       put: (v, { set, pace }, say) =>
         `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}, accelerator counted. ${LAWS[v.law]}.`,
     },
-    {
-      tex: String.raw`t = t_r \left(\tfrac43\right)^{(T_r - T)/10\,°\mathrm F}`,
-      put: (v, { third }, say) =>
-        `A third more for each 10\u00a0°F (5.6\u00a0°C) colder, a quarter less for each warmer: ${say(third.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}`,
-    },
   ],
   figure: ({ values, result, say }) => (
     <SetRace
       foamTime={values.foamTime}
       rows={[
         { name: 'by Arrhenius', set: result.set },
-        { name: 'by the rule of a third', set: result.third },
         ...(result.shortest
           ? [{ name: 'as early as was seen at this dose', set: result.shortest }]
           : []),
@@ -262,7 +237,6 @@ export default worksheet({
     'astm-c1074',
     'fib-mc2010',
     'concrete-construction-accelerators',
-    'nrmca-set',
     'jove-16919',
     'rapp-1934',
     'common-practice',

@@ -11,7 +11,7 @@ import type { setFields } from './set-fields.ts';
 export function setWorked(v: Values<typeof setFields>) {
   const reference = { initial: v.initial, final: v.final };
   const law = lawOf(v.law, v.energy);
-  const { arrhenius, third, notes } = setByTemperature({
+  const { arrhenius } = setByTemperature({
     reference,
     referenceTemperature: v.referenceAt,
     temperature: v.mixAt,
@@ -35,9 +35,7 @@ export function setWorked(v: Values<typeof setFields>) {
   const sinking = settlingBySet === undefined ? undefined : Math.min(settlingBySet, v.depth);
   return {
     set,
-    third: scaleSet(third, dosed.factor),
     dosed,
-    notes,
     shortest: dosed.shortest === undefined ? undefined : scaleSet(arrhenius, dosed.shortest),
     race,
     sinking,
