@@ -103,7 +103,7 @@ export default worksheet({
     ice: {
       label: 'Ice in place of as much water, for the one you want',
       kind: 'mass',
-      of: (r) => r.cool?.mass,
+      of: ({ cool }) => (cool && isEnough(cool) ? cool.mass : undefined),
       significant: 2,
     },
     iceLeft: {
@@ -114,10 +114,13 @@ export default worksheet({
     },
   },
   doubts: (_, v, say) => slipWords(v, say),
-  judge: ({ mix, heat }, v, say) => {
+  judge: ({ mix, heat, cool }, v, say) => {
     const { waterAt, wanted } = v;
     const t = (kelvin: number) => say(kelvin, 'temperature');
-    const water = waterWords(heat, v, say);
+    const water =
+      cool && !isEnough(cool) && !outsideMix(wanted)
+        ? `Not even ice for all the water cools it to ${t(wanted)}: let the cement and the sand cool first.`
+        : waterWords(heat, v, say);
     if (waterAt > HOT_WATER_LIMIT)
       return {
         verdict: 'stop',
@@ -129,7 +132,10 @@ export default worksheet({
         say: 'There is more ice than the rest can melt. Lumps of ice leave holes: use less.',
       };
     const warmth = mixWarmth(mix.temperature, say);
-    const ways = mix.temperature > MIX.hot ? 'Use cooler water, or ice for some of it.' : water;
+    const ways =
+      mix.temperature > MIX.hot && (!cool || isEnough(cool))
+        ? 'Use cooler water, or ice for some of it.'
+        : water;
     if (warmth?.verdict === 'stop') return { ...warmth, say: `${warmth.say} ${ways}` };
     const frozen = [
       ...(v.sand > 0 && v.sandAt <= FREEZES_AT ? ['sand'] : []),
@@ -242,6 +248,9 @@ function slipWords(
     ? `Check the foam: at ${say(foam, 'mass')} it outweighs the cement. Litres in place of its weight?`
     : undefined;
 }
+
+/** Whether ice for the water, or for some of it, brings the mix to what is wanted. */
+const isEnough = ({ notes }: ReturnType<typeof iceFor>) => notes.length === 0;
 
 const plainly = (kelvin: number, say: Say) => say(kelvin, 'temperature', { plain: true });
 

@@ -121,6 +121,12 @@ verdicts(mixTemperature, mixed, [
     'stop',
     /too hot to cast.*cooler water/,
   ],
+  // The heat of hot sand above 15 °C, 1.9 MJ, is more than 4 kg of ice take up.
+  [
+    { cementAt: '50 °C', water: '4 kg', sand: '40 kg', sandAt: '60 °C', wanted: '15 °C' },
+    'stop',
+    /Not even ice for all the water/,
+  ],
   // Water above 60 °C can set cement in a flash.
   [{ waterAt: '60 °C', water: '3 kg', sand: '4 kg' }, 'look', /is hot/],
   [{ waterAt: '60 °C' }, 'stop', /too hot to cast/],
