@@ -211,7 +211,7 @@ export default worksheet({
     } Sun, rain and evaporation are left out.`,
     ...(r.asDry
       ? [
-          'No figure was seen for how well a fresh foamed mix conducts. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and its curves and the comparison are drawn for it.',
+          'No figure was seen for how well a fresh foamed mix conducts. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and its curves are drawn for it.',
         ]
       : []),
     'The hydration figures were found on ordinary concrete; none was seen for foamed.',
@@ -266,18 +266,6 @@ export default worksheet({
   figure: ({ values, result, say }) => (
     <HeatPicture found={result} thickness={values.thickness} say={say} />
   ),
-  tables: [
-    {
-      caption: 'Thicknesses and densities side by side, conducting as when wet or as measured',
-      columns: ['Part', 'Hottest', 'Across it'],
-      rows: ({ beside }, _, say) =>
-        beside().map(({ thickness, wet, peak, difference }) => [
-          `${say(thickness, 'length', { significant: 2 })} at ${say(wet, 'density', { significant: 2 })}`,
-          `${say(peak.temperature, 'temperature', { decimals: 0 })} after ${say(peak.time, 'time', { units: HOURS, significant: 2 })}${peak.temperature > PEAK_LIMIT ? ', too hot' : ''}`,
-          `${say(difference.value, 'temperatureDifference', { significant: 2 })}${difference.value > DIFFERENCE_LIMIT ? ', steep' : ''}`,
-        ]),
-    },
-  ],
   cautions: ['frost-and-heat'],
   defers: [
     'A thermometer in the middle of the part decides. The two limits are common practice for ordinary concrete, no source.',

@@ -4,15 +4,7 @@ import { faceHistory, type HeatInside } from '../../core/curing/heat/inside.ts';
 import { extremesOf } from '../../core/curing/history.ts';
 import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
-import { COARSE, FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
-import { lazy } from '../shared/lazy.ts';
-
-/** Thicknesses, m, and wet densities, kg/m³, shown beside the reader's own. */
-const THICKNESSES = [0.06, 0.15, 0.3, 0.6] as const;
-const DENSITIES = [400, 600, 900, 1200] as const;
-
-type Case = { readonly thickness: number; readonly wet: number };
-type Beside = Case & Pick<HeatInside, 'peak' | 'difference'>;
+import { FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
 
 function work(v: HeatValues) {
   // Worked as solid, a wall of so much would come out far too cool.
@@ -28,12 +20,6 @@ function work(v: HeatValues) {
   const found = heatCase(v, own, FINE);
   const asDry =
     v.conducts === 'own' ? undefined : heatCase(v, { ...own, conducts: 'as-dry' }, FINE);
-  const beside: readonly Case[] = [
-    ...THICKNESSES.map((thickness) => ({ ...own, thickness })),
-    ...DENSITIES.filter(
-      (wet) => wet !== own.wet || !THICKNESSES.some((thickness) => thickness === own.thickness),
-    ).map((wet) => ({ ...own, wet })),
-  ];
   return {
     ...found,
     asDry,
@@ -46,14 +32,6 @@ function work(v: HeatValues) {
       cement: found.cement,
       heatCapacity: found.heatCapacity,
     }),
-    // The reader's own stands in the comparison as it is worked above, on the finer mesh.
-    beside: lazy(() =>
-      beside.flatMap((each) =>
-        each.thickness === own.thickness && each.wet === own.wet
-          ? [{ ...own, peak: found.peak, difference: found.difference }]
-          : besideCase(v, each),
-      ),
-    ),
   };
 }
 
@@ -77,30 +55,6 @@ function coldFace({ shape, near, far }: HeatValues, runs: readonly HeatInside[])
     }))
     .toSorted((a, b) => a.since - b.since);
   return first;
-}
-
-/** Cases worked out lately: while one figure is typed, half of those beside it stay as they were. */
-const besides = new Map<string, readonly Beside[]>();
-
-function besideCase(v: HeatValues, each: Case): readonly Beside[] {
-  const key = JSON.stringify({ ...v, ...each });
-  const known = besides.get(key);
-  if (known) return known;
-  if (besides.size > 64) besides.clear();
-  const found = workBeside(v, each);
-  besides.set(key, found);
-  return found;
-}
-
-function workBeside(v: HeatValues, each: Case): readonly Beside[] {
-  try {
-    const { peak, difference } = heatCase(v, each, COARSE);
-    return [{ ...each, peak, difference }];
-  } catch (error) {
-    // A density this foam and this base mix cannot make is left out of the comparison.
-    if (error instanceof DomainError) return [];
-    throw error;
-  }
 }
 
 /** The last answer, kept: the page asks for it several times for one key press. */

@@ -32,17 +32,14 @@ const FOLLOWED = 7 * DAY;
 const LATE = { from: 2 * DAY, step: HOUR } as const;
 /**
  * Cells and steps of the part itself: where tried, its peak is within an eighth of a degree of a fine mesh
- * and its difference within a fifth, in parts under 2 cm, bare on one side only, within two thirds; and of the
- * cases beside it, within half a degree and three quarters.
- * Round ones past the boil are within half a degree, and beside it two.
- * A cover that comes off while the part still warms costs the peak a third of a degree, and two beside it.
- * The quickest cements, on their shorter steps (`inTime`), are within four tenths of a degree, past the boil one, and beside
- * it two, past the boil three.
+ * and its difference within a fifth, in parts under 2 cm, bare on one side only, within two thirds.
+ * Round ones past the boil are within half a degree.
+ * A cover that comes off while the part still warms costs the peak a third of a degree.
+ * The quickest cements, on their shorter steps (`inTime`), are within four tenths of a degree, past the boil one.
  * Coarse enough for each key press to be worked within a frame; the first steps are short, for a thin warm
  * part cools within minutes.
  */
 export const FINE = { cells: 24, step: 1320, firstStep: 80, late: LATE } as const;
-export const COARSE = { cells: 12, step: 3000, firstStep: 190, late: LATE } as const;
 
 type Mesh = Pick<Part, 'firstStep' | 'late'> & { readonly cells: number; readonly step: number };
 
