@@ -1,6 +1,6 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { describe, expect, test, vi } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 import { Editor } from '../../src/bench/records/editor.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import type { BatchRecord } from '../../src/bench/records/record.ts';
@@ -8,6 +8,7 @@ import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { batch, plan, say } from './run-batch.ts';
 
 vi.stubGlobal('document', { body: { dataset: {} } });
+afterAll(() => void vi.unstubAllGlobals());
 
 type Readings = Partial<Record<ReadingName, string>>;
 /** A step as it is drawn. */
