@@ -53,8 +53,8 @@ export function freeHydroxide(water: { readonly pH: number; readonly pKw?: numbe
 export interface Neutraliser {
   /** Hydroxide to be met, mol: dissolved and from the lime reserve. */
   readonly hydroxide: { readonly dissolved: number; readonly reserve: number };
-  /** Carbon dioxide, kg, that turns it into carbonate (2 OH⁻ each) and on to hydrogen carbonate (1 each). */
-  readonly carbonDioxide: { readonly toCarbonate: number; readonly toHydrogenCarbonate: number };
+  /** Carbon dioxide, kg, that turns it into carbonate, at 2 OH⁻ each. */
+  readonly carbonDioxide: number;
   /** Citric acid, kg, at 3 OH⁻ each. */
   readonly citricAcid: { readonly anhydrous: number; readonly monohydrate: number };
   readonly notes: readonly Note[];
@@ -63,7 +63,7 @@ export interface Neutraliser {
 /**
  * What would it take to bring wash water to neutral? An estimate of amounts, to see that a pinch will not
  * do: nothing is poured by it, the solids are settled out first, and local rules decide.
- * CO₂ + 2 OH⁻ → CO₃²⁻ + H₂O; CO₂ + OH⁻ → HCO₃⁻; C₆H₈O₇ + 3 OH⁻ → citrate + 3 H₂O. Each kg of lime hydrate
+ * CO₂ + 2 OH⁻ → CO₃²⁻ + H₂O; C₆H₈O₇ + 3 OH⁻ → citrate + 3 H₂O. Each kg of lime hydrate
  * left among the solids gives 2 mol OH⁻ per 0.0740927 kg as it dissolves. Acid is used whole; carbon dioxide is
  * not, and part of what is blown in leaves again.
  * @param washout volume of water m³; pH; lime hydrate in reserve kg, 0 or more (see `limeReserve`); pKw as for `freeHydroxide`
@@ -85,10 +85,7 @@ export function neutralise(washout: {
   const hydroxide = dissolved + reserve;
   return {
     hydroxide: { dissolved, reserve },
-    carbonDioxide: {
-      toCarbonate: (hydroxide / 2) * MOLAR_MASS.carbonDioxide,
-      toHydrogenCarbonate: hydroxide * MOLAR_MASS.carbonDioxide,
-    },
+    carbonDioxide: (hydroxide / 2) * MOLAR_MASS.carbonDioxide,
     citricAcid: {
       anhydrous: (hydroxide / 3) * MOLAR_MASS.citricAcid,
       monohydrate: (hydroxide / 3) * MOLAR_MASS.citricAcidMonohydrate,
@@ -109,15 +106,11 @@ export function limeReserve(cement: number): { readonly low: number; readonly hi
   return { low: LIME_FROM_CEMENT.low * cement, high: LIME_FROM_CEMENT.high * cement };
 }
 
-/** What public bodies say of the pH of water: one mark, or the two ends of a range. */
-export const PH_MARKS = [
-  { id: 'washout', pH: [12], of: 'washout-water', source: 'macomb-washout' },
-  { id: 'fresh-water-life', pH: [6.5, 9], of: 'life-in-fresh-water', source: 'macomb-washout' },
-  { id: 'fish-harm', pH: [9.6], of: 'harm-to-fish-begins', source: 'fish-ph' },
-  {
-    id: 'stormwater-target',
-    pH: [6.5, 8.5],
-    of: 'stormwater-discharge-target',
-    source: 'ecology-bmp-c252',
-  },
-] as const;
+/** pH of wash water, about. @source macomb-washout */
+export const WASH_WATER_PH = 12;
+/** The pH that life in fresh water needs, from and to. @source macomb-washout */
+export const FRESH_WATER_LIFE = [6.5, 9] as const;
+/** pH from which fish are harmed. @source fish-ph */
+export const FISH_HARM_PH = 9.6;
+/** The pH at which the stormwater rules of one state aim, from and to. @source ecology-bmp-c252 */
+export const STORMWATER_TARGET = [6.5, 8.5] as const;

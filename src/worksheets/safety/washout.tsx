@@ -1,9 +1,10 @@
 import {
+  FRESH_WATER_LIFE,
   limeReserve,
   limeSaturatedPH,
   neutralise,
-  PH_MARKS,
   pKwAt,
+  STORMWATER_TARGET,
 } from '../../core/safety/washout.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -11,10 +12,6 @@ import { SMALL_MASS } from '../shared/amounts.ts';
 import { PhScale } from '../shared/PhScale.tsx';
 import { saidApart } from '../shared/said-apart.ts';
 
-/** The pH that fresh-water life needs. */
-const LIFE = PH_MARKS.find(({ id }) => id === 'fresh-water-life')!.pH;
-/** The range that stormwater rules of one state aim at; used only to say how far off the water is. */
-const TARGET = PH_MARKS.find(({ id }) => id === 'stormwater-target')!.pH;
 /** Taken for corrosive from here up by European law on labelling. From memory. */
 const CORROSIVE = 11.5;
 
@@ -55,7 +52,7 @@ export default worksheet({
     const pKw = pKwAt(temperature);
     const clear = neutralise({ volume, pH, pKw, limeReserve: 0 });
     const muddy = neutralise({ volume, pH, pKw, limeReserve: reserve.high });
-    return { clear, muddy, reserve, pKw, times: 10 ** (pH - LIFE[1]!) };
+    return { clear, muddy, reserve, pKw, times: 10 ** (pH - FRESH_WATER_LIFE[1]) };
   },
   results: {
     times: {
@@ -80,21 +77,6 @@ export default worksheet({
       units: SMALL_MASS,
       significant: 2,
     },
-    carbon: {
-      label: 'Carbon dioxide for the clear water',
-      kind: 'mass',
-      of: (r) => r.clear.carbonDioxide.toCarbonate,
-      units: SMALL_MASS,
-      significant: 2,
-      note: 'to carbonate; twice that to hydrogen carbonate; much of what is blown in escapes',
-    },
-    carbonAll: {
-      label: 'Carbon dioxide, with all its solids',
-      kind: 'mass',
-      of: (r) => r.muddy.carbonDioxide.toCarbonate,
-      units: SMALL_MASS,
-      significant: 2,
-    },
     reserve: {
       label: 'Lime still in the solids, up to',
       kind: 'mass',
@@ -105,16 +87,22 @@ export default worksheet({
     },
   },
   judge: (_, { pH }, say) => {
-    const read = saidApart(pH, 'count', [TARGET[1]!, LIFE[1]!, CORROSIVE], say, { decimals: 1 });
-    if (pH <= TARGET[1]!)
+    const read = saidApart(
+      pH,
+      'count',
+      [STORMWATER_TARGET[1], FRESH_WATER_LIFE[1], CORROSIVE],
+      say,
+      { decimals: 1 },
+    );
+    if (pH <= STORMWATER_TARGET[1])
       return {
         verdict: 'look',
         say: `A pH of ${read} is within what one state asks of stormwater. That alone lets nothing go: metals, solids and dissolved salts count too, and your own rules decide.`,
       };
-    if (pH <= LIFE[1]!)
+    if (pH <= FRESH_WATER_LIFE[1])
       return {
         verdict: 'look',
-        say: `A pH of ${read} is above what one state asks of stormwater, ${TARGET[1]}. Do not pour it away: use the clear water in the next base mix, and let the solids harden.`,
+        say: `A pH of ${read} is above what one state asks of stormwater, ${STORMWATER_TARGET[1]}. Do not pour it away: use the clear water in the next base mix, and let the solids harden.`,
       };
     if (pH < CORROSIVE)
       return {
@@ -144,7 +132,7 @@ export default worksheet({
         `pKw is ${pKw.toFixed(2)} at ${say(temperature, 'temperature')}. pH ${pH.toFixed(2)} in ${say(volume, 'volume')}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
     },
     {
-      tex: String.raw`\begin{gathered}\mathrm{CO_2 + 2\,OH^- \to CO_3^{2-} + H_2O},\\ \mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,
+      tex: String.raw`\begin{gathered}\mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,
       put: (_, { clear, muddy }, say) =>
         `÷ 3\u00a0×\u00a0210\u00a0g/mol of citric acid monohydrate: ${say(clear.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}; with ${say(muddy.hydroxide.reserve, 'count', { significant: 3 })}\u00a0mol from the solids, ${say(muddy.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}`,
     },

@@ -1,10 +1,11 @@
+import { FISH_HARM_PH, FRESH_WATER_LIFE, WASH_WATER_PH } from '../../core/safety/washout.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const x = scaleLinear([5, 14], [14, 406]);
-const LIFE = [6.5, 9] as const;
+const [LEAST, MOST] = FRESH_WATER_LIFE;
 const MARKS = [
-  [9.6, 'fish are harmed'],
-  [12, 'wash water'],
+  [FISH_HARM_PH, 'fish are harmed'],
+  [WASH_WATER_PH, 'wash water'],
 ] as const;
 
 /** The reader's water on the pH scale, with what lives where. */
@@ -15,11 +16,11 @@ export function PhScale({ pH }: { readonly pH: number }) {
       <svg
         viewBox="0 0 420 150"
         role="img"
-        aria-label={`pH ${pH.toFixed(1)} on a scale from 5 to 14. Fresh-water life needs 6.5 to 9; fish are harmed from 9.6; wash water is near 12.`}
+        aria-label={`pH ${pH.toFixed(1)} on a scale from 5 to 14. Fresh-water life needs ${LEAST} to ${MOST}; fish are harmed from ${FISH_HARM_PH}; wash water is near ${WASH_WATER_PH}.`}
       >
         <rect class="track" x={x(5)} width={x(14) - x(5)} y="60" height="18" />
-        <rect class="water" x={x(LIFE[0])} width={x(LIFE[1]) - x(LIFE[0])} y="60" height="18" />
-        <text x={x((LIFE[0] + LIFE[1]) / 2)} y="118" text-anchor="middle">
+        <rect class="water" x={x(LEAST)} width={x(MOST) - x(LEAST)} y="60" height="18" />
+        <text x={x((LEAST + MOST) / 2)} y="118" text-anchor="middle">
           life in fresh water
         </text>
         {MARKS.map(([mark, name]) => (

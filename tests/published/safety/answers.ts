@@ -5,12 +5,26 @@ import {
   EYE_RINSE,
   REDUCER_KEEPS,
 } from '../../../src/core/safety/exposure.ts';
-import { limeSaturatedPH, neutralise, PH_MARKS, pKwAt } from '../../../src/core/safety/washout.ts';
+import {
+  FISH_HARM_PH,
+  FRESH_WATER_LIFE,
+  limeSaturatedPH,
+  neutralise,
+  pKwAt,
+  STORMWATER_TARGET,
+  WASH_WATER_PH,
+} from '../../../src/core/safety/washout.ts';
 import * as MOLAR_MASS from '../../../src/core/water/molar-masses.ts';
 import { answer } from '../answer.ts';
 
 const masses = { ...MOLAR_MASS };
 const MONTH = 30 * 86400;
+const PH_MARKS = {
+  washout: [WASH_WATER_PH],
+  'fresh-water-life': FRESH_WATER_LIFE,
+  'fish-harm': [FISH_HARM_PH],
+  'stormwater-target': STORMWATER_TARGET,
+};
 const limit = (row: string) => EXPOSURE_LIMITS.find(({ id }) => id === row)!;
 
 function amount(
@@ -18,7 +32,7 @@ function amount(
   agent: string,
 ): number {
   const { carbonDioxide, citricAcid } = neutralise(washout);
-  if (agent === 'co2') return carbonDioxide.toCarbonate;
+  if (agent === 'co2') return carbonDioxide;
   return agent === 'citric-monohydrate' ? citricAcid.monohydrate : citricAcid.anhydrous;
 }
 
@@ -78,7 +92,7 @@ export const answers = {
     asks: 'pH that a public body names: one mark, or the ends of a range',
     input: { row: 'text' },
     gives: 'numbers',
-    work: ({ row }) => PH_MARKS.find(({ id }) => id === row)!.pH,
+    work: ({ row }) => PH_MARKS[row as keyof typeof PH_MARKS],
   }),
   'safety/lime-water-ph': answer({
     asks: 'pH of water saturated with lime',
