@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Fragment, h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { Editor } from '../../src/bench/records/editor.ts';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import { LANDING_TRIALS } from '../../src/core/mix/landing.ts';
@@ -27,6 +27,8 @@ function example(sheet: AnyWorksheet) {
   mustAnswer(found);
   return { ...found, sheet };
 }
+
+afterEach(() => void vi.unstubAllGlobals());
 
 test('how much of its strength a move asks: in the answer and in the table of moves', () => {
   const { sheet, numbers, result, values } = example(handling);
@@ -58,6 +60,7 @@ test('how the lance is cleared: bled before it is opened and after the water, in
   const order = /bleed[^.]* to zero.*(?:refill|fill in).*water.*through the lance.*bleed.*again/is;
   const editor = new Editor(blankRecord({}), () => {});
   const last = RUN_STEPS.at(-1)!.Step;
+  vi.stubGlobal('document', { body: { dataset: {} } });
   const props = { editor, plan: runPlan({}, {}, say)!, say, undo: undefined, setUndo: () => {} };
   const chapter = (page: string) => readFileSync(`content/chapters/${page}.mdx`, 'utf8');
   const step = (text: string, start: RegExp) => text.split('\n').find((line) => start.test(line));
@@ -76,6 +79,9 @@ test('what is done with the top: covered, struck off once it has sunk, covered a
   const page = (name: string) => readFileSync(`content/chapters/${name}.mdx`, 'utf8');
   const [first] = page('safety/setting-up').match(/^1\. \*\*The part first.*$/m)!;
   expect(first).toMatch(/covered before anything is washed.*stopped sinking.*covered again/i);
+  expect(page('first-batch/index')).toMatch(
+    /\*\*Cover\*\* at once.*\*\*Bleed.*\*\*Strike off\*\*[^.]*stopped sinking[^.]*cover again/s,
+  );
   const strikingOff = page('placing/filling').split('{ #strike-off }')[1]!;
   expect(strikingOff).toMatch(
     /hold a sheet.*washed.*strike off when it has stopped sinking.*cover it again/is,
