@@ -24,7 +24,6 @@ export interface Limit {
   /** The most allowed, kg/m³ (1 mg/L is 0.001); for pH the least allowed. */
   readonly most?: number;
   readonly least?: number;
-  readonly clause: string;
   /** Optional limits bind only when the buyer asks for them. */
   readonly optional: boolean;
   readonly standing: 'read second-hand' | 'from memory';
@@ -33,18 +32,11 @@ export interface Limit {
 
 const ALL: readonly Use[] = ['plain', 'reinforced', 'prestressed'];
 
-const en = (
-  of: Constituent,
-  mgPerL: number,
-  clause: string,
-  standing: Limit['standing'],
-  uses = ALL,
-): Limit => ({
+const en = (of: Constituent, mgPerL: number, standing: Limit['standing'], uses = ALL): Limit => ({
   standard: 'EN 1008',
   of,
   uses,
   most: mgPerL / 1000,
-  clause,
   optional: false,
   standing,
   source: standing === 'from memory' ? 'en-1008-memory' : 'en-1008-lecture',
@@ -55,39 +47,37 @@ const astm = (of: Constituent, mgPerL: number, uses = ALL): Limit => ({
   of,
   uses,
   most: mgPerL / 1000,
-  clause: 'Table 2, optional',
   optional: true,
   standing: 'read second-hand',
   source: 'pca-mixing-water',
 });
 
 /**
- * The limits on mixing water of the two standards, line by line. The clause numbers are from memory
- * throughout; `standing` is that of the figure. Where the standards differ, both stand.
+ * The limits on mixing water of the two standards, line by line; `standing` is that of the figure. Where the
+ * standards differ, both stand.
  *
  * ASTM's chloride line names prestressed concrete and bridge decks, and other reinforced concrete
  * in moist surroundings or with dissimilar metals; neither covers plain concrete. Its alkalies are
- * Na₂O + 0.658 K₂O, as are EN's. EN lets sugars to nitrate be passed by the comparison test instead.
+ * Na₂O + 0.658 K₂O, as are EN's; phosphate is as P₂O₅. EN lets sugars to nitrate be passed by the comparison test instead.
  *
  * @source en-1008-lecture, en-1008-memory, pca-mixing-water
  */
 export const LIMITS: readonly Limit[] = [
-  en('chloride', 4500, '4.3.1, Table 2', 'from memory', ['plain']),
-  en('chloride', 1000, '4.3.1, Table 2', 'read second-hand', ['reinforced']),
-  en('chloride', 500, '4.3.1, Table 2', 'read second-hand', ['prestressed']),
-  en('sulfate', 2000, '4.3.2', 'read second-hand'),
-  en('alkalies', 1500, '4.3.3', 'read second-hand'),
-  en('sugars', 100, '4.4, Table 3', 'from memory'),
-  en('phosphate', 100, '4.4, Table 3 (as P₂O₅)', 'from memory'),
-  en('nitrate', 500, '4.4, Table 3', 'from memory'),
-  en('lead', 100, '4.4, Table 3', 'from memory'),
-  en('zinc', 100, '4.4, Table 3', 'from memory'),
+  en('chloride', 4500, 'from memory', ['plain']),
+  en('chloride', 1000, 'read second-hand', ['reinforced']),
+  en('chloride', 500, 'read second-hand', ['prestressed']),
+  en('sulfate', 2000, 'read second-hand'),
+  en('alkalies', 1500, 'read second-hand'),
+  en('sugars', 100, 'from memory'),
+  en('phosphate', 100, 'from memory'),
+  en('nitrate', 500, 'from memory'),
+  en('lead', 100, 'from memory'),
+  en('zinc', 100, 'from memory'),
   {
     standard: 'EN 1008',
     of: 'pH',
     uses: ALL,
     least: 4,
-    clause: '4.2, Table 1',
     optional: false,
     standing: 'from memory',
     source: 'en-1008-memory',

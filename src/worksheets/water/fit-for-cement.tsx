@@ -1,9 +1,5 @@
 import { alkaliesOf, type Judged, judgeMixingWater } from '../../core/water/fitness.ts';
-import {
-  CONSTITUENTS,
-  type Constituent,
-  type Limit,
-} from '../../core/water/mixing-water-limits.ts';
+import { CONSTITUENTS, type Constituent } from '../../core/water/mixing-water-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -247,7 +243,6 @@ export default worksheet({
       notes.push(
         'Steel in foamed concrete is poorly protected whatever the water: the paste is porous. Nothing on this site makes a load-bearing part.',
       );
-    notes.push(clauses(r.judged));
     return notes;
   },
   blames: { alkalies: 'sodium' },
@@ -323,19 +318,4 @@ function worded({ limit, verdict }: Line, say: Say): string {
       : `: at least ${amount(limit.of, limit.least ?? 0, say)}`;
   const memory = limit.standing === 'from memory' ? ' (from memory)' : '';
   return `${VERDICTS[verdict]}${bound}${memory}`;
-}
-
-/** Where each standard has its limits, said once below and not in every cell. */
-function clauses(judged: readonly Line[]): string {
-  const limits = judged.map(({ limit }) => limit);
-  const of = (standard: Limit['standard']) => {
-    const mine = limits.filter((limit) => limit.standard === standard);
-    const clauseOf = ({ clause }: Limit) => clause.replace(/ \(.*$/, '');
-    const listed = [...new Set(mine.map(clauseOf))].map((clause) => {
-      const within = mine.filter((limit) => clauseOf(limit) === clause);
-      return `${clause} (${within.map((limit) => spoken(limit.of)).join(', ')})`;
-    });
-    return `${standard}: ${listed.join('; ')}.`;
-  };
-  return `Clauses, from memory. ${of('EN 1008')} ${of('ASTM C1602')}`;
 }
