@@ -4,7 +4,6 @@ import {
   EVAPORATION_ACCURACY,
   type Evaporation,
   evaporation,
-  evaporationMenzel,
   LITTLE_BLEED_SHARE,
   waterLost,
 } from '../../core/curing/evaporation.ts';
@@ -115,7 +114,6 @@ export default worksheet({
     return {
       ...found,
       face,
-      menzel: Math.max(0, evaporationMenzel(weather)),
       lost: lost(found.rate),
       lostMost: lost(found.high),
       // In frost the wind is not the trouble, and a cooler mix no help.
@@ -150,12 +148,6 @@ export default worksheet({
       units: SMALL_MASS,
       significant: 2,
       note: 'while water still stands on the face',
-    },
-    menzel: {
-      label: 'By Menzel',
-      kind: 'massFlux',
-      of: (r) => r.menzel,
-      significant: 2,
     },
   },
   judge: (r, { wind, air }, say) => {
@@ -243,7 +235,6 @@ export default worksheet({
   ],
   sources: [
     'uno-1998',
-    'menzel-1954',
     'hover-2020',
     'fhwa-curing-2006',
     'aci-305r',
