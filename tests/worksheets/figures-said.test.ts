@@ -49,6 +49,9 @@ test('what the lower bar of a batch tells is said by whether it is longer', () =
 
 test('a curve of drainage is promised only where there is one', () => {
   expect(drawn(drainage, {}).html).toContain('where it lies at 95');
+  expect(drawn(drainage, {}).notes.join()).toMatch(
+    /Half of the liquid is gone between 2[01]\.\d\smin and 2[23]\.\d\smin \(95\s% sure\)\./,
+  );
   const { html } = drawn(drainage, { measure: 'share', byShare: '5 10' });
   expect(html).toContain('"1 reading of');
   expect(html).toContain('they set no curve yet');

@@ -119,12 +119,6 @@ export default worksheet({
       kind: 'count',
       of: ({ fit }) => (fit.supported ? fit.exponent.value : undefined),
     },
-    constant: {
-      label: 'Constant c, for t in minutes',
-      kind: 'count',
-      of: ({ fit }) =>
-        fit.supported ? (fit.halfTime.value / MINUTE) ** fit.exponent.value : undefined,
-    },
     scatter: {
       label: 'Readings scatter about the curve by',
       kind: 'ratio',
@@ -177,9 +171,10 @@ export default worksheet({
           `If it went on so, a quarter would be out after ${say(quarter, 'time', { significant: 2 })} and half after ${say(half, 'time', { significant: 2 })}: other worksheets go by these until your readings show the bend.`,
         ]
       : []),
-    ...(fit.supported &&
-    fit.notes.some(({ code, of }) => code === 'beyond-readings' && of === 'halfTime')
-      ? ['The half time lies beyond the last reading and rests on the shape of the curve.']
+    ...(fit.supported
+      ? [
+          `Half of the liquid is gone between ${say(fit.halfTime.low, 'time')} and ${say(fit.halfTime.high, 'time')} (95\u00a0% sure)${fit.notes.some(({ code, of }) => code === 'beyond-readings' && of === 'halfTime') ? ': that lies beyond the last reading and rests on the shape of the curve' : ''}.`,
+        ]
       : []),
     'Deep foam drains more slowly than shallow: read it in the vessel it will stand in, filled as high.',
   ],
@@ -216,25 +211,6 @@ export default worksheet({
       say={say}
     />
   ),
-  tables: [
-    {
-      caption: 'How sure it is, at 95\u00a0%',
-      columns: ['', 'Best', 'From', 'To'],
-      rows: ({ fit }, _, say) =>
-        fit.supported
-          ? [
-              bounds('A quarter drained', fit.quarterTime, say),
-              bounds('Half drained', fit.halfTime, say),
-              [
-                'Exponent n',
-                ...[fit.exponent.value, fit.exponent.low, fit.exponent.high].map((n) =>
-                  say(n, 'count'),
-                ),
-              ],
-            ]
-          : [],
-    },
-  ],
   cautions: ['glycerol-and-concentrate'],
   defers: [
     'The curve is a fit, not a law: your own readings outrank it, and it ends where they end.',
@@ -260,8 +236,3 @@ function share(time: number, drained: () => number, field: string) {
     throw new DomainError({ quantity: field, value, kind, allowed, because });
   }
 }
-
-const bounds = (name: string, of: { value: number; low: number; high: number }, say: Say) => [
-  name,
-  ...[of.value, of.low, of.high].map((t) => say(t, 'time')),
-];
