@@ -382,13 +382,6 @@ test('a receiver promises no steady lance below the pressure at which a hole cho
   expect(judged(receiver, { low: '0.9', atmosphere: '900' }).verdict).toBe('good');
 });
 
-test('a receiver keeps people off by the energy of its air let out without heat', () => {
-  const distance = (vessel: string) => answered(receiver, { vessel }).numbers.distance!.value;
-  // 2.5 × 9.01 bar × 10 m³ × (1 − (101/901)^0.286) are 10.48 MJ: 20 m × (2 × 2.456)^⅓; for 24 L the least there is.
-  expect(distance('10000')).toBeCloseTo(34.0, 1);
-  expect(distance('24')).toBe(30);
-});
-
 describe('what is kept of a weighed vessel', () => {
   beforeEach(() => {
     for (const key of Object.keys($kept.get())) keep(key, undefined);

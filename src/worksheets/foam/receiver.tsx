@@ -2,7 +2,6 @@ import { pressureAfter, timeToFall } from '../../core/air/blow-down.ts';
 import { FREE_AIR } from '../../core/air/density.ts';
 import { criticalRatio } from '../../core/air/orifice.ts';
 import { receiverContents } from '../../core/air/receiver.ts';
-import { testDistance } from '../../core/air/stored-energy.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { BlowDownPlot } from '../shared/BlowDownPlot.tsx';
@@ -67,7 +66,6 @@ export default worksheet({
       pressure: (walls: 'isothermal' | 'adiabatic', time: number) =>
         pressureAfter({ ...blow, walls, time }) - v.atmosphere,
       stored,
-      distance: testDistance(stored).distance,
     };
   },
   results: {
@@ -104,13 +102,6 @@ export default worksheet({
       significant: 2,
     },
     ...storedResults,
-    distance: {
-      label: 'People kept off when it is pressure-tested',
-      kind: 'length',
-      of: (r) => r.distance,
-      units: { metric: 'm', us: 'ft' },
-      significant: 2,
-    },
   },
   doubts: (_, { full }, say) => muchPressure(full, say),
   judge: (r, v, say) => {
