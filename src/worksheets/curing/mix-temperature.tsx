@@ -167,7 +167,6 @@ export default worksheet({
   },
   notes: () => [
     'The heat of wetting the cement, of the drill and of the air is left out; the mix usually comes out a degree or so warmer. Measure it.',
-    'Warm foam drains faster than cool foam: warm the mixing water rather than the foaming solution.',
   ],
   refusals: {
     'nothing-to-warm': () => 'Water alone is no mix: enter its cement, and its foam or sand.',
