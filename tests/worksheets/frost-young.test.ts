@@ -43,9 +43,9 @@ test.each([
 test('a night nobody entered is no time at freezing', () => {
   const repeated = answered('8 15\n3 10\n-1 6');
   const followed = answered('8 15\n3 10\n-1 6\n5 12\n5 12');
-  expect(repeated.numbers.frozenFor!.value).toBeLessThan(12 * HOUR);
-  expect(repeated.numbers.frozenFor!.value).toBeGreaterThan(2 * HOUR);
-  expect(followed.numbers.frozenFor!.value).toBeLessThan(12 * HOUR);
+  expect(repeated.result.guard.frozenFor).toBeLessThan(12 * HOUR);
+  expect(repeated.result.guard.frozenFor).toBeGreaterThan(2 * HOUR);
+  expect(followed.result.guard.frozenFor).toBeLessThan(12 * HOUR);
 });
 
 test('growth of the reader’s own is named only where it was entered', () => {

@@ -120,7 +120,6 @@ export default worksheet({
       oneFreeze: unfrozen(oneFreeze.time),
       repeated: unfrozen(repeated.time),
       strengthAt,
-      most: frozen === undefined ? v.strength28 * Math.exp(Math.min(...coefficients)) : undefined,
       atFreeze: (guard.firstFreeze ?? 0) < old ? undefined : strengthAt(guard.firstFreeze!),
     };
   },
@@ -161,21 +160,7 @@ export default worksheet({
       of: (r) => r.atFreeze,
       significant: 2,
     },
-    frozenFor: {
-      label: 'Time at or below freezing, as far as you entered it',
-      kind: 'time',
-      of: (r) => (r.guard.frozenFor > STEP ? r.guard.frozenFor : undefined),
-      units: HOURS,
-      significant: 2,
-    },
     warmest: { ...WARMEST, of: (r) => r.warmest },
-    most: {
-      label: 'It levels out near',
-      kind: 'stress',
-      of: (r) => r.most,
-      significant: 2,
-      note: 'by the lowest growth curve, from the low end',
-    },
   },
   doubts: (_, { strength28 }, say) => strongCubes(strength28, say),
   judge: ({ known, guard, safe, cold, frozen, atFreeze, warmest }, v, say) => {
