@@ -156,7 +156,6 @@ export default worksheet({
       longest,
       longestRule: chosen.find(({ ends: at }) => at === longest)!.rule,
       cold,
-      shortest: Math.min(...ends),
       din,
       mean,
     };
@@ -181,18 +180,6 @@ export default worksheet({
       label: 'By the German table',
       kind: 'time',
       of: (r) => (r.stopped ? undefined : r.din),
-      units: DAYS,
-      significant: 2,
-    },
-    mean: {
-      label: 'Mean temperature it goes by',
-      kind: 'temperature',
-      of: (r) => (r.stopped ? undefined : r.mean),
-    },
-    shortest: {
-      label: 'By the shortest of the three',
-      kind: 'time',
-      of: (r) => (r.stopped ? undefined : r.shortest),
       units: DAYS,
       significant: 2,
     },
