@@ -1,32 +1,20 @@
-/** A multiplier on the weight of a part, from a published table, and where it comes from. */
+/** A multiplier on the weight of a part, from a published table. */
 export interface HandlingMultiplier {
-  readonly id: string;
   /** What the table says it is for, as a short code. */
   readonly form: FormShape | 'any';
   readonly finish: 'retarded-exposed' | 'smooth-oiled' | 'any';
   readonly during: 'stripping' | 'yard-handling' | 'travel';
   readonly factor: number;
-  readonly standing: 'from memory';
-  readonly source: 'pci-handbook';
 }
 
 export type FormShape = 'flat-removable-sides' | 'flat-with-joints' | 'fluted' | 'sculptured';
 
 const row = (
-  id: string,
   form: HandlingMultiplier['form'],
   finish: HandlingMultiplier['finish'],
   during: HandlingMultiplier['during'],
   factor: number,
-): HandlingMultiplier => ({
-  id,
-  form,
-  finish,
-  during,
-  factor,
-  standing: 'from memory',
-  source: 'pci-handbook',
-});
+): HandlingMultiplier => ({ form, finish, during, factor });
 
 /** Times its weight, for a part that is free of its form and is carried. From memory. @source pci-handbook */
 export const CARRIED = 1.2;
@@ -38,16 +26,16 @@ export const CARRIED = 1.2;
  * @source pci-handbook
  */
 export const HANDLING_MULTIPLIERS: readonly HandlingMultiplier[] = [
-  row('strip-retarded-flat', 'flat-removable-sides', 'retarded-exposed', 'stripping', 1.2),
-  row('strip-retarded-joints', 'flat-with-joints', 'retarded-exposed', 'stripping', 1.3),
-  row('strip-retarded-fluted', 'fluted', 'retarded-exposed', 'stripping', 1.4),
-  row('strip-retarded-sculptured', 'sculptured', 'retarded-exposed', 'stripping', 1.5),
-  row('strip-smooth-flat', 'flat-removable-sides', 'smooth-oiled', 'stripping', 1.3),
-  row('strip-smooth-joints', 'flat-with-joints', 'smooth-oiled', 'stripping', 1.4),
-  row('strip-smooth-fluted', 'fluted', 'smooth-oiled', 'stripping', 1.6),
-  row('strip-smooth-sculptured', 'sculptured', 'smooth-oiled', 'stripping', 1.7),
-  row('yard-handling', 'any', 'any', 'yard-handling', CARRIED),
-  row('travel', 'any', 'any', 'travel', 1.5),
+  row('flat-removable-sides', 'retarded-exposed', 'stripping', 1.2),
+  row('flat-with-joints', 'retarded-exposed', 'stripping', 1.3),
+  row('fluted', 'retarded-exposed', 'stripping', 1.4),
+  row('sculptured', 'retarded-exposed', 'stripping', 1.5),
+  row('flat-removable-sides', 'smooth-oiled', 'stripping', 1.3),
+  row('flat-with-joints', 'smooth-oiled', 'stripping', 1.4),
+  row('fluted', 'smooth-oiled', 'stripping', 1.6),
+  row('sculptured', 'smooth-oiled', 'stripping', 1.7),
+  row('any', 'any', 'yard-handling', CARRIED),
+  row('any', 'any', 'travel', 1.5),
 ];
 
 /**

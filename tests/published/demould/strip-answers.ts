@@ -44,9 +44,12 @@ export const stripAnswers: Answers = {
   }),
   'demould/handling-multiplier': answer({
     asks: 'Multiplier on the weight for a form, finish and stage',
-    input: { row: 'text' },
+    input: { form: 'text', finish: 'text', during: 'text' },
     gives: 'number',
-    work: ({ row }) => HANDLING_MULTIPLIERS.find(({ id }) => id === row)!.factor,
+    work: ({ form, finish, during }) =>
+      HANDLING_MULTIPLIERS.find(
+        (m) => m.form === form && m.finish === finish && m.during === during,
+      )!.factor,
   }),
   'demould/mould-adhesion': answer({
     asks: 'Pull of a mould face on the part that leaves it',
