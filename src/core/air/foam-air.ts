@@ -40,8 +40,6 @@ export function freeAirForFoam({
 export interface FoamMaking {
   /** Time to make the foam, s. */
   readonly time: number;
-  /** Foam made a second, m³/s. */
-  readonly foamFlow: number;
   /** Solution that must reach the lance in that time, m³/s. */
   readonly solutionFlow: number;
 }
@@ -53,7 +51,7 @@ export interface FoamMaking {
  * @param airFlow free air through the lance, m³/s, at the same state
  * @param foamVolume m³
  * @param expansion volume of foam over volume of the solution in it, above 1
- * @returns time in s, foam flow and solution flow in m³/s. No range is published.
+ * @returns time in s, solution flow in m³/s. No range is published.
  * @throws {DomainError} air, flow or foam volume not positive, expansion not above 1
  * @source common-practice volume balance
  */
@@ -73,5 +71,5 @@ export function foamMaking({
   demand('foamVolume', foamVolume, 'volume', { min: 0, aboveMin: true });
   demand('expansion', expansion, 'ratio', { min: 1, aboveMin: true });
   const time = freeAir / airFlow;
-  return { time, foamFlow: foamVolume / time, solutionFlow: foamVolume / expansion / time };
+  return { time, solutionFlow: foamVolume / expansion / time };
 }

@@ -43,10 +43,7 @@ export interface Correction {
   readonly mass: number;
   readonly volume: number;
   readonly density: number;
-  /** Gain in volume as a share of what there was. */
-  readonly yieldChange: number;
-  /** All water, the foam's liquid counted, over cement: before and after. */
-  readonly waterCementBefore?: number;
+  /** All water, the foam's liquid counted, over cement, afterwards. */
   readonly waterCementTotal?: number;
   readonly notes: readonly Note[];
 }
@@ -113,7 +110,6 @@ export function correctMix(input: CorrectionInput): Correction {
     mass,
     volume,
     density: mass / volume,
-    yieldChange: volume / volumeBefore - 1,
     ...(inHand ? waterCement(inHand, foamMass, baseMass, baseParts) : {}),
     notes: impossible ? [{ code: 'check-reading', of: 'measuredDensity' }] : [],
   };
@@ -135,17 +131,16 @@ function itemise(
   return { cement, water: waterCement * cement, sand: sandCement * cement };
 }
 
-/** Total w/c before and after; after is unknown when base mix of unknown make is added. */
+/** Total w/c afterwards; unknown when base mix of unknown make is added. */
 function waterCement(
   inHand: { readonly cement: number; readonly water: number },
   foamMass: number,
   baseMass: number,
   parts: { readonly cement: number; readonly water: number } | undefined,
-): { readonly waterCementBefore: number; readonly waterCementTotal?: number } {
+): { readonly waterCementTotal?: number } {
   demandAmount('cement', inHand.cement, 'mass');
   demand('water', inHand.water, 'mass', { min: 0, max: EXTREMES.mass.max });
-  const waterCementBefore = inHand.water / inHand.cement;
-  if (baseMass > 0 && !parts) return { waterCementBefore };
+  if (baseMass > 0 && !parts) return {};
   const water = inHand.water + foamMass + (parts?.water ?? 0);
-  return { waterCementBefore, waterCementTotal: water / (inHand.cement + (parts?.cement ?? 0)) };
+  return { waterCementTotal: water / (inHand.cement + (parts?.cement ?? 0)) };
 }

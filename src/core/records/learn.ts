@@ -26,8 +26,6 @@ export interface Learned {
   readonly own: { readonly low: number; readonly high: number };
   /** Where the next batch will lie, 95 %. */
   readonly next: { readonly low: number; readonly high: number };
-  /** Share of the estimate that is still the assumed value, 0–1. */
-  readonly assumedShare: number;
   /** Places of the values that stood apart and were pulled in. */
   readonly moved: readonly number[];
   /** The next batch as Student's t: centre, scale, degrees of freedom; of the logarithm when `log`. */
@@ -92,7 +90,6 @@ export function learn({
     plusMinus: log ? back(centre) * Math.sinh(deviation) : deviation,
     own: interval((reach * s) / Math.sqrt(kappa)),
     next: interval(reach * scale),
-    assumedShare: weight / kappa,
     moved: pulled.moved,
     t: { mean: centre, scale, freedom: nu },
   };

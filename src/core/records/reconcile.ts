@@ -39,8 +39,6 @@ export interface Reconciled {
   readonly yield: number;
   /** Volume of everything but gas. */
   readonly airless: number;
-  /** What the blend would weigh without any gas, kg/m³. */
-  readonly airlessDensity: number;
   /** Gas the foam brought, and gas found in the mix. */
   readonly gasIn: number;
   readonly gasFound: number;
@@ -115,7 +113,6 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
     wetDensity,
     yield: made,
     airless,
-    airlessDensity: massIn / airless,
     gasIn,
     gasFound,
     survival: gasFound / gasIn,

@@ -39,7 +39,6 @@ describe('air for foam', () => {
     const foam = { foamVolume: 0.03, expansion: 14 };
     const making = foamMaking({ ...foam, freeAir: 0.028, airFlow: 0.028 / 90 });
     expect(making.time).toBeCloseTo(90, 9);
-    expect(making.foamFlow * making.time).toBeCloseTo(0.03, 12);
     expect(making.solutionFlow * making.time).toBeCloseTo(0.03 / 14, 12);
   });
 

@@ -18,7 +18,6 @@ describe('learning from batches', () => {
   test('with none it is the assumed value', () => {
     const l = learn({ values: [], prior });
     expect(l.estimate).toBe(0.95);
-    expect(l.assumedShare).toBe(1);
     expect(l.count).toBe(0);
   });
 
@@ -52,7 +51,6 @@ describe('learning from batches', () => {
     expect(many.own.high - many.own.low).toBeLessThan(few.own.high - few.own.low);
     expect(many.plusMinus).toBeLessThan(few.plusMinus);
     expect(Math.abs(many.estimate - 0.85)).toBeLessThan(Math.abs(few.estimate - 0.85));
-    expect(many.assumedShare).toBeCloseTo(1 / 101, 12);
   });
 
   test('an assumption that counts for next to nothing gives the t interval of the readings', () => {

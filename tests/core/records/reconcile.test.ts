@@ -116,8 +116,8 @@ describe('the verdict', () => {
 
   test('heavier than without any gas cannot be', () => {
     const b = batch(0.5);
-    const airless = reconcile(b).airlessDensity;
-    const v = judgeBatch({ ...b, full: b.tare + airless * 1.2 * b.vessel }, u);
+    const { massIn, airless } = reconcile(b);
+    const v = judgeBatch({ ...b, full: b.tare + (massIn / airless) * 1.2 * b.vessel }, u);
     expect(v.finding).toBe('heavier-than-airless');
   });
 
