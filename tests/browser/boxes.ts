@@ -72,7 +72,7 @@ export function cutText(page: Page): Promise<string[]> {
   });
 }
 
-/** Names of results, and boxes for a number, too narrow to be read or to show six digits. */
+/** Names of results, and boxes for a number, too narrow to be read or to show six digits; words far from their box. */
 export function crushed(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const found = (
@@ -97,6 +97,12 @@ export function crushed(page: Page): Promise<string[]> {
       if (right > column + 1) found.push(`sticks out of its column: ${e.id || e.textContent}`);
       if (height > 3.6 * parseFloat(getComputedStyle(e).fontSize))
         found.push(`${height.toFixed(0)} px high: ${e.id}`);
+    }
+    // What is said of an entry stands under it, however high its neighbour is.
+    for (const e of document.querySelectorAll('.entry:not(:has(+ .slider))')) {
+      const said = e.nextElementSibling?.getBoundingClientRect();
+      const gap = said?.height ? said.top - e.getBoundingClientRect().bottom : 0;
+      if (gap > 16) found.push(`${gap.toFixed(0)} px under its entry: ${e.nextElementSibling?.id}`);
     }
     return found.slice(0, 5);
   });

@@ -40,3 +40,18 @@ test('a browser that cannot show the inside of a closed fold on paper opens it',
   expect(await shut.count()).toBe(0);
   await close();
 });
+
+test('what was typed prints whole, without the ring round the box it was typed in', async () => {
+  const { page, close } = await openPage('finished-part/bubbles/');
+  await page.emulateMedia({ media: 'print' });
+  const lines = await page
+    .locator('.lines textarea')
+    .first()
+    .evaluate((e) => [e.scrollHeight, e.clientHeight]);
+  expect(lines[0]).toBeLessThanOrEqual(lines[1]!);
+  const box = page.locator('.entry > input').first();
+  await box.fill('10.2 + 3.45 + 0.35 + 1 mm');
+  expect(await box.evaluate((e) => e.scrollWidth - e.clientWidth)).toBeLessThanOrEqual(1);
+  expect(await box.evaluate((e) => getComputedStyle(e).outlineStyle)).toBe('none');
+  await close();
+});

@@ -376,7 +376,7 @@ describe('several buckets in a mixer have the room that one has', () => {
     expect(numbers.addFoam!.value).toBeCloseTo(alone.numbers.addFoam!.value, 12);
     expect(numbers.volume!.value).toBeCloseTo(0.04, 12);
     expect(tables[0]![0]!.slice(2)).toEqual([
-      'first take out all but 32\u00a0L, then 8.5\u00a0L',
+      'first take out all but 32\u00a0L, then 8.5\u00a0L (679\u00a0g)',
       '—',
     ]);
     expect(tables[1]!.find(([reads]) => /^15\.5/.test(reads!))![2]).toMatch(

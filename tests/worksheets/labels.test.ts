@@ -24,3 +24,30 @@ test.each(sheets.map((sheet) => ({ id: sheet.id, sheet })))(
     for (const label of labels(sheet.fields)) expect(label).not.toContain(':');
   },
 );
+
+test('no field leans in its label on the one before it, beside which it may not stand', () => {
+  for (const sheet of sheets)
+    for (const label of labels(sheet.fields))
+      expect(label, sheet.id).not.toMatch(/^(Of )?[Tt]hat\b/);
+});
+
+test('the adjusted age is called alike where it is found and where it is asked', () => {
+  const asked = sheets.flatMap((sheet) =>
+    Object.values(sheet.fields as Fields).flatMap((field) =>
+      'takes' in field && field.takes === 'curing.age' ? [field.label] : [],
+    ),
+  );
+  expect(asked.length).toBeGreaterThan(2);
+  const { age } = sheets.find(({ id }) => id === 'temperature-age')!.results;
+  expect(new Set([...asked, age!.label]).size).toBe(1);
+});
+
+test.each(sheets.map((sheet) => ({ id: sheet.id, sheet })))(
+  'a fold of fields of $id says what it holds',
+  ({ sheet }) => {
+    // One that goes by another worksheet's entry alone is never shown.
+    const shown = ({ when = {} }: Field) => Object.values(when).every(({ length }) => length > 0);
+    if (Object.values(sheet.fields as Fields).some((field) => field.folded && shown(field)))
+      expect(sheet.folded).toBeDefined();
+  },
+);

@@ -59,7 +59,7 @@ describe('readings that cannot tell one bucket cannot tell several', () => {
         .tables![0]!.rows(result as never, values as never, say)
         .map(([, , ...amounts]) => amounts.join());
     expect(at().numbers).toHaveProperty('addFoam');
-    expect(cells(at())[0]).toMatch(/L,—$/);
+    expect(cells(at())[0]).toMatch(/L \(177\sg\),—$/);
     const wide = at('1.5');
     expect(wide.judgement.say).toContain('cannot tell a good mix from a bad one');
     expect(wide.numbers).not.toHaveProperty('addFoam');

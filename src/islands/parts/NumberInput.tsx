@@ -40,62 +40,62 @@ export function NumberInput(props: Props) {
           {field.help}
         </p>
       )}
-      <div class="entry">
-        <input
-          id={id}
-          type="text"
-          inputMode={pad}
-          autocomplete="off"
-          value={reading.text}
-          aria-invalid={problem && !waits ? 'true' : undefined}
-          aria-describedby={describedBy(id, {
-            help: field.help,
-            problem,
-            echo: reading.echo,
-            from: !waits && reading.from,
-            example: reading.origin === 'example' && reading.text,
-          })}
-          onInput={(event) => type(event.currentTarget.value)}
-          onBlur={onLeave}
-        />
-        {units.length > 1 && (
-          <select
-            class="unit"
-            aria-label={`Unit of ${field.label}`}
-            value={unit}
-            onChange={(event) =>
-              onEntry({ ...entry, d: { ...entry?.d, [system]: event.currentTarget.value } })
-            }
-          >
-            {/* One whose name is its id needs no value: the page is lighter. */}
-            {units.map(({ id, symbol }) => (
-              <option value={id === symbol ? undefined : id} selected={id === unit}>
-                {symbol}
-              </option>
-            ))}
-          </select>
-        )}
-        {reading.pmText !== undefined && (
-          <span class="plus-minus">
-            <span aria-hidden="true">±</span>
-            <input
-              id={pmId(id)}
-              type="text"
-              inputMode="decimal"
-              autocomplete="off"
-              aria-label={`Plus or minus, ${field.label}${symbol ? `, ${symbol}` : ''}`}
-              value={reading.pmText}
-              aria-invalid={pmProblem ? 'true' : undefined}
-              aria-describedby={pmProblem && `${pmId(id)}-problem`}
-              onInput={(event) =>
-                onEntry({ ...entry, p: event.currentTarget.value, pu: unit }, pmId(id))
+      <div class="given">
+        <div class="entry">
+          <input
+            id={id}
+            type="text"
+            inputMode={pad}
+            autocomplete="off"
+            value={reading.text}
+            aria-invalid={problem && !waits ? 'true' : undefined}
+            aria-describedby={describedBy(id, {
+              help: field.help,
+              problem,
+              echo: reading.echo,
+              from: !waits && reading.from,
+              example: reading.origin === 'example' && reading.text,
+            })}
+            onInput={(event) => type(event.currentTarget.value)}
+            onBlur={onLeave}
+          />
+          {units.length > 1 && (
+            <select
+              class="unit"
+              aria-label={`Unit of ${field.label}`}
+              value={unit}
+              onChange={(event) =>
+                onEntry({ ...entry, d: { ...entry?.d, [system]: event.currentTarget.value } })
               }
-              onBlur={onLeave}
-            />
-          </span>
-        )}
-      </div>
-      <div class="under">
+            >
+              {/* One whose name is its id needs no value: the page is lighter. */}
+              {units.map(({ id, symbol }) => (
+                <option value={id === symbol ? undefined : id} selected={id === unit}>
+                  {symbol}
+                </option>
+              ))}
+            </select>
+          )}
+          {reading.pmText !== undefined && (
+            <span class="plus-minus">
+              <span aria-hidden="true">±</span>
+              <input
+                id={pmId(id)}
+                type="text"
+                inputMode="decimal"
+                autocomplete="off"
+                aria-label={`Plus or minus, ${field.label}${symbol ? `, ${symbol}` : ''}`}
+                value={reading.pmText}
+                aria-invalid={pmProblem ? 'true' : undefined}
+                aria-describedby={pmProblem && `${pmId(id)}-problem`}
+                onInput={(event) =>
+                  onEntry({ ...entry, p: event.currentTarget.value, pu: unit }, pmId(id))
+                }
+                onBlur={onLeave}
+              />
+            </span>
+          )}
+        </div>
         {reading.echo && (
           <p class="echo" id={`${id}-echo`}>
             Read as {reading.echo}

@@ -20,7 +20,7 @@ const oxide = (label: string, example: string) =>
   });
 const COVERS = {
   bare: 'Bare, under a sheet, or thin steel',
-  wood: 'Wooden form or cover, 18\u00a0mm (0.7\u00a0in)',
+  wood: 'Wood, 18\u00a0mm (0.7\u00a0in)',
   insulated: 'Insulation over it',
 } as const;
 

@@ -94,7 +94,7 @@ export default worksheet({
     }),
     cement,
     age: number('time', {
-      label: 'Its adjusted age now',
+      label: 'Adjusted age now, as at 20\u00a0°C (68\u00a0°F)',
       example: '0.8 d',
       min: '0.01 d',
       max: '3650 d',

@@ -100,11 +100,10 @@ export default worksheet({
   },
   results: {
     age: {
-      label: 'Adjusted age now',
+      label: 'Adjusted age now, as at 20\u00a0°C (68\u00a0°F)',
       kind: 'time',
       of: (r) => r.now,
       units: DAYS,
-      note: 'as if it had stood at 20\u00a0°C (68\u00a0°F)',
     },
     reached: {
       label: 'The wanted age is reached',

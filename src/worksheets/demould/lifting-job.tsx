@@ -59,6 +59,7 @@ export default worksheet({
     special: { ...special, label: 'Does one of these hold for any?' },
     form: methodForm,
   },
+  folded: 'Metric or US form',
   work: ({ tasks, duration, form }) => {
     const lifts = tasks.map((task) => ({ mass: task.mass, lift: { ...task, duration } }));
     return { ...judgeComposite(lifts, form), best: bestChange(rankJobChanges(lifts, form)) };

@@ -63,7 +63,7 @@ export const moveFields = {
     when: { strengthFrom: ['bars'] },
   }),
   age: number('time', {
-    label: 'Age, as time at 20\u00a0°C (68\u00a0°F)',
+    label: 'Adjusted age now, as at 20\u00a0°C (68\u00a0°F)',
     help: 'A cold part is younger than its days.',
     example: '0.8 d',
     min: '0 h',

@@ -66,6 +66,7 @@ export default worksheet({
       folded: true,
     }),
   },
+  folded: 'Water gone',
   work: (v) => {
     const volume = v.shape === 'sides' ? v.length * v.width * v.thickness : v.volume;
     const mass = partMass({

@@ -43,7 +43,7 @@ export const stripFields = {
     ...SINCE_CASTING,
   }),
   age: number('time', {
-    label: 'Its adjusted age now, as at 20\u00a0°C (68\u00a0°F)',
+    label: 'Adjusted age now, as at 20\u00a0°C (68\u00a0°F)',
     help: 'From “How old is it, for its temperature?”. Empty: the coldest and the warmest alone count.',
     example: '',
     min: '0 h',

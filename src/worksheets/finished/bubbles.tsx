@@ -36,6 +36,7 @@ export default worksheet({
   id: 'bubbles',
   question: 'How much air is in it, and how fine?',
   fields: bubbleFields,
+  folded: 'Sand',
   work: (v) => {
     const along = v.method === 'line';
     const list = along ? v.chords.map(({ chord }) => chord) : [];

@@ -241,7 +241,7 @@ export default worksheet({
       bands={[]}
       marks={[
         { at: 1000, label: 'water', role: 'plain' },
-        { at: result.found.density, label: 'as it is', role: 'target' },
+        { at: result.found.density, label: 'as it is', role: 'measured' },
         ...(result.dry
           ? [
               {

@@ -300,9 +300,9 @@ export default worksheet({
   tables: [
     {
       caption: 'Each bucket corrected by itself',
-      columns: ['Bucket', 'Wet density', 'Add foam', 'Add base mix'],
+      columns: ['Bucket', 'Wet density', 'Add foam', 'Add of the same base mix'],
       rows: ({ each, weighing, gone }, _, say) => {
-        const { foam, base } = correctionColumns(
+        const { foam, foamMass, base } = correctionColumns(
           each.map(({ fix }) => fix),
           say,
         );
@@ -314,7 +314,9 @@ export default worksheet({
           if (fresh) return [...line, fresh, '—'];
           return [
             ...line,
-            fix.foamVolume > 0 ? `${first}${say(fix.foamVolume, 'volume', foam)}` : '—',
+            fix.foamVolume > 0
+              ? `${first}${say(fix.foamVolume, 'volume', foam)} (${say(fix.foamMass, 'mass', foamMass)})`
+              : '—',
             baseCell(fix, () => `${first}${say(fix.baseMass, 'mass', base)}`),
           ];
         });
@@ -322,7 +324,13 @@ export default worksheet({
     },
     {
       caption: 'To print: if a bucket of the whole weighs …',
-      columns: ['Bucket weighs', 'Wet density', 'Add foam', 'Foam by weight', 'Add base mix'],
+      columns: [
+        'Bucket weighs',
+        'Wet density',
+        'Add foam',
+        'Foam by weight',
+        'Add of the same base mix',
+      ],
       rows: ({ common, all, each, together, gone }, v, say) => {
         const { step, densities } = roundReadings(v, say);
         const { tare, vessel } = v;

@@ -73,7 +73,7 @@ export default worksheet({
       ...BATCH_VOLUME,
     }),
     net: number('volume', {
-      label: 'Of that, in the forms',
+      label: 'Of the mix, in the forms',
       help: 'Like the parts below, by the form worked last: of several, type what all hold.',
       example: '97.2 L',
       min: '0 L',

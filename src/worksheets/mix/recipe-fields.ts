@@ -18,7 +18,7 @@ export const helpedCementDensity = {
 
 /** Which water that ratio counts. Its place on the bench is from when one worksheet alone asked. */
 export const counts = choice({
-  label: 'That ratio counts',
+  label: 'The water/cement ratio counts',
   options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
   example: 'base',
   bench: 'proportion.counts',

@@ -161,11 +161,12 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
         </text>
       </svg>
       <figcaption>
-        Shaded: ranges given by a source. Dashed: least strengths, of the classes of California and
-        of ACI 229, of blocks (IS 2185) and of a standard batch (ASTM C869). Crosses: 24 measured
-        points of a foamed slag binder, not Portland cement, its age and moisture not given. Each
-        source against the density it names, wet or dry. Upright line: the band at yours. Dots, or
-        lines with a bar at each end: your own tests.
+        Upwards each mark is ten times the one below. Shaded: ranges given by a source. Dashed:
+        least strengths, of the classes of California and of ACI 229, of blocks (IS 2185) and of a
+        standard batch (ASTM C869). Crosses: 24 measured points of a foamed slag binder, not
+        Portland cement, its age and moisture not given. Each source against the density it names,
+        wet or dry. Upright line: the band at yours. Dots, or lines with a bar at each end: your own
+        tests.
       </figcaption>
     </figure>
   );
