@@ -18,6 +18,9 @@ const rapid = (strength28: string) => ({
   'frost-guard.strength28': { t: strength28, u: 'MPa', s: 'metric' as const },
 });
 const HOUR = 3600;
+/** So long it is at or below freezing, s, as far as that was entered. */
+const frozenFor = ({ result }: { readonly result: unknown }) =>
+  (result as ReturnType<typeof frostGuard.work>).guard.frozenFor;
 
 test('no strength is reached before 16 hours, nor is one said of a part that freezes sooner', () => {
   const early = answered('8 20\n-6 10\n-6 8\n-6 8', rapid('20'));
@@ -43,9 +46,9 @@ test.each([
 test('a night nobody entered is no time at freezing', () => {
   const repeated = answered('8 15\n3 10\n-1 6');
   const followed = answered('8 15\n3 10\n-1 6\n5 12\n5 12');
-  expect(repeated.result.guard.frozenFor).toBeLessThan(12 * HOUR);
-  expect(repeated.result.guard.frozenFor).toBeGreaterThan(2 * HOUR);
-  expect(followed.result.guard.frozenFor).toBeLessThan(12 * HOUR);
+  expect(frozenFor(repeated)).toBeLessThan(12 * HOUR);
+  expect(frozenFor(repeated)).toBeGreaterThan(2 * HOUR);
+  expect(frozenFor(followed)).toBeLessThan(12 * HOUR);
 });
 
 test('growth of the reader’s own is named only where it was entered', () => {

@@ -56,7 +56,6 @@ test('growth steeper than the cement’s promises no more strength after 28 days
     'frost-guard.wanted': { t: '3' },
   };
   const steep = answered(frostGuard, { ...wait, 'curing.ownGrowth': { t: '1.06' } }).numbers;
-  expect(steep.most!.value).toBeCloseTo(2e6 * Math.exp(0.2), 3);
   expect(steep.reached).toBeUndefined();
 });
 
@@ -74,7 +73,6 @@ test('an unknown cement is no surer after 28 days than the one that grows least 
     const unknown = waiting('unknown', wanted);
     const times = known.map(({ reached }) => reached?.value ?? Infinity);
     expect(unknown.reached?.value ?? Infinity, wanted).toBe(Math.max(...times));
-    expect(unknown.most!.value).toBe(Math.min(...known.map(({ most }) => most!.value)));
   }
 });
 
