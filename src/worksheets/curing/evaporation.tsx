@@ -52,11 +52,11 @@ function ofLoss(r: Evaporation, wind: number, say: Say): Judgement {
   if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
     return {
       verdict: 'look',
-      say: `${amount} is below the limits, but the estimate is ±40\u00a0% and its upper end is not: perhaps take care. Cover the face as soon as it is struck off.`,
+      say: `${amount} is below the limits, but the estimate is ±40\u00a0% and its upper end is not: perhaps take care. Hold a sheet over it until strike-off, and lay it on after.`,
     };
   return {
     verdict: 'good',
-    say: `${amount} is calm, its upper end too. Cover the face once it is struck off all the same.`,
+    say: `${amount} is calm, its upper end too. Hold a sheet over it all the same.`,
   };
 }
 
