@@ -287,7 +287,11 @@ export const first: readonly Question[] = [
   ['raft', 'finished-part/where-not/#water-fire'],
   ['floating dock', 'finished-part/where-not/#water-fire'],
   ['pontoon', 'finished-part/where-not/#water-fire'],
-  ['runs over', 'placing/filling/#filling'],
+  ['runs over', 'placing/forms/#proud'],
+  ['what floats', 'placing/pressure/#uplift'],
+  ['burst tank', 'safety/compressed-air/'],
+  ['gas loss', 'batch-records/reconcile/'],
+  ['spill', 'batch-records/reconcile/'],
   ['fireproof', 'finished-part/where-not/#water-fire'],
   ['offline', 'batch-records/#kept'],
 ];
