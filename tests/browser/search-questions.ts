@@ -283,6 +283,7 @@ export const first: readonly Question[] = [
   ['generator', 'safety/setting-up/#where'],
   ['form burst', 'placing/pressure/#opens'],
   ['mold burst', 'placing/pressure/#opens', 'US'],
+  ['mould burst', 'placing/pressure/#opens'],
   ['form gives way', 'placing/pressure/#opens'],
   ['raft', 'finished-part/where-not/#water-fire'],
   ['floating dock', 'finished-part/where-not/#water-fire'],

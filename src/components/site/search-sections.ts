@@ -1,4 +1,4 @@
-import { plain } from './search-words.ts';
+import { inBritish, plain } from './search-words.ts';
 
 /** What the index gives back for one page. */
 export interface Found {
@@ -48,9 +48,10 @@ export function bestSection(page: Found, asked: string): Section | undefined {
 
 function namedSection(page: Found, asked: string): Section | undefined {
   const answers: Record<string, string[]> = JSON.parse(page.meta.answers ?? '{}');
-  const words = ` ${plain(asked).join(' ')} `;
+  const spelt = (text: string) => ` ${plain(text).map(inBritish).join(' ')} `;
+  const words = spelt(asked);
   const id = Object.keys(answers).find((id) =>
-    answers[id]!.some((phrase) => words.includes(` ${plain(phrase).join(' ')} `)),
+    answers[id]!.some((phrase) => words.includes(spelt(phrase))),
   );
   if (!id) return;
   const url = `${page.url}#${id}`;

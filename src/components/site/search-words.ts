@@ -59,7 +59,7 @@ const FAMILIES: readonly (readonly string[])[] = [
   ['metre', 'metres', 'meter', 'meters'],
 ];
 
-const inBritish = (word: string) =>
+export const inBritish = (word: string) =>
   SPELLINGS.reduce((text, [american, british]) => text.replace(american, british), word);
 
 /** What was asked in small letters, word by word. */
