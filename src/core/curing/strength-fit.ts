@@ -52,9 +52,9 @@ export interface StrengthFit {
  * A growth curve through the reader's own results, in place of the density band.
  *
  * `results` with age s and strength Pa; `coefficient` s of the cement. Least squares on
- * ln f = ln f28 + s·(1 − √(28 d/t)). The cement's coefficient is kept by results so close in age, or so scattered, that the
- * slope's own ± (t·spread/√Σ(x − mean x)²) is more than any cement grows, MOST_GROWTH (note 'one-age'), by those that do
- * not grow with age ('no-growth') and those steeper than any cement ('too-steep'). The fewer the results and the
+ * ln f = ln f28 + s·(1 − √(28 d/t)). The cement's coefficient is kept by results whose slope's own ±
+ * (t·spread/√Σ(x − mean x)²) is more than any cement grows, MOST_GROWTH: so close in age that it is with the least spread too
+ * (note 'one-age'), or else so scattered ('scattered'); by those that do not grow with age ('no-growth') and those steeper than any cement ('too-steep'). The fewer the results and the
  * further from them, the wider is strengthAbout, which takes a spread of 3 % at the least. No range is published.
  * @throws {DomainError} for no results, an age below an hour, a strength not above zero, or a
  * coefficient outside 0…2.
@@ -82,7 +82,8 @@ export function fitStrength(of: {
       unknowns,
     );
   const own = scatter(slope, 2);
-  const tells = own.miss / Math.sqrt(sxx) <= MOST_GROWTH;
+  const known = (miss: number) => miss / Math.sqrt(sxx) <= MOST_GROWTH;
+  const tells = known(own.miss);
   const grows = tells && slope > 0;
   const found = grows && slope <= MOST_GROWTH;
   const s = found ? slope : coefficient;
@@ -96,7 +97,7 @@ export function fitStrength(of: {
     reach: found ? sxx : undefined,
     miss,
     notes: [
-      ...(!tells ? [{ code: 'one-age', of: 'results' }] : []),
+      ...(!tells ? [{ code: known(own.least) ? 'scattered' : 'one-age', of: 'results' }] : []),
       ...(grows && !found ? [{ code: 'too-steep', of: 'results' }] : []),
       ...(tells && !grows ? [{ code: 'no-growth', of: 'results' }] : []),
     ],
@@ -147,15 +148,16 @@ function turning(of: {
   return steeper > 0 ? coefficient * reach * Math.sqrt((1 + 1 / count) / steeper) : Infinity;
 }
 
-/** The spread of results that miss their curve so far, as a natural logarithm, and how far one more may. */
+/** The spread of results that miss their curve so far, as a natural logarithm, and how far one more may; and did they agree. */
 function scatterOf(misses: readonly number[], unknowns: number) {
   const free = misses.length - unknowns;
-  if (free <= 0) return { spread: undefined, miss: GUESSED / Math.SQRT2 };
+  const guess = GUESSED / Math.SQRT2;
+  if (free <= 0) return { spread: undefined, miss: guess, least: guess };
   const apart = Math.sqrt(sum(misses.map((m) => m * m)) / free);
   const spread = apart < ROUNDING ? 0 : apart;
   // One-sided 95 % is two-sided 90 %.
   const t = studentT({ freedom: free, confidence: 0.9 });
-  return { spread, miss: t * Math.max(LEAST_SPREAD, spread) };
+  return { spread, miss: t * Math.max(LEAST_SPREAD, spread), least: t * LEAST_SPREAD };
 }
 
 function sum(values: readonly number[]): number {

@@ -196,7 +196,7 @@ export default worksheet({
     if (fit.notes.length > 0)
       return {
         verdict: 'look',
-        say: `Between ${low} and ${high} now, but the results do not show by themselves how it grows: the cement’s usual growth is used. Test at another age.`,
+        say: `Between ${low} and ${high} now, but the results do not show by themselves how it grows: the cement’s usual growth is used. Test ${fit.notes[0]?.code === 'one-age' ? 'at another age' : 'more'}.`,
       };
     if (age < tested[0] || age > tested[1])
       return {

@@ -150,12 +150,16 @@ describe('strength from broken pieces', () => {
       expect(about(fit).high / about(alike).high).toBeCloseTo(1, 2);
     }
   });
-  test('results that scatter more than any cement grows tell no growth either', () => {
-    const scattered = [at(7, 1e6), at(10, 1.9e6), at(14, 1.1e6)];
+  test.each([
+    [at(7, 1e6), at(10, 1.9e6), at(14, 1.1e6)],
+    [at(7, 0.9e6), at(14, 1.7e6), at(28, 1.6e6)],
+  ])('results that scatter more than any cement grows tell no growth either', (...scattered) => {
     expect(fitStrength({ results: scattered, coefficient: 0.25 })).toMatchObject({
       coefficient: 0.25,
-      notes: [{ code: 'one-age', of: 'results' }],
+      notes: [{ code: 'scattered', of: 'results' }],
     });
+  });
+  test('results that agree tell it, if their ages are apart', () => {
     const agreeing = [at(7, 1e6), at(10, 1.12e6), at(14, 1.2e6)];
     expect(fitStrength({ results: agreeing, coefficient: 0.25 }).notes).toEqual([]);
   });

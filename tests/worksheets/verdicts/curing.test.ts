@@ -333,7 +333,8 @@ verdicts(strengthTime, { from: 'own', results: four, age: '10 d', since: '10 d' 
   [{ age: '2.9 d' }, 'look', /back before the first/],
   [{ results: '7 0.6\n28 0.8' }, 'look', /two results always lie on a curve/],
   [{ results: '7 0.6' }, 'look', /one result cannot tell/],
-  [{ results: '7 0.6\n7 0.6\n7 0.6\n7 0.6', age: '7 d' }, 'look', /how it grows/],
+  [{ results: '7 0.6\n7 0.6\n7 0.6\n7 0.6', age: '7 d' }, 'look', /how it grows.*at another age/],
+  [{ results: '7 0.9\n14 1.7\n28 1.6' }, 'look', /how it grows.* Test more\.$/],
   [{ frost: '9 d' }, 'look', /But it freezes/],
   // Their ends are not to lie further apart than a factor of two.
   [{ results: pairs(0.15) }, 'good', /Your own results/],
