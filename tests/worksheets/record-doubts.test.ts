@@ -349,16 +349,20 @@ describe('a foam weighed again', () => {
       },
     });
 
-  // A quarter in four hours is 1.19 % in ten minutes, 0.95 of 80 g/L.
+  // Two weighings to 1 g/L tell 1.41; a quarter in four hours is as much of 80 g/L in 14.9 min.
   test.each([
-    ['80', '10', true],
-    ['79.1', '10', true],
-    ['79', '10', false],
-    ['82', '10', true],
-    ['80', '2', true],
-    // So soon nothing need have drained.
-    ['80', '1.9', false],
+    ['80', '3', false],
+    ['79.2', '10', false],
+    ['80', '14.8', false],
+    ['80', '15', true],
+    ['79', '30', true],
+    ['78.6', '30', true],
+    ['78.5', '30', false],
+    ['78', '25', false],
     ['60', '10', false],
+    // Heavier, however soon.
+    ['81.4', '3', false],
+    ['81.5', '3', true],
   ])('80, then %s after %s min: weighed with its liquid %s', (later, after, with_) => {
     const record = twice(later, after);
     expect(recordFoamDoubt(record)?.verdict).toBe(with_ ? 'look' : undefined);
@@ -367,7 +371,7 @@ describe('a foam weighed again', () => {
   });
 
   test('teaches nothing where it kept its liquid, however many batches say so', () => {
-    const same = [twice('80', '10'), twice('80', '10'), twice('80', '10')];
+    const same = [twice('80', '20'), twice('80', '20'), twice('80', '20')];
     expect(summaryOf(learnFrom(same)).values).not.toHaveProperty('foam.drained');
     expect(summaryOf(learnFrom([twice('72', '10')])).values['foam.drained']!.n).toBe(1);
     for (const record of demoBatches()) expect(recordFoamDoubt(record)).toBeUndefined();

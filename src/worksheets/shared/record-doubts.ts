@@ -83,7 +83,7 @@ export const recordFoamDoubt = (record: BatchRecord): Judgement | undefined =>
   weighedTwice(record)?.undrained
     ? {
         verdict: 'look',
-        say: 'Pour the liquid off before the foam is weighed again: with it, it weighs the same however long it drains. As it stands this foam teaches nothing of draining.',
+        say: 'Pour the liquid off before the foam is weighed again: by its scale it lost none, and every foam drains. As it stands this foam teaches nothing of draining.',
       }
     : undefined;
 

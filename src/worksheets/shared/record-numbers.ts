@@ -10,7 +10,6 @@ import {
 } from '../../core/curing/history.ts';
 import { FREEZES_AT, tooYoungToEstimate } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
-import { MINUTE } from '../../core/quantity/constants.ts';
 import { foamDrift } from '../../core/records/foam-drift.ts';
 import { judgeCorrected, type VerdictCorrected } from '../../core/records/taken-out.ts';
 import type { Doubts } from '../../core/records/verdict.ts';
@@ -71,15 +70,9 @@ function addedUnsaid(record: BatchRecord): readonly ReadingName[] {
 const sandUnsaid = ({ bench, readings }: BatchRecord): readonly ReadingName[] =>
   /[1-9]/.test(bench['mix.sandCement']?.t ?? '') && !filled(readings.sand) ? ['sand'] : [];
 
-/** A foam weighed twice so soon need not have changed, s. A choice. */
-const SOON = 2 * MINUTE;
-
-/** The drift of a foam that loses a quarter in the longest that any stands. */
-const SLOWEST = foamDrift({ first: 1, later: 1 - DRAINED.thin, time: STANDS_MOST });
-
 /**
- * What two weighings of the foam say of its draining, a share in ten minutes. One that kept more than any of this trade
- * does, or grew heavier, was weighed with its liquid: `undrained`.
+ * What two weighings of the foam say of its draining, a share in ten minutes. `undrained`: by more than the ± of both it
+ * grew heavier, or did not fall though one that loses a quarter in the longest that any stands would have.
  */
 export function weighedTwice(
   record: BatchRecord,
@@ -87,8 +80,14 @@ export function weighedTwice(
   const at = (name: ReadingName) => readingValue(record, name);
   const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];
   if (!first || !later || !time) return undefined;
-  const drift = foamDrift({ first, later, time });
-  return { drift, undrained: time >= SOON && drift > SLOWEST };
+  // The second is weighed as the first was.
+  const both = Math.SQRT2 * doubtAbout(weighed(record, 'foamDensity'));
+  const lost = first - later;
+  const slowest = first * (1 - (1 - DRAINED.thin) ** (time / STANDS_MOST));
+  return {
+    drift: foamDrift({ first, later, time }),
+    undrained: Math.abs(lost) <= both ? slowest > both : lost < 0,
+  };
 }
 
 /** What went into a saved batch against what came out, when enough of it is written down. */
