@@ -169,6 +169,17 @@ test('where the mixer has no room for it, some comes out first, and the amount i
   expect(at(rows(21.02, 'metric', { load: 0.035 }), '14.5')[1]).toBe('—');
 });
 
+test.each([2000, 100_000])('%s kg: amounts for what is left of it keep their digits', (mass) => {
+  const cells = rows(mass, 'us', { load: 0.2 }).flatMap(([, , ...cells]) => cells);
+  const added = cells.filter((cell) => cell.startsWith('first take out'));
+  expect(added.length).toBeGreaterThan(4);
+  for (const cell of added) {
+    const [, amount, weight] = /then ([\d.]+).*\(([\d.]+)/.exec(cell)!;
+    for (const digits of [amount!, weight!])
+      expect(digits.replace(/^0?\./, '').length, cell).toBeGreaterThan(1);
+  }
+});
+
 test('the head of the base mix names each part of it, sand too', () => {
   const mix = { massInHand: 21.02, targetDensity: 600, foamDensity: 80, baseDensity: 2131 };
   const table = benchRows(

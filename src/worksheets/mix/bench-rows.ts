@@ -69,14 +69,15 @@ export function benchRows(
   const decimals = decimalsIn(step);
   const table = correctionTable({ ...mix, densities });
   const { targetDensity: target, tolerance, vessel } = mix;
-  const columns = correctionColumns(table, say);
   const planned = { target, tolerance, vessel, load, made };
-  return table.map((row) => {
+  const cells = table.map((row) => inTable(row, { ...planned, density: row.density }, say));
+  const columns = correctionColumns(cells, say);
+  return table.map((row, i) => {
     const line = [
       `${inUnit(row.reading).toFixed(decimals)}\u00a0${unit}`,
       say(row.density, 'density'),
     ];
-    const { fix, instead, first } = inTable(row, { ...planned, density: row.density }, say);
+    const { fix, instead, first } = cells[i]!;
     if (instead) return [...line, instead];
     if (fix.foamVolume > 0)
       return [

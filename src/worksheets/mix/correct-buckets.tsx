@@ -302,13 +302,11 @@ export default worksheet({
       caption: 'Each bucket corrected by itself',
       columns: ['Bucket', 'Wet density', 'Add foam', 'Add of the same base mix'],
       rows: ({ each, weighing, gone }, _, say) => {
-        const { foam, foamMass, base } = correctionColumns(
-          each.map(({ fix }) => fix),
-          say,
-        );
-        return each.map(({ density, fix: whole }, i) => {
+        const cells = each.map(({ density, fix }) => inTable(fix, weighing(density), say));
+        const { foam, foamMass, base } = correctionColumns(cells, say);
+        return each.map(({ density }, i) => {
           const line = [`${i + 1}`, say(density, 'density')];
-          const { fix, instead, first } = inTable(whole, weighing(density), say);
+          const { fix, instead, first } = cells[i]!;
           if (instead) return [...line, instead];
           const fresh = freshFirst(fix, gone);
           if (fresh) return [...line, fresh, '—'];
@@ -335,10 +333,11 @@ export default worksheet({
         const { step, densities } = roundReadings(v, say);
         const { tare, vessel } = v;
         const table = correctionTable({ ...common, massInHand: all.mass, tare, vessel, densities });
-        const { foam, foamMass, base } = correctionColumns(table, say);
-        return table.map((row) => {
+        const cells = table.map((row) => inTable(row, together(row.density), say));
+        const { foam, foamMass, base } = correctionColumns(cells, say);
+        return table.map((row, i) => {
           const line = [say(row.reading, 'mass', step), say(row.density, 'density')];
-          const { fix, instead, first } = inTable(row, together(row.density), say);
+          const { fix, instead, first } = cells[i]!;
           if (instead) return [...line, instead];
           const fresh = freshFirst(fix, gone);
           if (fresh) return [...line, fresh, '—', '—'];

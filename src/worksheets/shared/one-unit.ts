@@ -30,8 +30,15 @@ interface Added {
   readonly baseMass: number;
 }
 
-/** The same for each column of a table of corrections. */
-export function correctionColumns(rows: readonly Added[], say: Say) {
+/** What a row of a table of corrections shows: an amount, or words instead. */
+interface Cell {
+  readonly fix: Added;
+  readonly instead: string | undefined;
+}
+
+/** The same for each column of a table of corrections, by the amounts that stand there. */
+export function correctionColumns(cells: readonly Cell[], say: Say) {
+  const rows = cells.flatMap(({ fix, instead }) => (instead ? [] : [fix]));
   const column = (kind: 'mass' | 'volume', of: keyof Added, units?: Units) =>
     oneUnit(
       kind,
