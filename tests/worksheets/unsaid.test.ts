@@ -11,11 +11,14 @@ import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
 import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
-const judged = (entries: Entries, sheet: AnyWorksheet = storedEnergy) => {
+const answered = (entries: Entries, sheet: AnyWorksheet) => {
   const found = answer(sheet, readWorksheet(sheet, entries, {}, metric), metric);
   mustAnswer(found);
-  return found.judgement;
+  return found;
 };
+const judged = (entries: Entries, sheet: AnyWorksheet = storedEnergy) =>
+  answered(entries, sheet).judgement;
+const noted = (entries: Entries, sheet: AnyWorksheet) => answered(entries, sheet).notes.join(' ');
 const own = { 'air.receiver': { t: '24' }, 'air.tankPressure': { t: '8' } };
 const marked = { ...own, 'stored-energy.made': { t: 'marked' } };
 const plate = { ...marked, 'stored-energy.marking': { t: '10' } };
@@ -32,7 +35,16 @@ test('what the reader has not said of a vessel is not taken from the example', (
     verdict: 'stop',
     say: expect.stringContaining('not said that it has a relief valve'),
   });
-  expect(judged({ ...plate, 'stored-energy.relief': { t: 'fitted' } }).verdict).toBe('good');
+  expect(judged({ ...plate, 'stored-energy.relief': { t: 'passes' } }).verdict).toBe('good');
+  // Who chose this was never asked what it passes.
+  expect(judged({ ...plate, 'stored-energy.relief': { t: 'fitted' } })).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringMatching(/^You have not said that its relief valve passes enough/),
+  });
+  // A valve makes no vessel of what bears no plate.
+  const none = { 'stored-energy.relief': { t: 'none' } };
+  expect(judged({ ...own, ...none })).toEqual(judged(own));
+  expect(judged({ ...marked, ...none })).toEqual(judged(marked));
 });
 
 const asked = {
@@ -61,6 +73,22 @@ test.each([receiver, airSupply])('$id: what may not be filled is not good here e
     verdict: 'stop',
     say: expect.stringMatching(/^The gauge is above the marking/),
   });
+  // Marked with what is not said; and nothing said, or no more than old words asked, leads to the page on safety.
+  expect(of(at('12', marked))).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^No plate, no air/),
+  });
+  const passes = { ...plate, 'stored-energy.relief': { t: 'passes' } };
+  const fitted = { ...plate, 'stored-energy.relief': { t: 'fitted' } };
+  for (const [said, leads] of [
+    [{}, true],
+    [plate, true],
+    [fitted, true],
+    [passes, false],
+  ] as const)
+    expect(noted(at('8', said), sheet).includes('is not said yet: first ask'), `${leads}`).toBe(
+      leads,
+    );
   // Nothing said: never good above what such vessels are often marked for, 21 bar.
   expect(of(at('21')).verdict).toBe('good');
   expect(of(at('21.1'))).toMatchObject({

@@ -12,8 +12,8 @@ import {
   muchPressure,
   STORED_SOURCES,
   storedAt,
+  storedNotes,
   storedResults,
-  storedWords,
 } from '../shared/stored.ts';
 import { AIR_FLOW, AIR_VOLUME, aroundFields, demandFuller, vesselFields } from './air-fields.ts';
 
@@ -191,8 +191,8 @@ export default worksheet({
     };
     return mindStored(judged(), r, v, say);
   },
-  notes: (r, _, say) => [
-    storedWords(r, say),
+  notes: (r, v, say) => [
+    ...storedNotes(r, v, say),
     'Free air is air at 20\u00a0°C (68\u00a0°F) and 1\u00a0bar (14.5\u00a0psi) absolute, as compressors are rated.',
   ],
   folded: 'The vessel’s marking, how the foam drains, and the air around',

@@ -10,8 +10,8 @@ import {
   muchPressure,
   STORED_SOURCES,
   storedAt,
+  storedNotes,
   storedResults,
-  storedWords,
 } from '../shared/stored.ts';
 import { AIR_VOLUME, aroundFields, demandFuller, GAUGE, vesselFields } from './air-fields.ts';
 
@@ -126,8 +126,8 @@ export default worksheet({
             };
     return mindStored(judged, r, v, say);
   },
-  notes: (r, _, say) => [
-    storedWords(r, say),
+  notes: (r, v, say) => [
+    ...storedNotes(r, v, say),
     'Reckoned for a hole straight into the open, with no compressor running. Behind a regulator the flow is steady, and the time is the free air over that flow.',
   ],
   folded: 'The vessel’s marking, and the air around',

@@ -12,7 +12,7 @@ import { demo } from '../demo.ts';
 import { SMALL_MASS } from '../shared/amounts.ts';
 import { EnergyBars } from '../shared/EnergyBars.tsx';
 import { pressureVolume } from '../shared/pressure-volume.ts';
-import { BAR, OFTEN_MARKED, unfitVessel, vesselSaid } from '../shared/stored.ts';
+import { BAR, NO_PLATE, OFTEN_MARKED, unfitVessel, vesselSaid } from '../shared/stored.ts';
 
 const DISTANCE = { metric: 'm', us: 'ft' } as const;
 const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
@@ -117,8 +117,6 @@ export default worksheet({
         verdict: 'good',
         say: 'At zero on the gauge nothing would come out. This is the state to open it in.',
       };
-    const unfit = unfitVessel(held, v, say);
-    if (unfit) return unfit;
     if (made === 'unsaid')
       return {
         verdict: 'stop',
@@ -127,12 +125,14 @@ export default worksheet({
     if (marking === undefined)
       return {
         verdict: 'stop',
-        say: 'No plate, no air: read the pressure on its marking and enter it. A marking that cannot be read is none.',
+        say: `${NO_PLATE} A marking that cannot be read is none.`,
       };
-    if (relief === 'unsaid')
+    const unfit = unfitVessel(held, v, say);
+    if (unfit) return unfit;
+    if (relief !== 'passes')
       return {
         verdict: 'stop',
-        say: `You have not said that it has a relief valve. Without one nothing but attention holds back ${energy}: look for it, its setting and what it passes.`,
+        say: `You have not said that ${relief === 'fitted' ? 'its relief valve passes enough. If not,' : 'it has a relief valve. Without one,'} nothing but attention holds back ${energy}: look for it, its setting and what it passes.`,
       };
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {

@@ -43,13 +43,14 @@ export const vesselSaid = {
   }),
   relief: choice({
     label: 'Relief valve',
-    help: 'It must pass all that the source can push in with its regulator failed open. One of a hand pump’s vessel passes a hand pump’s air.',
+    help: 'It must pass all that the source can push in with its regulator failed open. The valve of a vessel made for a hand pump passes a hand pump’s air.',
     options: {
-      fitted: 'Fitted, set no higher than the marking, and passes that much',
-      none: 'None, or I do not know its setting or what it passes',
+      passes: 'Fitted, set no higher than the marking, and passes that much',
+      fitted: 'Fitted, set no higher than the marking; what it passes I do not know',
+      none: 'None, or I do not know its setting',
       unsaid: 'Not said yet',
     },
-    example: 'fitted',
+    example: 'passes',
     unsaid: 'unsaid',
     bench: 'stored-energy.relief',
   }),
@@ -70,7 +71,7 @@ export function unfitVessel(
         : made === 'marked' && marking !== undefined && gauge > marking
           ? `The gauge is above the marking, ${say(marking, 'pressure', { units: BAR })}. Let the pressure down now, from the side, and find out why.`
           : relief === 'none'
-            ? `With no relief valve known to pass enough nothing but attention holds back ${energy}. Fit one, set no higher than the marking, before it is filled.`
+            ? `With no relief valve known to pass enough, nothing but attention holds back ${energy}. Fit one, set no higher than the marking, before it is filled.`
             : undefined;
   return words === undefined ? undefined : { verdict: 'stop', say: words };
 }
@@ -90,13 +91,20 @@ export function mindStored(
 ): Judgement {
   const unfit = unfitVessel(stored, { ...said, gauge: full }, say);
   if (unfit) return unfit;
-  return judged.verdict === 'stop' || stored.isentropic <= HIGH_HAZARD_ENERGY
+  if (judged.verdict === 'stop') return judged;
+  const look = (first: string): Judgement => ({ verdict: 'look', say: `${first} ${judged.say}` });
+  if (said.made === 'marked' && said.marking === undefined) return look(NO_PLATE);
+  return stored.isentropic <= HIGH_HAZARD_ENERGY
     ? judged
-    : {
-        verdict: 'look',
-        say: `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask “What would come out of this vessel at once?”, in the chapter on safety. ${judged.say}`,
-      };
+    : look(
+        `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask ${ASKED}.`,
+      );
 }
+
+const ASKED = '“What would come out of this vessel at once?”, in the chapter on safety';
+
+/** Of a vessel that is said to be marked, and not with what. */
+export const NO_PLATE = 'No plate, no air: read the pressure on its marking and enter it.';
 
 interface Holds {
   readonly stored: StoredEnergy;
@@ -122,8 +130,12 @@ export const storedResults = {
 
 const amount = { units: SMALL_MASS, significant: 2 } as const;
 
-/** What that energy means, in words. */
-export function storedWords({ stored }: Holds, say: Say): string {
+/** What that energy means, in words, and what is still to be said of the vessel. */
+export function storedNotes(
+  { stored }: Holds,
+  { made, relief }: Pick<Values<typeof vesselSaid>, 'made' | 'relief'>,
+  say: Say,
+): string[] {
   const tnt = say(stored.tnt, 'mass', amount);
   const other = say(stored.isentropic / TNT_ENERGY_BERKELEY, 'mass', amount);
   const high = say(HIGH_HAZARD_ENERGY, 'energy', { significant: 2 });
@@ -132,7 +144,11 @@ export function storedWords({ stored }: Holds, say: Say): string {
       ? `That office calls more than ${high} highly hazardous.`
       : `That is below the ${high} which that office calls highly hazardous; it can still maim.`;
   const above = stored.pressureVolume > ESSENTIAL_REQUIREMENTS ? 'above' : 'not above';
-  return `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${pressureVolume(stored.pressureVolume, say)}, ${above} the ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)} from which European law sets requirements for a simple vessel’s making.`;
+  const open = made === 'unsaid' || relief !== 'passes';
+  return [
+    ...(open ? [`Whether it may be filled at all is not said yet: first ask ${ASKED}.`] : []),
+    `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${pressureVolume(stored.pressureVolume, say)}, ${above} the ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)} from which European law sets requirements for a simple vessel’s making.`,
+  ];
 }
 
 /** Sources of the two above. */

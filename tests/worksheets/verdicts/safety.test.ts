@@ -7,7 +7,7 @@ const tank = {
   gauge: '8 bar',
   made: 'marked',
   marking: '10 bar',
-  relief: 'fitted',
+  relief: 'passes',
   ambient: '101 kPa',
 };
 
