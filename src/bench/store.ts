@@ -85,6 +85,13 @@ export function noteBehind(...keys: readonly string[]): void {
   if (more.length > 0) $behind.set([...before, ...more]);
 }
 
+/** A plan that was kept before the foam of each load was is behind, with all that lies beside it. */
+export function noteLate(): void {
+  const kept = $kept.get();
+  if (kept['mix.foamVolume']?.by && !kept['mix.loadFoam'])
+    noteBehind(...Object.keys({ ...$entries.get(), ...kept }));
+}
+
 /** Puts an entry on the bench; an empty one is taken off, and one that could not be read again is refused. */
 export function enter(key: string, entry: Entry | undefined): void {
   const empty = !entry || Object.values(entry).every((value) => value === undefined);

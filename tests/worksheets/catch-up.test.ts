@@ -61,6 +61,23 @@ test('a key between two worksheets is answered first; both are worked out at the
   expect(kept('mix.cement')).not.toBe(1);
 });
 
+test('a plan kept before the foam of a load was is worked out anew, once', async () => {
+  bench.noteLate();
+  expect(bench.$behind.get()).toEqual([]);
+  bench.enter('proportion.volume', { t: '500', u: 'L' });
+  bench.enter('mix.largestLoad', { t: '100', u: 'L' });
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  const now = kept('mix.loadFoam')!;
+  expect(now).toBeLessThan(kept('mix.foamVolume')! / 2);
+  bench.keep('mix.loadFoam', undefined);
+  bench.$behind.set([]);
+  bench.noteLate();
+  await vi.waitFor(() => expect(kept('mix.loadFoam')).toBe(now), 5000);
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  bench.noteLate();
+  expect(bench.$behind.get()).toEqual([]);
+});
+
 test('what no worksheet keeps does not come with another bench', async () => {
   const { swapBench } = await import('../../src/bench/swap-bench.ts');
   const made = { v: 20, from: 'How heavy is my foam?', by: 'nothing' };

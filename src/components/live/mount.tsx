@@ -1,8 +1,9 @@
 import { type ComponentType, hydrate } from 'preact';
-import { $behind, $unlearned } from '../../bench/store.ts';
+import { $behind, $unlearned, noteLate } from '../../bench/store.ts';
 import { WorksheetView } from '../../islands/WorksheetView.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
 
+noteLate();
 /** What sees to it that what other pages have kept follows is fetched once something has changed. */
 let following = false;
 $behind.subscribe((keys) => {
