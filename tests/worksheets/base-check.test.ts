@@ -301,24 +301,33 @@ describe('readings that cannot tell', () => {
 
   test('where the cement’s density leaves most open, that is asked for', () => {
     const exact = { t: '1', u: 'L', p: '0' };
-    const found = judged('2.04', exact, {
+    const found = judged('2.09', exact, {
       'jug.tare': { t: '0.15', u: 'kg', p: '0' },
-      'base-check.full': { t: '2.04', u: 'kg', p: '0' },
+      'base-check.full': { t: '2.09', u: 'kg', p: '0' },
       'mix.cementDensity': { t: '3150', u: 'kg/m3', p: '100' },
     });
     expect(found.say).toMatch(/^Find the cement’s own density/);
   });
 
-  test('a larger jug is known no closer, by its share', () => {
-    const tenfold = judged('19.55', { t: '10', u: 'L' }, { 'jug.tare': { t: '0.65', u: 'kg' } });
-    const sure = judged(
-      '19.55',
-      { t: '10', u: 'L', p: '0.003' },
-      {
-        'jug.tare': { t: '0.65', u: 'kg' },
-      },
+  const sanded = (share: string, waterCement: string) => ({
+    'jug.tare': { t: '0.12', u: 'kg' },
+    'mix.sandCement': { t: share },
+    'mix.waterCement': { t: waterCement },
+  });
+  test('a larger jug on the same scale leads out of it: a sanded mix as meant is good', () => {
+    const small = judged('2.288', { t: '1', u: 'L' }, sanded('1.5', '0.5'));
+    expect(small.say).toMatch(
+      /^Weigh the jug’s volume with water on a finer scale, or take a larger/,
     );
-    expect(tenfold.pm).toBeGreaterThan(1.2 * sure.pm);
+    const large = judged('21.8', { t: '10', u: 'L' }, sanded('1.5', '0.5'));
+    expect(large.verdict).toBe('good');
+    expect(large.pm).toBeLessThan(small.pm / 2);
+  });
+
+  test('what is off by more than its ± is told so', () => {
+    const found = judged('2.138', { t: '1', u: 'L' }, sanded('1', '0.55'));
+    expect(found.pm).toBeGreaterThan(0.02);
+    expect(found.say).toMatch(/^Wetter than meant.* add 9\d\d\sg of cement/);
   });
 
   test.each([

@@ -45,7 +45,7 @@ const JUG = 'the jug empty, full, and its volume with water';
 
 /** What makes the w/c surer, by what most of its ± comes from. */
 const SURER = {
-  jug: 'Weigh the jug’s volume with water, or take a finer scale',
+  jug: 'Weigh the jug’s volume with water on a finer scale, or take a larger jug',
   cement: 'Find the cement’s own density',
   plan: 'Look at the base mix density by the plan',
 } as const;
@@ -78,7 +78,6 @@ export default worksheet({
       help: 'From the weight of water that fills it under a flat sheet, not from its marks.',
       example: '1 L',
       plusMinus: '0.007 L',
-      plusMinusGrows: true,
       min: '0 L',
       aboveMin: true,
       max: '200 L',
@@ -146,8 +145,8 @@ export default worksheet({
     );
     const [byJug, bySpace] = [check.perDensity * weighing, check.perSpace * space].map(Math.abs);
     const doubt = Math.hypot(byJug!, bySpace!);
-    // However coarse the jug, three times its ± is no chance.
-    const doubtful = doubt > NEAR && Math.abs(off) < 3 * doubt;
+    // However coarse the jug, more than its ± is off.
+    const doubtful = doubt > NEAR && Math.abs(off) <= doubt;
     // What most of the doubt comes from.
     const rest = v.plan === undefined ? SURER.cement : SURER.plan;
     const surer = bySpace! <= byJug! ? SURER.jug : rest;

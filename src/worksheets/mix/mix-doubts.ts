@@ -64,6 +64,6 @@ export function loadsDoubt({
   if (loads <= MANY_LOADS) return undefined;
   return {
     verdict: 'look',
-    say: `${loads} loads: check the volume to make and the largest load, their units and decimal points. If they stand, make each load’s foam last, once its base mix is ready: none keeps while others are made.`,
+    say: `${loads} loads: check the volume to make and the largest load, their units and decimal points. If they stand, make the foam of each load only once its base mix is ready.`,
   };
 }
