@@ -14,12 +14,13 @@ import {
   type LiftVerdict,
 } from '../../core/demould/lifting-equation/single.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import {
   bestChange,
   CM,
   COVERED,
   changeWords,
+  covered,
   duration,
   liftCells,
   MULTIPLIERS,
@@ -27,8 +28,6 @@ import {
   SCOPE_WORDS,
   shortReach,
   special,
-  uncovered,
-  unsaidWords,
 } from '../shared/lift-fields.ts';
 import { MultiplierBars } from '../shared/MultiplierBars.tsx';
 import { saidApart } from '../shared/said-apart.ts';
@@ -118,53 +117,54 @@ export default worksheet({
       note: 'two thirds of twice the limit; common practice, no source',
     },
   },
-  doubts: (_, { horizontal, careful, farReach, special }, say) =>
-    shortReach([horizontal, ...(careful === 'yes' ? [farReach] : [])], say) ?? unsaidWords(special),
+  doubts: (_, { horizontal, careful, farReach }, say) =>
+    shortReach([horizontal, ...(careful === 'yes' ? [farReach] : [])], say),
   judge: (r, { mass, special }, say) => {
-    const { ruling, changes } = r;
-    // A load above its limit does not read as that.
-    const load = saidApart(mass, 'mass', [ruling.weightLimit, r.constant], say);
-    const most = (significant: number) =>
-      saidApart(ruling.weightLimit, 'mass', [mass], say, { significant, toward: 'down' });
-    const limit = most(most(3) === load ? 4 : 3);
-    const beyond = uncovered(special, 'the limit as too high');
-    if (beyond) return beyond;
-    const best = bestChange(changes);
-    const help = best ? ` What helps most: ${changeWords(best.change, say)}.` : '';
-    if (ruling.weightLimit === 0) {
-      const why = MULTIPLIERS[r.costliest];
+    const judged = (): Judgement => {
+      const { ruling, changes } = r;
+      // A load above its limit does not read as that.
+      const load = saidApart(mass, 'mass', [ruling.weightLimit, r.constant], say);
+      const most = (significant: number) =>
+        saidApart(ruling.weightLimit, 'mass', [mass], say, { significant, toward: 'down' });
+      const limit = most(most(3) === load ? 4 : 3);
+      const best = bestChange(changes);
+      const help = best ? ` What helps most: ${changeWords(best.change, say)}.` : '';
+      if (ruling.weightLimit === 0) {
+        const why = MULTIPLIERS[r.costliest];
+        return {
+          verdict: 'stop',
+          say: `The method allows no such lift at all: ${why} is beyond its range. Change that.`,
+        };
+      }
+      // Where all leave the whole, as the picture rounds it, none costs anything.
+      const costs =
+        ruling.multipliers[r.costliest] < 0.995
+          ? ` The costliest is ${MULTIPLIERS[r.costliest]}.`
+          : '';
+      const where = r.atEnd ? ' where it is set down' : '';
+      if (mass > r.constant)
+        return { verdict: 'stop', say: tooHeavy(load, mass, r.constant, say, ruling.weightLimit) };
+      if (ruling.liftingIndex > INDEX_HIGH)
+        return {
+          verdict: 'stop',
+          say: `${load} is ${ruling.liftingIndex.toFixed(1)} times the limit${where}: many are at raised risk from such work. Do not lift it so.${help}`,
+        };
+      if (ruling.liftingIndex > INDEX_AIM && !(best && best.liftingIndex <= INDEX_AIM))
+        return {
+          verdict: 'stop',
+          say: `${load} is above the ${limit} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. ${handsOrGear(mass, ruling.weightLimit, say)}`,
+        };
+      if (ruling.liftingIndex > INDEX_AIM)
+        return {
+          verdict: 'look',
+          say: `${load} is above the ${limit} of this lift${where}.${costs}${help}`,
+        };
       return {
-        verdict: 'stop',
-        say: `The method allows no such lift at all: ${why} is beyond its range. Change that.`,
+        verdict: 'good',
+        say: `${load} is within the ${limit} that nearly all healthy workers could lift like this${where}.${costs}${help}`,
       };
-    }
-    // Where all leave the whole, as the picture rounds it, none costs anything.
-    const costs =
-      ruling.multipliers[r.costliest] < 0.995
-        ? ` The costliest is ${MULTIPLIERS[r.costliest]}.`
-        : '';
-    const where = r.atEnd ? ' where it is set down' : '';
-    if (mass > r.constant)
-      return { verdict: 'stop', say: tooHeavy(load, mass, r.constant, say, ruling.weightLimit) };
-    if (ruling.liftingIndex > INDEX_HIGH)
-      return {
-        verdict: 'stop',
-        say: `${load} is ${ruling.liftingIndex.toFixed(1)} times the limit${where}: many are at raised risk from such work. Do not lift it so.${help}`,
-      };
-    if (ruling.liftingIndex > INDEX_AIM && !(best && best.liftingIndex <= INDEX_AIM))
-      return {
-        verdict: 'stop',
-        say: `${load} is above the ${limit} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. ${handsOrGear(mass, ruling.weightLimit, say)}`,
-      };
-    if (ruling.liftingIndex > INDEX_AIM)
-      return {
-        verdict: 'look',
-        say: `${load} is above the ${limit} of this lift${where}.${costs}${help}`,
-      };
-    return {
-      verdict: 'good',
-      say: `${load} is within the ${limit} that nearly all healthy workers could lift like this${where}.${costs}${help}`,
     };
+    return covered(judged, special, 'the limit as too high');
   },
   notes: () => [COVERED],
   folded: 'Setting down with care',

@@ -6,18 +6,17 @@ import {
 } from '../../core/demould/lifting-equation/lift.ts';
 import { INDEX_AIM, INDEX_HIGH } from '../../core/demould/lifting-equation/single.ts';
 import { rows } from '../../islands/fields/rows.tsx';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import {
   bestChange,
   COVERED,
   changeWords,
+  covered,
   duration,
   liftCells,
   methodForm,
   shortReach,
   special,
-  uncovered,
-  unsaidWords,
 } from '../shared/lift-fields.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { tooHeavy } from '../shared/too-heavy.ts';
@@ -85,49 +84,52 @@ export default worksheet({
       toward: 'down',
     },
   },
-  doubts: (_, { tasks, special }, say) =>
+  doubts: (_, { tasks }, say) =>
     shortReach(
       tasks.map(({ horizontal }) => horizontal),
       say,
-    ) ?? unsaidWords(special),
+    ),
   judge: ({ compositeIndex, order, best }, { tasks, form, special }, say) => {
-    const beyond = uncovered(special, 'the index as too low');
-    if (beyond) return beyond;
-    const most = form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC;
-    const heaviest = Math.max(...tasks.map(({ mass }) => mass));
-    if (heaviest > most) {
-      const load = `Lift ${tasks.findIndex(({ mass }) => mass === heaviest) + 1}, ${saidApart(heaviest, 'mass', [most], say)},`;
-      return { verdict: 'stop', say: tooHeavy(load, heaviest, most, say) };
-    }
-    const worst = `lift ${(order[0]?.given ?? 0) + 1}`;
-    if (!Number.isFinite(compositeIndex))
+    const judged = (): Judgement => {
+      const most = form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC;
+      const heaviest = Math.max(...tasks.map(({ mass }) => mass));
+      if (heaviest > most) {
+        const load = `Lift ${tasks.findIndex(({ mass }) => mass === heaviest) + 1}, ${saidApart(heaviest, 'mass', [most], say)},`;
+        return { verdict: 'stop', say: tooHeavy(load, heaviest, most, say) };
+      }
+      const worst = `lift ${(order[0]?.given ?? 0) + 1}`;
+      if (!Number.isFinite(compositeIndex))
+        return {
+          verdict: 'stop',
+          say: `The method allows no such work: ${worst}, or the lifts of a minute together, are beyond its range.`,
+        };
+      // Above 1 it does not read as 1.
+      const index = saidApart(compositeIndex, 'count', [INDEX_AIM, INDEX_HIGH], say, {
+        decimals: 1,
+      });
+      if (compositeIndex > INDEX_HIGH)
+        return {
+          verdict: 'stop',
+          say: `Together ${index}: many are at raised risk from such work. Begin with ${worst}; it counts for most.`,
+        };
+      const enough = best && best.compositeIndex <= INDEX_AIM;
+      if (compositeIndex > INDEX_AIM) {
+        const help = best
+          ? ` What helps most: ${changeWords(best.change, say)}. Begin with ${worst}.`
+          : '';
+        return {
+          verdict: enough ? 'look' : 'stop',
+          say: enough
+            ? `Together ${index}, above 1.${help}`
+            : `Together ${index}, above 1, and no one better way of lifting is enough.${help} Do that and more, lift less at a time, or share the work.`,
+        };
+      }
       return {
-        verdict: 'stop',
-        say: `The method allows no such work: ${worst}, or the lifts of a minute together, are beyond its range.`,
+        verdict: 'good',
+        say: `Together ${index}: within what nearly all healthy workers could do.`,
       };
-    // Above 1 it does not read as 1.
-    const index = saidApart(compositeIndex, 'count', [INDEX_AIM, INDEX_HIGH], say, { decimals: 1 });
-    if (compositeIndex > INDEX_HIGH)
-      return {
-        verdict: 'stop',
-        say: `Together ${index}: many are at raised risk from such work. Begin with ${worst}; it counts for most.`,
-      };
-    const enough = best && best.compositeIndex <= INDEX_AIM;
-    if (compositeIndex > INDEX_AIM) {
-      const help = best
-        ? ` What helps most: ${changeWords(best.change, say)}. Begin with ${worst}.`
-        : '';
-      return {
-        verdict: enough ? 'look' : 'stop',
-        say: enough
-          ? `Together ${index}, above 1.${help}`
-          : `Together ${index}, above 1, and no one better way of lifting is enough.${help} Do that and more, lift less at a time, or share the work.`,
-      };
-    }
-    return {
-      verdict: 'good',
-      say: `Together ${index}: within what nearly all healthy workers could do.`,
     };
+    return covered(judged, special, 'the index as too low');
   },
   notes: () => [
     COVERED,

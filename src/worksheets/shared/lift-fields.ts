@@ -92,6 +92,7 @@ export const special = choice({
     slippery: 'The floor is wet or slippery',
     unstable: 'The load shifts: a bucket of mix',
     cold: 'It is colder than 19\u00a0°C (66\u00a0°F) there',
+    warm: 'It is warmer than 26\u00a0°C (79\u00a0°F) there',
     unsaid: 'Not said yet',
   },
   example: 'none',
@@ -106,24 +107,31 @@ const FACTS: Readonly<Record<string, JobFacts>> = {
   slippery: { friction: 0.2 },
   unstable: { unstableLoad: true },
   cold: { temperature: 280 },
+  warm: { temperature: 305 },
 };
 
-/** The verdict on what the method does not cover, saying how its figure is to be taken then. */
-export function uncovered(special: string, taken: string): Judgement | undefined {
-  const outside = outsideScope(FACTS[special] ?? {});
-  return outside.length > 0
-    ? {
-        verdict: 'stop',
-        say: `The method does not cover ${outside.map((code) => SCOPE_WORDS[code] ?? code).join(', ')}. Take ${taken}, and change that first.`,
-      }
-    : undefined;
+/** What the method says, where it covers that or may; `taken`: how its figure is to be taken where it does not. */
+export function covered(judged: () => Judgement, special: string, taken: string): Judgement {
+  const [outside] = outsideScope(FACTS[special] ?? {});
+  if (outside && outside !== 'temperature')
+    return {
+      verdict: 'stop',
+      say: `The method does not cover ${SCOPE_WORDS[outside]}. Take ${taken}, and change that first.`,
+    };
+  const all = judged();
+  if (all.verdict === 'stop' || (!outside && special !== 'unsaid')) return all;
+  // In such air it makes no claim, and forbids nothing.
+  const [first, else_] = outside
+    ? [`Take ${taken}: the method is not for ${SCOPE_WORDS[outside]}.`, 'In between: ']
+    : [
+        'Say first whether the floor is wet, the load shifts, it is colder than 19\u00a0°C (66\u00a0°F) or warmer than 26\u00a0°C (79\u00a0°F), or you kneel, lack room or use one hand: the method covers none of these.',
+        'If none is so: ',
+      ];
+  return {
+    verdict: 'look',
+    say: `${first} ${all.verdict === 'good' ? else_ : ''}${all.say}`,
+  };
 }
-
-/** Until it is said whether the method covers a lift, what it allows is not to be relied on. */
-export const unsaidWords = (of: string): string | undefined =>
-  of === 'unsaid'
-    ? 'Say first whether the floor is wet, the load shifts, it is colder than 19\u00a0°C (66\u00a0°F), or you kneel, lack room or use one hand: the method covers none of these.'
-    : undefined;
 
 /**
  * Why the shortest of some reaches, m, is not to be believed; undefined where it is. No hands come so near: the

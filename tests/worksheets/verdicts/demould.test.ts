@@ -49,6 +49,11 @@ verdicts(canILift, slab, [
   // What it does not cover, it does not judge.
   [{ mass: '1 kg', special: 'oneHand' }, 'stop', /does not cover/],
   [{ mass: '1 kg', special: 'unstable' }, 'stop', /does not cover/],
+  // In air it was not made for it makes no claim; what it forbids, it forbids there too.
+  [{ mass: '1 kg', special: 'cold' }, 'look', /^Take the limit as too high.* In between: .*within/],
+  [{ mass: '1 kg', special: 'warm' }, 'look', /^Take the limit as too high.* In between: .*within/],
+  [{ mass: '8.05 kg', special: 'cold' }, 'look', /^Take the limit.*79\s°F\)\. 8\.05\skg is above/],
+  [{ mass: '23.1 kg', special: 'cold' }, 'stop', /best posture there is/],
   // It begins at 25 cm, where the body leaves off, and what is shorter is sooner another unit.
   [{ mass: '5 kg', horizontal: '25 cm' }, 'good', /is within/],
   [
@@ -79,6 +84,11 @@ verdicts(liftingJob, { duration, special, form }, [
   [job('1 kg', { horizontal: '25 cm' }), 'good', /within what nearly all/],
   [job('1 kg', { horizontal: '3 cm' }), 'look', /Measure the reach again/],
   [{ ...job('1 kg'), special: 'oneHand' }, 'stop', /does not cover/],
+  [
+    { ...job('1 kg'), special: 'warm' },
+    'look',
+    /^Take the index as too low.* In between: Together/,
+  ],
 ]);
 
 /** Close, at knuckle height, hardly moved: every multiplier is 1, and the limit 51 lb, 23.13 kg, or 23 kg. */
