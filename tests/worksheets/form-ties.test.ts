@@ -86,6 +86,15 @@ test('a core that another page knows of floats here, until the reader says other
   expect(judged({ 'form-pressure.core': { t: 'none' } })).toMatchObject({ verdict: 'good' });
 });
 
+test('what the clamps stand at is said to three digits in inches', () => {
+  const us = speaker('us');
+  const found = answer(formPressure, readWorksheet(formPressure, {}, {}, us), us);
+  mustAnswer(found);
+  expect(found.judgement.say.replaceAll('\u00a0', ' ')).toContain(
+    'one every 17.7 in, in rows 0 in and 2.36 in above',
+  );
+});
+
 test('what a clamp must carry is said with the spacing it rests on, which is the example’s until it is typed', () => {
   const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;
   const said = (more: Record<string, ReturnType<typeof mm>> = {}) => {

@@ -125,6 +125,7 @@ test('a point that others group thousands by is told both ways, where the field 
   const echo = (t: string, field = hardness, say = metric) =>
     readNumber(field, { t }, {}, say).echo;
   expect(echo('1.200')).toMatch(/^1\.2\u00a0.*; for 1200\u00a0.* type 1200$/);
+  expect(echo('100.125')).toMatch(/^100\.125\u00a0.*; for 100125\u00a0.* type 100125$/);
   expect(echo('1.200 mg/L')).toMatch(/type 1200 mg\/L$/);
   for (const t of ['1.20', '0.125', '1200', '1.2345', '1.200e3'])
     expect(echo(t) ?? '', t).not.toContain('type');

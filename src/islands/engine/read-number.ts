@@ -131,7 +131,8 @@ function echoOf(
 ): string | undefined {
   const { kind, units } = field;
   const { entry, typed, typedIn, unit, text } = seen;
-  const words = (si: number) => say(si, kind, { plain: true, ...(units && { units }) });
+  const words = (si: number, significant = 5) =>
+    say(si, kind, { plain: true, significant, ...(units && { units }) });
   // 0.03 in a field of whole per cents, or where none is usual, was sooner meant as 3 % if that may be.
   const meant = 100 * value;
   if (
@@ -148,7 +149,7 @@ function echoOf(
     const whole = typed.trim().replace('.', '');
     const other = readText(field, whole, typedIn, say);
     if (other.ok && !outOfBounds(field, other.value, say))
-      return `${words(value)}; for ${words(other.value)} type ${whole}`;
+      return `${words(value, 6)}; for ${words(other.value, 6)} type ${whole}`;
   }
   if (/^[-+\u2212]?\d*\.?\d*$/.test(typed.trim())) {
     // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.

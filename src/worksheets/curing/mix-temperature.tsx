@@ -131,7 +131,7 @@ export default worksheet({
         verdict: 'stop',
         say: 'There is more ice than the rest can melt. Lumps of ice leave holes: use less.',
       };
-    const warmth = mixWarmth(mix.temperature, say);
+    const warmth = mixWarmth(mix.temperature, say, 'the temperatures above and their units');
     const ways =
       mix.temperature > MIX.hot && (!cool || isEnough(cool))
         ? 'Use cooler water, or ice for some of it.'

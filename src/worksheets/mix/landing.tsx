@@ -207,7 +207,7 @@ export default worksheet({
       // The others are each a ± by their own names.
       const label = 'plusMinus' in field || 'takes' in field ? `± of ${field.label}` : field.label;
       const finer = e.quantity === 'foamScale' || e.quantity === 'baseScale';
-      return `${refused(e, { ...field, label }, say)} ${finer ? 'So little wants a finer scale: type what yours shows.' : 'So doubtful a reading is none.'}`;
+      return `${refused(e, { ...field, label }, say)} ${finer ? 'So small a load wants a finer scale: type what yours shows.' : 'So doubtful a reading is none.'}`;
     },
   },
   folded: 'The load, the bucket, and errors that go together',

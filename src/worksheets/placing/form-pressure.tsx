@@ -128,7 +128,7 @@ export default worksheet({
   },
   judge: ({ bent, limits, longest, float, face, ties }, v, say) => {
     const { depth } = v;
-    const plain = (metres: number) => say(metres, 'length', { plain: true });
+    const plain = (metres: number) => say(metres, 'length', { plain: true, significant: 3 });
     const span = say(longest.span, 'length', { significant: 3, toward: 'down' });
     // A pound-force is the weight of a pound already.
     const force = (n: number) =>

@@ -16,8 +16,12 @@ const tooHot = (kelvin: number) => kelvin > MIX.hot + DIGIT;
 /** Whether a mix is cooler or warmer than one aims at. */
 export const outsideMix = (kelvin: number) => tooCold(kelvin) || tooHot(kelvin);
 
-/** What the temperature of a mix makes doubtful, whatever is reckoned from it; undefined where nothing is. */
-export function mixWarmth(kelvin: number, say: Say): Judgement | undefined {
+/** What the temperature of a mix makes doubtful, whatever is reckoned from it; undefined where nothing is. `read`: what it was read from. */
+export function mixWarmth(
+  kelvin: number,
+  say: Say,
+  read = 'the figure and its unit, °C or °F',
+): Judgement | undefined {
   const t = saidApart(kelvin, 'temperature', [COLDEST_CURE, MIX.cold, MIX.hot, HOT], say);
   const least = say(COLDEST_CURE, 'temperature', { plain: true });
   if (tooColdToCure(kelvin))
@@ -25,7 +29,7 @@ export function mixWarmth(kelvin: number, say: Say): Judgement | undefined {
   if (kelvin > HOT)
     return {
       verdict: 'stop',
-      say: `${t} is too hot to cast: it may set in lumps before it is placed. Check the figure and its unit, °C or °F.`,
+      say: `${t} is too hot to cast: it may set in lumps before it is placed. Check ${read}.`,
     };
   if (tooCold(kelvin))
     return {

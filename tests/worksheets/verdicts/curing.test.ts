@@ -119,7 +119,7 @@ verdicts(mixTemperature, mixed, [
       sand: '0 kg',
     },
     'stop',
-    /too hot to cast.*cooler water/,
+    /too hot to cast.*Check the temperatures above and their units\. Use cooler water/,
   ],
   // The heat of hot sand above 15 °C, 1.9 MJ, is more than 4 kg of ice take up.
   [
