@@ -85,13 +85,6 @@ export function noteBehind(...keys: readonly string[]): void {
   if (more.length > 0) $behind.set([...before, ...more]);
 }
 
-/** A plan that was kept before the foam of each load was is behind, with all that lies beside it. */
-export function noteLate(): void {
-  const kept = $kept.get();
-  if (kept['mix.foamVolume']?.by && !kept['mix.loadFoam'])
-    noteBehind(...Object.keys({ ...$entries.get(), ...kept }));
-}
-
 /** Puts an entry on the bench; an empty one is taken off, and one that could not be read again is refused. */
 export function enter(key: string, entry: Entry | undefined): void {
   const empty = !entry || Object.values(entry).every((value) => value === undefined);
@@ -105,6 +98,17 @@ export function keep(key: string, kept: Kept | undefined): void {
   if (JSON.stringify($kept.get()[key]) === JSON.stringify(kept)) return;
   $kept.setKey(key, kept as Kept);
   noteBehind(key);
+}
+
+/**
+ * A plan that was kept before the foam of each load was is behind, with all that lies beside it. The foam of a load
+ * waits for the worksheet that has the rest of the plan.
+ */
+export function noteLate(): void {
+  const { 'mix.foamVolume': all, 'mix.loadFoam': load } = $kept.get();
+  if (!all?.by || load) return;
+  keep('mix.loadFoam', { waits: true, from: all.from, by: all.by });
+  noteBehind(...Object.keys({ ...$entries.get(), ...$kept.get() }));
 }
 
 /**

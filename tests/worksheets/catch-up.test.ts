@@ -1,6 +1,7 @@
 import { setPersistentEngine } from '@nanostores/persistent';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { type AnyWorksheet, entryKeys, takenKeys } from '../../src/islands/worksheet.ts';
+import batch from '../../src/worksheets/mix/batch.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
 
@@ -13,7 +14,7 @@ beforeEach(async () => {
   vi.stubGlobal('document', { querySelector: () => null });
   const restsOn = (sheet: AnyWorksheet) => [sheet.id, [...entryKeys(sheet), ...takenKeys(sheet)]];
   vi.stubGlobal('fetch', () =>
-    Promise.resolve(Response.json(Object.fromEntries([restsOn(shapes), restsOn(proportion)]))),
+    Promise.resolve(Response.json(Object.fromEntries([shapes, proportion, batch].map(restsOn)))),
   );
   bench = await import('../../src/bench/store.ts');
   setPersistentEngine({}, deaf);
@@ -76,6 +77,20 @@ test('a plan kept before the foam of a load was is worked out anew, once', async
   await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
   bench.noteLate();
   expect(bench.$behind.get()).toEqual([]);
+});
+
+test('the foam of a load kept before it was is that of the worksheet that has the plan', async () => {
+  const { noteLate, enter, keep, $behind, $kept } = bench;
+  enter('proportion.volume', { t: '500', u: 'L' });
+  enter('mix.largestLoad', { t: '30', u: 'L' });
+  enter('batch.volume', { t: '60', u: 'L' });
+  keep('mix.foamVolume', { v: 1, from: batch.question, by: batch.id });
+  noteLate();
+  // A page of the other worksheet may be the next one open.
+  expect($kept.get()['mix.loadFoam']).toMatchObject({ waits: true, by: batch.id });
+  await vi.waitFor(() => expect($behind.get()).toEqual([]), 5000);
+  expect($kept.get()['mix.loadFoam']).toMatchObject({ by: batch.id });
+  expect(kept('mix.loadFoam')).toBeCloseTo(kept('mix.foamVolume')! / 2, 9);
 });
 
 test('what no worksheet keeps does not come with another bench', async () => {
