@@ -10,8 +10,7 @@ describe('the cautions of a step', () => {
   test('are those of what is done in it', () => {
     expect(of('Base mix')).toEqual(['cement-dust', 'drill-mixer']);
     expect(of('Foam')).toContain('pressurised-vessel');
-    // A full bucket goes on to the scale.
-    expect(of('Weigh the blend')).toEqual(['drill-mixer', 'heavy-lift']);
+    expect(of('Weigh the blend')).toEqual(['drill-mixer']);
     expect(of('Place')).toContain('heavy-lift');
     expect(of('Cover and wash')).toEqual(['pressurised-vessel', 'alkaline-washout']);
   });

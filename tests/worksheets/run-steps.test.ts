@@ -117,14 +117,26 @@ test('the base mix is held against what a jug of it should come to', () => {
   expect(drawn(0, {}, plan)).toMatch(/a jug of it<\/a>: it should come to 1\.95 kg\/L\./);
 });
 
-test('what is put in beside has its place in the order', () => {
+test('what is put in beside has its place in the order, fibre behind the jug that is worked without it', () => {
+  const holding = (...names: string[]) => ({
+    ...plan,
+    other: names.map((name) => ({ name, mass: 0.3 })),
+  });
   const work = (...names: string[]) =>
-    RUN_STEPS[0].work({ ...plan, other: names.map((name) => ({ name, mass: 0.3 })) });
+    RUN_STEPS[0].work(holding(...names), say).replaceAll('\u00a0', ' ');
   expect(work()).toBe('Water first, cement into it, until no lump is left.');
-  expect(work('Fibre', 'Pigment')).toMatch(
-    /^Water first, pigment stirred .* cement .* Fibre last: drill off/,
+  expect(work('Fibre', 'Pigment')).toBe(
+    'Water first, pigment, 300 g, stirred into it, cement into it, until no lump is left.',
   );
-  expect(work('Pigment')).not.toContain('Fibre');
+  const both = drawn(0, {}, holding('Fibre', 'Pigment'));
+  expect(both).toMatch(
+    /id="record-cement".*Before the fibre and the foam weigh <a.*Fibre last, 300 g: drill off/s,
+  );
+  // Once is enough.
+  expect(both).not.toContain('And:');
+  const plain = drawn(0, {}, holding('Pigment'));
+  expect(plain).toContain('Before the foam weigh');
+  expect(plain).not.toContain('ibre');
 });
 
 test('a batch that is only written up is asked for nothing more', () => {
@@ -166,6 +178,8 @@ test('what has no field is told by name, for one load', () => {
     { name: 'Fibre', mass: 0.045 },
   ];
   const base = (of: typeof plan) => drawn(0, {}, of);
-  expect(base({ ...plan, loads: 2, other })).toContain('fly ash 1.02 kg, fibre 45.0 g.');
-  expect(base(plan)).not.toContain('without a field');
+  expect(base({ ...plan, loads: 2, other })).toMatch(
+    /And: fly ash 1\.02 kg\. What has no field here counts as put in\..*Fibre last, 45\.0 g:/s,
+  );
+  expect(base(plan)).not.toContain('no field');
 });

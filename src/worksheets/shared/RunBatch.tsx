@@ -180,7 +180,7 @@ export function RunBatch({
           , lance and forms come first: <a href={pageAt('first-batch/#order')}>the order</a>.
         </p>
       )}
-      {!over && <p>{work(plan)}</p>}
+      {!over && <p>{work(plan, say)}</p>}
       <Step
         editor={editor}
         plan={plan}

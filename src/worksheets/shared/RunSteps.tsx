@@ -83,8 +83,11 @@ const SAND_UNPLANNED = [
   `${NO_SAND} until it is filled in, no foam is named. Foam is worked out for water, cement and sand alone.`,
 ];
 
-const holds = (plan: RunPlan | undefined, what: string) =>
-  plan?.other?.some(({ name }) => name === what);
+/** So much of what has no field, as it is weighed out; nothing where the plan holds none of it. */
+function grams(plan: RunPlan | undefined, what: string, say: Say): string | undefined {
+  const mass = plan?.other?.find(({ name }) => name === what)?.mass;
+  return mass === undefined ? undefined : say(mass, 'mass', weighedOut(mass, say));
+}
 
 /** Cautions of what only some batches hold, and what that is. */
 const ONLY_WITH: Readonly<Record<string, string>> = {
@@ -94,10 +97,15 @@ const ONLY_WITH: Readonly<Record<string, string>> = {
 
 /** Whether a caution of a step is one of this plan. */
 export const isFor = (plan: RunPlan | undefined, caution: string) =>
-  !(caution in ONLY_WITH) || holds(plan, ONLY_WITH[caution]!);
+  !(caution in ONLY_WITH) || plan?.other?.some(({ name }) => name === ONLY_WITH[caution]);
 
 function BaseMix({ editor, plan, say, over }: StepProps) {
   const planned = over ? undefined : plan;
+  const fibre = grams(planned, FURTHER.fibre, say);
+  // Pigment stands in the work itself, fibre beneath the jug.
+  const beside = planned?.other?.filter(
+    ({ name }) => name !== FURTHER.pigment && name !== FURTHER.fibre,
+  );
   return (
     <>
       <p class="note">{scaleWords(say)}</p>
@@ -112,23 +120,24 @@ function BaseMix({ editor, plan, say, over }: StepProps) {
           say={say}
         />
       )}
-      {planned?.other && (
+      {beside && (
         <p class="note">
-          And, without a field here:{' '}
-          {planned.other
-            .map(
-              ({ name, mass }) =>
-                `${name.toLowerCase()} ${say(mass, 'mass', weighedOut(mass, say))}`,
-            )
-            .join(', ')}
-          . It counts as put in.
+          {beside.length > 0 &&
+            `And: ${beside
+              .map(({ name }) => `${name.toLowerCase()} ${grams(planned, name, say)}`)
+              .join(', ')}. `}
+          What has no field here counts as put in.
         </p>
       )}
       {planned && (
         <p class="note">
-          Before the foam weigh <a href={pageAt('mix/checking/')}>a jug of it</a>: it should come to{' '}
+          Before the {fibre && 'fibre and the '}foam weigh{' '}
+          <a href={pageAt('mix/checking/')}>a jug of it</a>: it should come to{' '}
           {say(planned.baseDensity, 'density', { units: JUG, significant: 3 })}.
         </p>
+      )}
+      {fibre && (
+        <p>Fibre last, {fibre}: drill off, sprinkled close above the mix, respirator on.</p>
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />
     </>
@@ -245,8 +254,10 @@ function Cover({ editor, plan, say, over }: StepProps) {
 export const RUN_STEPS = [
   {
     name: 'Base mix',
-    work: (plan?: RunPlan) =>
-      `Water first, ${holds(plan, FURTHER.pigment) ? 'pigment stirred into it, ' : ''}cement into it, until no lump is left.${holds(plan, FURTHER.fibre) ? ' Fibre last: drill off, sprinkled close above the mix, respirator on.' : ''}`,
+    work: (plan: RunPlan | undefined, say: Say) => {
+      const pigment = grams(plan, FURTHER.pigment, say);
+      return `Water first, ${pigment ? `pigment, ${pigment}, stirred into it, ` : ''}cement into it, until no lump is left.`;
+    },
     Step: BaseMix,
     cautions: ['cement-dust', 'pigment-dust', 'glass-fibre', 'drill-mixer'],
   },
@@ -262,7 +273,7 @@ export const RUN_STEPS = [
     work: () =>
       'Fold the foam in from the bottom, about a third of it first. Strike a bucket full, wipe it, weigh it: the foam’s vessel or another.',
     Step: Weigh,
-    cautions: ['drill-mixer', 'heavy-lift'],
+    cautions: ['drill-mixer'],
   },
   {
     name: 'Place',
