@@ -367,7 +367,8 @@ describe('a foam weighed again', () => {
     const record = twice(later, after);
     expect(recordFoamDoubt(record)?.verdict).toBe(with_ ? 'look' : undefined);
     expect(isDoubted(record, say)).toBe(with_);
-    expect('drift' in observe(record)).toBe(!with_);
+    // What two such weighings cannot tell apart teaches nothing either.
+    expect('drift' in observe(record)).toBe(80 - Number(later) > 1.42);
   });
 
   test('teaches nothing where it kept its liquid, however many batches say so', () => {

@@ -71,12 +71,13 @@ const sandUnsaid = ({ bench, readings }: BatchRecord): readonly ReadingName[] =>
   /[1-9]/.test(bench['mix.sandCement']?.t ?? '') && !filled(readings.sand) ? ['sand'] : [];
 
 /**
- * What two weighings of the foam say of its draining, a share in ten minutes. `undrained`: by more than the ± of both it
- * grew heavier, or did not fall though one that loses a quarter in the longest that any stands would have.
+ * What two weighings of the foam say of its draining, a share in ten minutes. `tells`: it fell by more than the ± of
+ * both. `undrained`: it grew heavier by more, or did not fall though one that loses a quarter in the longest that any
+ * stands would have.
  */
 export function weighedTwice(
   record: BatchRecord,
-): { readonly drift: number; readonly undrained: boolean } | undefined {
+): { readonly drift: number; readonly tells: boolean; readonly undrained: boolean } | undefined {
   const at = (name: ReadingName) => readingValue(record, name);
   const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];
   if (!first || !later || !time) return undefined;
@@ -86,6 +87,7 @@ export function weighedTwice(
   const slowest = first * (1 - (1 - DRAINED.thin) ** (time / STANDS_MOST));
   return {
     drift: foamDrift({ first, later, time }),
+    tells: lost > both,
     undrained: Math.abs(lost) <= both ? slowest > both : lost < 0,
   };
 }
