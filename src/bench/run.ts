@@ -30,6 +30,8 @@ export interface RunPlan {
   /** What the forms of all loads hold, and one of them where they are alike, m³; absent where a volume was typed. */
   readonly forms?: number;
   readonly form?: number;
+  /** Of several sizes: what the loads must divide for each piece to be filled from one. */
+  readonly evenLoads?: number;
   /** The foaming solution for all loads, with what is wasted, m³; absent where it is not known. */
   readonly solution?: number;
   /** How much to make was typed. */
@@ -94,7 +96,9 @@ const AMOUNTS = [
 
 const isPlan = (x: Partial<RunPlan>) =>
   AMOUNTS.every((name) => Number.isFinite(x[name])) &&
-  [x.binder, x.forms, x.form, x.solution].every((it) => it === undefined || Number.isFinite(it)) &&
+  [x.binder, x.forms, x.form, x.evenLoads, x.solution].every(
+    (it) => it === undefined || Number.isFinite(it),
+  ) &&
   (x.other === undefined || (Array.isArray(x.other) && x.other.every(isPart)));
 
 const isPart = (x: unknown) => isRecord(x) && typeof x.name === 'string' && Number.isFinite(x.mass);

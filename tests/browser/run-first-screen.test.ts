@@ -1,5 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
-import { type Opened, openPage } from './browser.ts';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { visit } from './records.ts';
 
 let opened: Opened;
 afterEach(async () => {
@@ -34,4 +35,29 @@ test('on a phone each step shows its first field on the first screen, and its ca
     }
     if (step < 4) await page.getByRole('button', { name: /^Next/ }).click();
   }
+});
+
+test('and so does the base mix of a plan with pigment and fibre', async () => {
+  opened = await openPage('mix/proportion/', { width: 360, height: 740 });
+  const { page } = opened;
+  await page.evaluate(() => {
+    for (const [key, entry] of Object.entries({
+      'batch.volume': { t: '40', u: 'L', s: 'metric' },
+      'fibre.kind': { t: 'polypropylene' },
+      'pigment.share': { t: '3', u: '%', s: 'metric' },
+    }))
+      localStorage.setItem(`suds.bench.1.${key}`, JSON.stringify(entry));
+  });
+  await page.reload();
+  await wakeWorksheets(page);
+  await expect
+    .poll(() => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.cement')))
+    .toContain('"by":"batch"');
+  await visit(page, 'bench/run/', '[data-run="begin"]');
+  await page.getByRole('button', { name: 'Begin a batch' }).click();
+  await page.locator('[data-run="0"]').waitFor();
+  const words = (await page.locator('.run').innerText()).replaceAll('\u00a0', ' ');
+  expect(words).toMatch(/pigment, \d+ g, stirred into it.*Fibre last, \d+\.?\d* g:/s);
+  const field = (await page.locator('.run input').first().boundingBox())!;
+  expect(field.y + field.height).toBeLessThanOrEqual(740);
 });

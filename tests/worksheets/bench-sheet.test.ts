@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import type { Entries, Kept, KeptResults } from '../../src/bench/entries.ts';
+import type { Entries, Entry, Kept, KeptResults } from '../../src/bench/entries.ts';
 import { READINGS } from '../../src/bench/records/readings.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
@@ -222,6 +222,45 @@ test('a sum of forms typed in, in several loads, is told of joints', () => {
   expect(known(3)?.say).toMatch(/^3 loads of a volume typed in: see that no piece is filled/);
   expect(known(1)).toBeUndefined();
   expect(known(3, {})).toBeUndefined();
+});
+
+test('slabs with test bars are told to be shared out only where the loads do not divide them', () => {
+  const row = (shape: string, count: string, ...sides: string[]) => ({
+    shape: { t: shape },
+    count: { t: count },
+    ...Object.fromEntries(
+      ['length', 'width', shape === 'slab' ? 'thickness' : 'height'].map((side, i) => [
+        side,
+        { t: sides[i]!, u: 'mm' },
+      ]),
+    ),
+  });
+  const told = (loads: number, slabs: string, bars: string) => {
+    const rows = [
+      row('slab', slabs, '450', '300', '60'),
+      row('block', bars, '160', '40', '40'),
+    ] as NonNullable<Entry['rows']>;
+    const reading = readWorksheet(pieces, { 'pieces.pieces': { rows } }, {}, speaker('metric'));
+    const found = answer(pieces, reading, speaker('metric'));
+    mustAnswer(found);
+    const { numbers } = found;
+    const by = { from: pieces.question, by: pieces.id };
+    const kept = {
+      'batch.volume': { v: numbers.total!.value, ...by },
+      'batch.count': { v: numbers.count!.value, ...by },
+      'batch.evenLoads': {
+        v: Number(pieces.leaves!['batch.evenLoads']!(found.result as never, reading)),
+        ...by,
+      },
+    };
+    const { value: volume } = numbers.total!;
+    return jointsKnown({}, kept, { loads, volume, largestLoad: volume / loads })?.say;
+  };
+  expect(told(3, '12', '6')).toBeUndefined();
+  // Four bars in three loads: one load takes two, a quarter of a litre of the 1.7 L it has spare.
+  expect(told(3, '12', '4')).toBeUndefined();
+  expect(told(5, '12', '6')).toMatch(/^5 loads for 18 pieces of more than one size: share them/);
+  expect(told(3, '13', '6')).toMatch(/^3 loads for 19 pieces/);
 });
 
 describe('what the bench sheet says is still the example’s', () => {

@@ -113,6 +113,8 @@ describe('the batch that is going', () => {
     expect(of('45', {}, unlike as typeof kept).said).toMatch(
       /^3 loads for pieces of more than one size: share them out .* gets a joint /,
     );
+    const shared = { ...unlike, 'batch.evenLoads': { v: 6, ...by } };
+    expect(of('45', {}, shared as never)).toEqual({ loads: 3, said: undefined });
     expect(of('400', {}, unlike as typeof kept)).toEqual({ loads: 1, said: undefined });
     const sum = { 'proportion.volume': { t: '9.94 + 1.06', u: 'gal' } };
     expect(of('4 gal', sum)).toEqual({

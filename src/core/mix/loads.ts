@@ -82,6 +82,29 @@ export function loadsOfWholePieces(plan: {
 }
 
 /**
+ * How many equal loads pieces of several sizes are shared out to with none filled from two; as many as divide
+ * that do it too. `sizes`: how many of each, and the volume of one, m³; `spare`: the mix beyond them all, m³. It is
+ * the greatest common divisor of their numbers, but of the smallest sizes while one more of each fits into what
+ * a load has spare. Range: any number of sizes from one.
+ * @source none: it shares out what has been worked out
+ */
+export function evenLoads(
+  sizes: readonly { readonly count: number; readonly volume: number }[],
+  spare: number,
+): number {
+  let rest = sizes.reduce((sum, { volume }) => sum + volume, 0);
+  let loads = 0;
+  for (const { count, volume } of sizes.toSorted((a, b) => b.volume - a.volume)) {
+    loads = commonDivisor(count, loads);
+    rest -= volume;
+    if (rest * loads <= spare) break;
+  }
+  return loads;
+}
+
+const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
+
+/**
  * So much foam in buckets: whole ones, then the share of a bucket that is left. Volumes in the same unit;
  * a bucket that lacks one part in 10⁹ is full.
  * @source none: it shares out what has been worked out

@@ -1,4 +1,5 @@
 import { DomainError } from '../../core/domain-error.ts';
+import { evenLoads } from '../../core/mix/loads.ts';
 import { batchVolume, type Piece, pieceVolume } from '../../core/placing/volume.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
@@ -104,16 +105,24 @@ export default worksheet({
       units: PERCENT,
     }),
   },
-  work: ({ pieces, settling, waste }) => ({
-    each: pieces.map(volumeOf),
-    sole: pieces.length === 1 ? pieceOf(pieces[0]!) : undefined,
-    count: pieces.reduce((sum, { count }) => sum + count, 0),
-    ...batchVolume({
+  work: ({ pieces, settling, waste }) => {
+    const each = pieces.map(volumeOf);
+    const made = batchVolume({
       pieces: pieces.map((row) => ({ piece: pieceOf(row), count: row.count })),
       settling,
       waste,
-    }),
-  }),
+    });
+    return {
+      each,
+      sole: pieces.length === 1 ? pieceOf(pieces[0]!) : undefined,
+      count: pieces.reduce((sum, { count }) => sum + count, 0),
+      evenLoads: evenLoads(
+        pieces.map(({ count }, i) => ({ count, volume: each[i]! })),
+        made.waste,
+      ),
+      ...made,
+    };
+  },
   results: {
     total: { label: 'Foamed mix to make', kind: 'volume', of: (r) => r.total },
     net: { label: 'Mix in the forms', kind: 'volume', of: (r) => r.net },
@@ -145,7 +154,7 @@ export default worksheet({
   },
   refusals: { 'hole-not-inside': holeNotInside },
   keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
-  leaves: leavesSides,
+  leaves: { ...leavesSides, 'batch.evenLoads': (r) => r.evenLoads },
   givesWay: { total: 'mix.volume' },
   working: [
     {

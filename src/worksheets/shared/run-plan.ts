@@ -29,11 +29,13 @@ const AIM = 'mix.planned';
 function behind(origin: string | undefined, kept: KeptResults) {
   if (origin === 'yours') return { typed: true as const };
   const held = (key: string) => (origin === 'kept' ? kept[key] : undefined);
-  const [forms, form] = ['batch.net', 'part.volume'].map((key) => keptValue(held(key)));
+  const [forms, form, evenLoads] = ['batch.net', 'part.volume', 'batch.evenLoads'].map((key) =>
+    keptValue(held(key)),
+  );
   const all = held(BATCH_VOLUME.takes);
   return {
     ...(!(all && 'v' in all && !all.example) && { unsized: true as const }),
-    ...(forms && { forms, ...(form && { form }) }),
+    ...(forms && { forms, ...(form ? { form } : evenLoads && { evenLoads }) }),
   };
 }
 
@@ -145,10 +147,10 @@ export function formsShort(mix: number, plan: RunPlan, say: Say): string | undef
 
 /** That some pieces are filled from two loads, where the plan has them so. */
 export function jointsPlanned(plan: RunPlan): string | undefined {
-  const { forms, form, loads, largestLoad } = plan;
+  const { forms, form, evenLoads, loads, largestLoad } = plan;
   if (plan.typed) return jointsOfTyped(loads)?.say;
   if (!forms || loads === 1) return undefined;
-  if (!form) return jointsOfUnlike(loads).say;
+  if (!form) return jointsOfUnlike(loads, evenLoads)?.say;
   const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;
   const mass = cement + water + sand + otherMass(plan) + foamVolume * foamDensity;
   const volume = (loads * mass) / wetDensity;

@@ -7,24 +7,32 @@ interface InLoads {
   readonly pieces: number;
   /** Of one size, all of them. */
   readonly alike: boolean;
+  /** The loads, and what divides them, that share pieces of several sizes out as they are. */
+  readonly evenLoads?: number | undefined;
   readonly loads: number;
   readonly volume: number;
   readonly largestLoad: number;
 }
 
 /** What a worksheet that sized the pieces keeps of them. */
-export const PIECES_KEPT = ['batch.volume', 'batch.count', 'part.volume'] as const;
+export const PIECES_KEPT = [
+  'batch.volume',
+  'batch.count',
+  'part.volume',
+  'batch.evenLoads',
+] as const;
 
 /** The pieces that a batch of that volume (m³) fills, where one worksheet sized them and it. */
 export function piecesFilled(
   kept: KeptResults,
   volume: number,
-): Pick<InLoads, 'pieces' | 'alike'> | undefined {
-  const [all, count, one] = [kept['batch.volume'], kept['batch.count'], kept['part.volume']];
+): Pick<InLoads, 'pieces' | 'alike' | 'evenLoads'> | undefined {
+  const [all, count, one, even] = PIECES_KEPT.map((key) => kept[key]);
   const pieces = keptValue(count);
   const sized = pieces !== undefined && count?.from === all?.from && !(one && 'waits' in one);
   if (!sized || Math.abs((keptValue(all) ?? 0) / volume - 1) >= 1e-6) return undefined;
-  return { pieces, alike: keptValue(one) !== undefined && one?.from === all?.from };
+  const alike = keptValue(one) !== undefined && one?.from === all?.from;
+  return { pieces, alike, ...(!alike && { evenLoads: keptValue(even) }) };
 }
 
 export interface Joints {
@@ -42,7 +50,7 @@ const JOINT =
 export function jointsKnown(
   entries: Entries,
   kept: KeptResults,
-  batch: Omit<InLoads, 'pieces' | 'alike'>,
+  batch: Omit<InLoads, 'pieces' | 'alike' | 'evenLoads'>,
 ): Joints | undefined {
   const filled = piecesFilled(kept, batch.volume);
   if (filled) return jointsOf({ ...filled, ...batch });
@@ -53,7 +61,7 @@ export function jointsKnown(
 export function jointsOf(batch: InLoads): Joints | undefined {
   const { pieces, alike, loads } = batch;
   if (loads === 1) return undefined;
-  if (!alike) return jointsOfUnlike(loads, `${pieces} pieces`);
+  if (!alike) return jointsOfUnlike(loads, batch.evenLoads, `${pieces} pieces`);
   if (pieces % loads === 0) return undefined;
   const better = loadsOfWholePieces(batch);
   const fill = `${loads} loads for ${pieces === 1 ? 'one piece' : `${pieces} pieces`}`;
@@ -71,11 +79,14 @@ export function jointsOf(batch: InLoads): Joints | undefined {
   };
 }
 
-/** Pieces of several sizes, of which no sum says how many a load fills. */
-export const jointsOfUnlike = (loads: number, pieces = 'pieces'): Joints => ({
-  short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
-  say: `${loads} loads for ${pieces} of more than one size: share them out to the loads before you mix. One that is filled from two gets ${JOINT}.`,
-});
+/** Pieces of several sizes, that so many loads do not share out as they are. */
+export const jointsOfUnlike = (loads: number, even = 0, pieces = 'pieces'): Joints | undefined =>
+  even > 0 && even % loads === 0
+    ? undefined
+    : {
+        short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
+        say: `${loads} loads for ${pieces} of more than one size: share them out to the loads before you mix. One that is filled from two gets ${JOINT}.`,
+      };
 
 /** Pieces nobody told of: that none is to be filled from two loads. */
 export const jointsOfTyped = (loads: number): Joints | undefined =>

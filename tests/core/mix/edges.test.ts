@@ -4,7 +4,12 @@ import { checkBase } from '../../../src/core/mix/base-check.ts';
 import { baseMix, waterCementRatio } from '../../../src/core/mix/base-mix.ts';
 import { binderDensity } from '../../../src/core/mix/binder.ts';
 import { dundeeRule } from '../../../src/core/mix/dundee.ts';
-import { inBuckets, loadsOfWholePieces, mixerLoads } from '../../../src/core/mix/loads.ts';
+import {
+  evenLoads,
+  inBuckets,
+  loadsOfWholePieces,
+  mixerLoads,
+} from '../../../src/core/mix/loads.ts';
 import { dampAggregate, freeWater } from '../../../src/core/mix/moisture.ts';
 import { ovenDryDensity } from '../../../src/core/mix/oven-dry.ts';
 import { pooled } from '../../../src/core/mix/several-buckets.ts';
@@ -309,6 +314,20 @@ describe('loads and buckets', () => {
     // Three of 0.1 is binary dust more than 0.3.
     expect(loads(3, 0.3)).toBe(1);
     expect(loads(4, 0.099)).toBeUndefined();
+  });
+
+  test('several sizes go by what divides them all, but for the little ones that a load has room for', () => {
+    const even = (spare: number, ...sizes: readonly [count: number, litres: number][]) =>
+      evenLoads(
+        sizes.map(([count, volume]) => ({ count, volume })),
+        spare,
+      );
+    expect(even(0, [12, 8], [6, 0.25])).toBe(6);
+    expect(even(0, [12, 8], [4, 0.25])).toBe(4);
+    // A twelfth of 3 L takes one bar of 0.25 L more.
+    expect(even(3, [4, 0.25], [12, 8])).toBe(12);
+    expect(even(2.9, [4, 0.25], [12, 8])).toBe(4);
+    expect(even(3, [7, 8], [4, 8])).toBe(1);
   });
 
   test('a bucket that lacks binary dust is full, and nothing is left over', () => {
