@@ -8,7 +8,7 @@ export const MOST = {
   /** A page without worksheets. */
   prose: 3_000,
   /** A page with all its worksheets awake. */
-  script: 50_900,
+  script: 49_150,
   /** What home needs before it can be read: its HTML and CSS. */
   home: 14_000,
   /** All that is kept for use without a network. */
@@ -30,50 +30,48 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page, the dose of the foam as it was answered, and whose plan is weighed.
-  'first-batch/': 93_950,
+  'first-batch/': 93_500,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam that lives.
-  'mix/proportion/': 64_250,
+  'mix/proportion/': 61_450,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
-  'curing/temperature-and-age/': 56_300,
+  'curing/temperature-and-age/': 54_950,
   // Two strengths against two frosts, with whose air it is and what its hours count as, and neither before 16 of them.
-  'curing/frost/': 55_500,
-  // Three readings of a water, and what it does to the set, by two standards.
-  'water/fit-for-cement/': 54_600,
+  'curing/frost/': 53_750,
   // The rules of three countries, and growth found from the reader's own cubes.
-  'curing/plan/': 55_250,
+  'curing/plan/': 54_150,
   // How long by drainage and by density, for foam of which a share is planned to die.
-  'foam/time-in-hand/': 56_700,
+  'foam/time-in-hand/': 54_400,
   // The odds of landing by trials, with what the reader's foam is known to.
-  'mix/how-close/': 52_200,
+  'mix/how-close/': 49_000,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
-  'mix/correct/': 56_900,
+  'mix/correct/': 56_050,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 60_700,
+  'bench/': 60_500,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 99_150,
-  'batch-records/batch/': 79_700,
-  'batch-records/learn/': 69_700,
-  'batch-records/compare/': 71_550,
-  'batch-records/': 69_100,
-  'batch-records/keep/': 59_350,
+  'bench/run/': 93_500,
+  'batch-records/batch/': 79_150,
+  'batch-records/learn/': 68_800,
+  'batch-records/compare/': 70_950,
+  'batch-records/': 68_250,
+  'batch-records/keep/': 58_300,
   // Four worksheets, two of them with the carbonate balance.
-  'water/softening/': 64_750,
+  'water/softening/': 62_550,
   // The carbonate balance of a water, from its ions or its total.
-  'water/balance/': 52_250,
+  'water/balance/': 51_050,
   // Two waters into one, and the picture of it.
-  'water/blending/': 55_400,
+  'water/blending/': 54_350,
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
-  'foam/air/': 51_600,
+  'foam/air/': 50_200,
   // When it may be stripped, by strength or by bars, and what strength the growth of the mix has by then.
-  'demoulding/when-to-strip/': 53_600,
+  'demoulding/when-to-strip/': 51_550,
   // What strength there is and will be, by three ways to know it, with the age that the clock allows.
-  'curing/strength/': 52_400,
+  'curing/strength/': 50_500,
   // One part held in seven ways, beside one another, and its picture.
-  'demoulding/handling/': 53_000,
+  'demoulding/handling/': 51_700,
   // Heat through a slab, a column or a ball, and its picture.
-  'curing/heat-inside/': 66_550,
+  'curing/heat-inside/': 63_300,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
-  'curing/set/': 57_600,
+  'curing/set/': 50_400,
 };
 
 /**
