@@ -80,11 +80,17 @@ test.each([receiver, airSupply])('$id: what may not be filled is not good here e
   });
   const passes = { ...plate, 'stored-energy.relief': { t: 'passes' } };
   const fitted = { ...plate, 'stored-energy.relief': { t: 'fitted' } };
+  expect(of(at('8', fitted))).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Find out first whether its relief valve passes/),
+  });
   for (const [said, leads] of [
     [{}, true],
     [plate, true],
     [fitted, true],
     [passes, false],
+    [{ 'stored-energy.made': { t: 'plastic' } }, false],
+    [{ ...plate, 'stored-energy.relief': { t: 'none' } }, false],
   ] as const)
     expect(noted(at('8', said), sheet).includes('is not said yet: first ask'), `${leads}`).toBe(
       leads,

@@ -84,8 +84,8 @@ export function loadsOfWholePieces(plan: {
 /**
  * How many equal loads pieces of several sizes are shared out to with none filled from two; as many as divide
  * that do it too. `sizes`: how many of each, and the volume of one, m³; `spare`: the mix beyond them all, m³. It is
- * the greatest common divisor of their numbers, but of the smallest sizes while one more of each fits into what
- * a load has spare. Range: any number of sizes from one.
+ * the greatest common divisor of their numbers, but of the smallest sizes while as many loads as that would each
+ * have room for one more of them. Range: any number of sizes from one.
  * @source none: it shares out what has been worked out
  */
 export function evenLoads(

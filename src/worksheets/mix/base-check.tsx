@@ -145,7 +145,7 @@ export default worksheet({
     );
     const [byJug, bySpace] = [check.perDensity * weighing, check.perSpace * space].map(Math.abs);
     const doubt = Math.hypot(byJug!, bySpace!);
-    // However coarse the jug, more than its ± is off.
+    // Off by more than its ± it is told so; by less than twice that, weighed once more first.
     const doubtful = doubt > NEAR && Math.abs(off) <= doubt;
     // What most of the doubt comes from.
     const rest = v.plan === undefined ? SURER.cement : SURER.plan;
@@ -252,9 +252,10 @@ export default worksheet({
         say: `Wetter than meant. Tap the jug, let the air rise for a minute, top it up, strike it, wipe it and weigh once more: whipped air reads as water${plain && cementDensity >= CEMENT_DENSITY ? ', and so does limestone, slag or ash in the cement (give its density, folded below)' : ''}. If it is still wetter, add ${some(check.addCement)} of cement${to}, mix until no lump is left, and weigh again before any foam.`,
       };
     const dry = check.waterCement < ROBS_FOAM_BELOW;
+    const again = doubt > NEAR && -off < 2 * doubt;
     return {
       verdict: dry ? 'stop' : 'look',
-      say: `Drier than meant${dry ? ', and dry enough to take water out of the foam' : ''}. Add ${some(check.addWater)} of water${to && `${to},`} and mix again.`,
+      say: `Drier than meant${dry ? ', and dry enough to take water out of the foam' : ''}${again ? '. Weigh once more; if it is still drier, add' : '. Add'} ${some(check.addWater)} of water${to && `${to},`} and mix again.`,
     };
   },
   notes: ({ check, plain, slip }, _, say) => [

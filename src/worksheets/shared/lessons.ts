@@ -32,7 +32,7 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
     if (!dumb && sound) put('survival', survival);
   }
   const foam = weighedTwice(record);
-  if (foam?.tells) put('drift', foam.drift);
+  if (foam?.tells && !foam.undrained) put('drift', foam.drift);
   const [depth, sunk] = [at('depth'), at('sunk')];
   if (depth && sunk !== undefined && sunk < depth) put('settling', sunk / depth);
   const clean = cleanAge(record);

@@ -119,7 +119,7 @@ export function covered(judged: () => Judgement, special: string, taken: string)
       say: `The method does not cover ${SCOPE_WORDS[outside]}. Take ${taken}, and change that first.`,
     };
   const all = judged();
-  if (all.verdict === 'stop' || (!outside && special !== 'unsaid')) return all;
+  if (!outside && (special !== 'unsaid' || all.verdict === 'stop')) return all;
   // In such air it makes no claim, and forbids nothing.
   const [first, else_] = outside
     ? [`Take ${taken}: the method is not for ${SCOPE_WORDS[outside]}.`, 'In between: ']
@@ -128,7 +128,7 @@ export function covered(judged: () => Judgement, special: string, taken: string)
         'If none is so: ',
       ];
   return {
-    verdict: 'look',
+    verdict: all.verdict === 'stop' ? 'stop' : 'look',
     say: `${first} ${all.verdict === 'good' ? else_ : ''}${all.say}`,
   };
 }

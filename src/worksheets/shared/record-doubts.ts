@@ -78,12 +78,12 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
   );
 }
 
-/** A foam that did not change where every foam drains. */
+/** A foam that lost less than any foam does. */
 export const recordFoamDoubt = (record: BatchRecord): Judgement | undefined =>
   weighedTwice(record)?.undrained
     ? {
         verdict: 'look',
-        say: 'Pour the liquid off before the foam is weighed again: by its scale it lost none, and every foam drains. As it stands this foam teaches nothing of draining.',
+        say: 'Pour the liquid off before the foam is weighed again: by its scale it lost less than any foam does. As it stands this foam teaches nothing of draining.',
       }
     : undefined;
 

@@ -72,8 +72,8 @@ const sandUnsaid = ({ bench, readings }: BatchRecord): readonly ReadingName[] =>
 
 /**
  * What two weighings of the foam say of its draining, a share in ten minutes. `tells`: it fell by more than the ± of
- * both. `undrained`: it grew heavier by more, or did not fall though one that loses a quarter in the longest that any
- * stands would have.
+ * both. `undrained`: it grew heavier by more, or fell by less, beyond that ±, than one that loses a quarter in the
+ * longest that any stands.
  */
 export function weighedTwice(
   record: BatchRecord,
@@ -88,7 +88,7 @@ export function weighedTwice(
   return {
     drift: foamDrift({ first, later, time }),
     tells: lost > both,
-    undrained: Math.abs(lost) <= both ? slowest > both : lost < 0,
+    undrained: lost < -both || slowest - Math.max(lost, 0) > both,
   };
 }
 

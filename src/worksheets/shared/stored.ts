@@ -94,6 +94,8 @@ export function mindStored(
   if (judged.verdict === 'stop') return judged;
   const look = (first: string): Judgement => ({ verdict: 'look', say: `${first} ${judged.say}` });
   if (said.made === 'marked' && said.marking === undefined) return look(NO_PLATE);
+  if (said.relief === 'fitted')
+    return look('Find out first whether its relief valve passes all that the source can push in.');
   return stored.isentropic <= HIGH_HAZARD_ENERGY
     ? judged
     : look(
@@ -144,7 +146,8 @@ export function storedNotes(
       ? `That office calls more than ${high} highly hazardous.`
       : `That is below the ${high} which that office calls highly hazardous; it can still maim.`;
   const above = stored.pressureVolume > ESSENTIAL_REQUIREMENTS ? 'above' : 'not above';
-  const open = made === 'unsaid' || relief !== 'passes';
+  const forbidden = made === 'plastic' || made === 'other' || relief === 'none';
+  const open = !forbidden && (made === 'unsaid' || relief !== 'passes');
   return [
     ...(open ? [`Whether it may be filled at all is not said yet: first ask ${ASKED}.`] : []),
     `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${pressureVolume(stored.pressureVolume, say)}, ${above} the ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)} from which European law sets requirements for a simple vessel’s making.`,

@@ -53,7 +53,7 @@ verdicts(canILift, slab, [
   [{ mass: '1 kg', special: 'cold' }, 'look', /^Take the limit as too high.* In between: .*within/],
   [{ mass: '1 kg', special: 'warm' }, 'look', /^Take the limit as too high.* In between: .*within/],
   [{ mass: '8.05 kg', special: 'cold' }, 'look', /^Take the limit.*79\s°F\)\. 8\.05\skg is above/],
-  [{ mass: '23.1 kg', special: 'cold' }, 'stop', /best posture there is/],
+  [{ mass: '23.1 kg', special: 'cold' }, 'stop', /^Take the limit.*best posture there is/],
   // It begins at 25 cm, where the body leaves off, and what is shorter is sooner another unit.
   [{ mass: '5 kg', horizontal: '25 cm' }, 'good', /is within/],
   [

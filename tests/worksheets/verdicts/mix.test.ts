@@ -162,6 +162,13 @@ verdicts(baseCheck, { ...jug, sandCement: '0', air: '0 %', cementDensity: '3150 
   [{ full: '2.471 kg' }, 'stop', /is a slip, not a splash/],
 ]);
 
+// With three parts of sand a jug tells the w/c to ± 0.027: beyond that it is told so, within twice that weighed again.
+verdicts(baseCheck, { ...jug, jug: '1 L', sandCement: '3', waterCement: '0.5', cement: '20 kg' }, [
+  [{ full: '2.47 kg' }, 'look', /^Weigh the jug’s volume/],
+  [{ full: '2.48 kg' }, 'look', /Drier than meant\. Weigh once more; if it is still drier, add/],
+  [{ full: '2.5 kg' }, 'look', /Drier than meant\. Add/],
+]);
+
 /** In 20 L near enough is from 12.25 to 13.45 kg. */
 const load = { tare: '0.85 kg', vessel: '20 L', target: '600 kg/m3', tolerance: '5 %' };
 
