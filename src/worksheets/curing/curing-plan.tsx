@@ -281,7 +281,7 @@ export default worksheet({
       rows: ({ entries, stopped }, v, say) =>
         entries.map(({ rule, ends, notes }) => [
           RULES[rule],
-          ends === undefined ? '–' : say(ends, 'time', { units: DAYS, significant: 2 }),
+          ends === undefined ? '—' : say(ends, 'time', { units: DAYS, significant: 2 }),
           [
             ...(ends === undefined
               ? []

@@ -224,7 +224,7 @@ export default worksheet({
                 `${Math.round(factor * 100)}\u00a0%`,
                 cost,
               ]
-            : [name, allowed ? 'by its sheet' : 'never with steel', '–', cost];
+            : [name, allowed ? 'by its sheet' : 'never with steel', '—', cost];
         }),
     },
   ],
