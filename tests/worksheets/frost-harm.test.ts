@@ -97,10 +97,39 @@ test.each([
 test('readings that do not reach so far are no readings of it', () => {
   const found = judged('3.7', {
     'curing.source': { t: 'readings' },
-    'curing.readings': { t: '0 5.5\n24 5.5\n48 5.5' },
+    'curing.readings': { t: '0 5.5\n12 5.5\n24 5.5\n36 5.5\n48 5.5' },
     ...mean('5.5'),
   });
   expect(found.words).toContain('Look at the forecast each day until it has 3.5 MPa.');
+});
+
+test.each(['0 20\n400 15', '0 20\n4 21\n400 15', '0 20\n4 21\n8 21\n400 15', '400 15'])(
+  'nights that nobody read are no readings of a strength: %j',
+  (t) => {
+    const readings = { 'curing.source': { t: 'readings' }, 'curing.readings': { t } };
+    for (const mpa of ['10', '0.5']) {
+      const { verdict, words } = judged(mpa, { ...readings, ...mean('15') });
+      expect(verdict).toBe('look');
+      expect(words).toMatch(/^Find out how cold it got in the 1[67] d before reading \d:/);
+      expect(words).not.toContain('By your readings');
+    }
+  },
+);
+
+test('what goes unread once a freeze does no harm is nothing to find out', () => {
+  const readings = {
+    'curing.readings': {
+      t: of(40, '')
+        .map((_, i) => `${i * 12} 15`)
+        .join('\n'),
+    },
+  };
+  const then = { 'curing.readings': { t: `${readings['curing.readings'].t}\n900 15` } };
+  for (const entries of [readings, then])
+    expect(judged('10', { ...read(() => false, mean('15')), ...entries })).toMatchObject({
+      verdict: 'good',
+      words: expect.stringContaining('By your readings it has 7.0 MPa'),
+    });
 });
 
 test('the first line of a forecast begins with the last reading, not with the casting', () => {
@@ -168,7 +197,8 @@ test('cold after the cure needs no warmth', () => {
   expect(judged('39', days(...nineteen, '2\t8')).verdict).toBe('good');
   expect(judged('39', days('12\t20', '2\t8', ...nineteen)).words).toContain('hardly ages');
   // Once it is cured by the readings, neither does the cold that they had.
-  const past = { 'curing.readings': { t: '0 4\n24 4\n30 15\n600 15' } };
+  const warm = of(49, '').map((_, i) => `\n${30 + 12 * i} 15`);
+  const past = { 'curing.readings': { t: `0 4\n12 4\n24 4${warm.join('')}` } };
   expect(judged('10', { ...read(() => false, mean('15')), ...past }).verdict).toBe('good');
   // It ages towards 3.5 MPa yet, though its cure is over.
   const late = judged('4', days(...of(26, '8\t12'), ...of(30, '2\t4')));

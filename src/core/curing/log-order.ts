@@ -6,6 +6,9 @@ import type { Reading } from './log-sorted.ts';
 /** A stretch this many times the usual interval is a gap. Common practice, no source. @source common-practice */
 export const GAP_INTERVALS = 3;
 
+/** From an afternoon to the next morning, s: after more, however usual, a night may have gone unread. Common practice, no source. @source common-practice */
+export const LONGEST_UNREAD = 18 * HOUR;
+
 /** Clocks go back before this hour of the night, s after midnight. Common practice, no source. @source common-practice */
 const BACK_BEFORE = 4 * HOUR;
 
@@ -80,7 +83,7 @@ export function toHistory(
   const history = temperatureHistory({
     times,
     temperatures: kept.map((reading) => reading.temperature),
-    longestGap: GAP_INTERVALS * usual,
+    longestGap: Math.min(GAP_INTERVALS * usual, LONGEST_UNREAD),
   });
   for (const gap of history.gaps)
     problems.push({ row: rowAfter(kept, first.seconds, gap), code: 'gap', used: true });

@@ -21,6 +21,7 @@ import {
   isMeasured,
   leavesFrost,
   passedFrostWords,
+  unreadWords,
   WARMEST,
 } from '../shared/curing-history.ts';
 import { historyRefusals } from '../shared/days.ts';
@@ -189,7 +190,11 @@ export default worksheet({
   judge: ({ longest, stopped, endless, freezes, known, cold, warmest }, v, say) => {
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
-    const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
+    const passed = oneText(
+      unreadWords(known, say, longest),
+      passedFrostWords(known, v.castAt, say),
+      hot?.say,
+    );
     const until = momentInWords(clockAfter(v.castAt, longest), 'hour-up');
     if (freezes !== undefined)
       return {

@@ -31,6 +31,7 @@ import {
   isMeasured,
   leavesFrost,
   passedFrostWords,
+  unreadWords,
   WARMEST,
 } from '../shared/curing-history.ts';
 import { historyRefusals } from '../shared/days.ts';
@@ -111,6 +112,7 @@ export default worksheet({
       known,
       guard,
       safe,
+      cures,
       cold: !isMeasured(known, cures) && tooColdToCure(coldest),
       warmest: extremesOf(history).warmest,
       age: wanted.age,
@@ -163,7 +165,7 @@ export default worksheet({
     warmest: { ...WARMEST, of: (r) => r.warmest },
   },
   doubts: (_, { strength28 }, say) => strongCubes(strength28, say),
-  judge: ({ known, guard, safe, cold, frozen, atFreeze, warmest }, v, say) => {
+  judge: ({ known, guard, safe, cures, cold, frozen, atFreeze, warmest }, v, say) => {
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
     const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
@@ -175,6 +177,8 @@ export default worksheet({
     const mark = mpa(ONE_FREEZE_STRENGTH, near, say.system === 'us' ? 1 : 2);
     const often = mpa(REPEATED_FREEZE_STRENGTH);
     const also = passed ? ` ${passed}` : '';
+    const unread = unreadWords(known, say, Math.min(cures, safe.time ?? Infinity));
+    const doubt = oneText(unread, passed);
     const falls = firstFreeze === undefined ? '' : freezesWords(known, v.castAt, firstFreeze);
     const has =
       atFreeze === undefined
@@ -195,7 +199,7 @@ export default worksheet({
     if (firstFreeze !== undefined && repeated.frozenFirst)
       return {
         verdict: 'look',
-        say: `${stands}. Keep it from freezing again${repeated.age === undefined ? '' : ` before it has ${often}`}.${also}`,
+        say: `${stands}. Keep it from freezing again${repeated.age === undefined ? '' : ` before it has ${often}`}.${doubt ? ` ${doubt}` : ''}`,
       };
     const stood = falls && `${falls}, ${has}: ${often} stands it again and again.`;
     const enough =
@@ -205,14 +209,15 @@ export default worksheet({
           ? often
           : mark;
     const strong =
+      !unread &&
       isMeasured(known, safe.time ?? Infinity) &&
       `By your readings it has ${enough}, and stands a freeze.`;
-    if (passed)
+    if (doubt)
       return {
         verdict: 'look',
         say: stood
-          ? `${stood} ${passed}`
-          : `${passed} ${oneFreeze.age === undefined ? `This mix never reaches the ${mark} that stands one freeze: keep it from freezing for the whole cure.` : strong || `Keep it from freezing until it has ${enough}.`}`,
+          ? `${stood} ${doubt}`
+          : `${doubt} ${oneFreeze.age === undefined ? `This mix never reaches the ${mark} that stands one freeze: keep it from freezing for the whole cure.` : strong || `Keep it from freezing until it has ${enough}.`}`,
       };
     const ages = `below ${say(COLDEST_CURE, 'temperature', { plain: true })} it hardly ages. Keep it warmer.`;
     if (oneFreeze.age === undefined)

@@ -24,6 +24,7 @@ import {
   isMeasured,
   leavesFrost,
   passedFrostWords,
+  unreadWords,
   WARMEST,
 } from '../shared/curing-history.ts';
 import { historyRefusals } from '../shared/days.ts';
@@ -130,7 +131,11 @@ export default worksheet({
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
     const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });
-    const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
+    const passed = oneText(
+      unreadWords(known, say, v.elapsed),
+      passedFrostWords(known, v.castAt, say),
+      hot?.say,
+    );
     if (soFar <= FREEZES_AT)
       return {
         verdict: 'stop',

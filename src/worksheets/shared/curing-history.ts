@@ -3,17 +3,19 @@ import { carriedOn } from '../../core/curing/forecast.ts';
 import {
   COLDEST_AT,
   dailyHistory,
+  type Gap,
   steadyHistory,
   type TemperatureHistory,
   temperatureHistory,
 } from '../../core/curing/history.ts';
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import type { LogProblem } from '../../core/curing/log.ts';
-import { GAP_INTERVALS } from '../../core/curing/log-order.ts';
+import { GAP_INTERVALS, LONGEST_UNREAD } from '../../core/curing/log-order.ts';
 import { putInOrder, type Reading } from '../../core/curing/log-sorted.ts';
 import { demand } from '../../core/domain-error.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { DAYS, HOURS } from './amounts.ts';
 import { timeOfDay } from './days.ts';
 import { KEPT_FROST } from './kept-extremes.ts';
 import { momentInWords, roundMoment } from './moments.ts';
@@ -44,8 +46,14 @@ export interface Known {
   readonly measured: number;
   /** Readings that were out of order or double. */
   readonly problems: readonly LogProblem[];
+  /** Long stretches without a reading, and which reading ends each. */
+  readonly gaps?: readonly Unread[];
   /** The low of the first line of days, where it freezes and lies before what is counted of that day. */
   readonly passedFrost?: PassedFrost;
+}
+
+interface Unread extends Gap {
+  readonly row: number;
 }
 
 interface PassedFrost {
@@ -127,6 +135,10 @@ export function historyOf(v: Given): Known {
     until: measured + (v.after === 'mean' ? AHEAD : v.forecast.length * DAY - start),
     measured,
     problems,
+    gaps: readings.gaps.map((gap) => ({
+      ...gap,
+      row: kept.find(({ seconds }) => seconds === gap.to)!.row,
+    })),
     ...(v.after === 'days' ? passedFrost(v.forecast, start, measured) : {}),
   };
 }
@@ -154,13 +166,22 @@ function inOrder(given: Given['readings']) {
 /** So many, and a log may have been thinned for the bench, which leaves stretches of three times their mean at most. */
 const MANY = 100;
 
-/** Several times the usual interval is a gap. */
+/** Several times the usual interval is a gap, and what may hide a night. */
 function longestGap(kept: readonly Reading[]): number {
   const intervals = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
-  const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1];
+  const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1] ?? Infinity;
   const whole = kept[kept.length - 1]!.seconds - kept[0]!.seconds;
   const mean = kept.length > MANY ? whole / intervals.length : 0;
-  return usual === undefined ? Infinity : GAP_INTERVALS * Math.max(usual, mean);
+  return Math.max(GAP_INTERVALS * mean, Math.min(GAP_INTERVALS * usual, LONGEST_UNREAD));
+}
+
+/** What must be said where a night or more went unread before `until`, s; undefined where none did. */
+export function unreadWords({ gaps = [] }: Known, say: Say, until = Infinity): string | undefined {
+  const gap = gaps.find(({ from, to }) => to - from > LONGEST_UNREAD && from < until);
+  if (!gap) return undefined;
+  const lasts = gap.to - gap.from;
+  const long = say(lasts, 'time', { units: lasts < 2 * DAY ? HOURS : DAYS, significant: 2 });
+  return `Find out how cold it got in the ${long} before reading ${gap.row}: nothing was read then, and the straight line across them knows no night.`;
 }
 
 const SAID: Partial<Record<LogProblem['code'], string>> = {
@@ -173,13 +194,14 @@ const SAID: Partial<Record<LogProblem['code'], string>> = {
 export function historyNotes(known: Known, what: string, reached?: number): readonly string[] {
   const told = known.problems.slice(0, 3).map(({ row, code }) => `Reading ${row} ${SAID[code]}.`);
   const more = known.problems.length - told.length;
-  const { gaps } = known.history;
+  const rows = (known.gaps ?? []).map(({ row }) => row);
+  const left = rows.length - 3;
   return [
     ...told,
     ...(more > 0 ? [`${more} more readings were out of order or double.`] : []),
-    ...(gaps.length > 0
+    ...(rows.length > 0
       ? [
-          `${gaps.length === 1 ? 'One stretch' : `${gaps.length} stretches`} of the readings ${gaps.length === 1 ? 'is' : 'are'} much longer than the others; a straight line bridges ${gaps.length === 1 ? 'it' : 'them'}.`,
+          `Nothing was read for long before reading${rows.length > 1 ? 's' : ''} ${rows.slice(0, 3).join(', ')}${left > 0 ? ` and ${left} more` : ''}; a straight line bridges that.`,
         ]
       : []),
     ...(reached !== undefined && reached > known.until

@@ -245,6 +245,29 @@ verdicts(temperatureAge, { elapsed: '168 h', wanted: '7 d' }, [
   [held('70 °C'), 'stop', /at or past 70/],
 ]);
 
+// A night lies in more than 18 hours without a reading.
+const readAt = (...hours: number[]) => ({
+  source: 'readings',
+  after: 'mean',
+  afterMean: '20 °C',
+  readings: hours.map((hour) => `${hour} 20`).join('\n'),
+});
+verdicts(temperatureAge, { elapsed: '300 h', wanted: '1 d' }, [
+  [readAt(0, 18, 36), 'good', /past 1\.0\sd already/],
+  [
+    readAt(0, 18.1, 36),
+    'look',
+    /^Find out how cold it got in the 18\sh before reading 2:.*It is past/,
+  ],
+  [{ ...readAt(0, 300), wanted: '7 d' }, 'look', /in the 13\sd before reading 2/],
+]);
+verdicts(curingPlan, {}, [
+  [readAt(0, 18, 36), 'good', /^Keep it covered and damp until/],
+  [readAt(0, 18.1, 36), 'look', /^Find out.* before reading 2:.* Keep it covered/],
+  [readAt(0, 300), 'look', /in the 13\sd before reading 2/],
+  [{ ...readAt(0, 300), afterMean: '0 °C' }, 'look', /in the 13\sd before reading 2/],
+]);
+
 verdicts(curingPlan, {}, [
   // ACI counts no time below 10 °C, DIN none below 5.
   [held('10 °C'), 'good', /until/],
@@ -277,9 +300,12 @@ verdicts(frostGuard, { strength28: '10 MPa' }, [
   [held('70 °C'), 'stop', /^It gets as warm as 70.*cool the part\.$/],
 ]);
 
-/** 20 °C for so many hours, a frost within the next two, and what is read then. */
+const twiceADay = (until: number) =>
+  Array.from({ length: Math.ceil(until / 12) }, (_, i) => `${i * 12} 20\n`).join('');
+
+/** 20 °C for so many hours, read twice a day, a frost within the next two, and what is read then. */
 const frostAfter = (hours: number, then = '') => ({
-  readings: `0 20\n${hours} 20\n${hours + 1} -1\n${hours + 2} 5${then}`,
+  readings: `${twiceADay(hours)}${hours} 20\n${hours + 1} -1\n${hours + 2} 5${then}`,
 });
 
 // With s of 0.38 a share f of the strength at 28 days takes 28 d ÷ (1 − ln f ÷ 0.38)².
