@@ -109,6 +109,19 @@ test('a set 26 % late fails EN 1008 alone; a missing reading is not a pass', () 
   expect(answered(compare, { ...trial, 'trial.testStrength': '' }).judgement.verdict).toBe('look');
 });
 
+test('what fails by less than its ± shows is told apart from its line', () => {
+  const said = (more: Readonly<Record<string, string>>) =>
+    answered(compare, { ...trial, ...more }).judgement.say;
+  const set = { 'trial.testInitial': '150', 'trial.testFinal': '250' };
+  expect(said({ ...set, 'trial.testStrength': '21.5' })).toMatch(
+    /^It does not pass EN 1008 or ASTM C1602: strength 89\.6\s% of the control’s\. Do not mix/,
+  );
+  expect(said({ ...set, 'trial.testStrength': '21.595' })).toMatch(/strength 89\.98\s%/);
+  expect(said({ 'trial.testInitial': '206.4' })).toMatch(/: initial set 125\.1\s% of/);
+  // An hour is asked for by itself, whatever the control's.
+  expect(said({ 'trial.controlInitial': '60', 'trial.testInitial': '55' })).toMatch(/EN 1008\. Do/);
+});
+
 test('lye, wash water and brine are not mixed with because a limit is silent on them', () => {
   const of = (more: Readonly<Record<string, string>>) =>
     answered(fit, { ...report, ...more }).judgement;

@@ -22,6 +22,7 @@ import { LimitBars } from '../../src/worksheets/shared/LimitBars.tsx';
 import { ShapeDrawing } from '../../src/worksheets/shared/ShapeDrawing.tsx';
 import { ViscosityChart } from '../../src/worksheets/shared/ViscosityChart.tsx';
 import blendWaters from '../../src/worksheets/water/blend-waters.tsx';
+import soapLost from '../../src/worksheets/water/soap-lost.tsx';
 import softenSoda from '../../src/worksheets/water/soften-soda.tsx';
 import waterHardness from '../../src/worksheets/water/water-hardness.tsx';
 import { mustAnswer } from './must-answer.ts';
@@ -58,6 +59,7 @@ describe('what stands in a picture', () => {
       h(LimitBars, {
         judged,
         names: { nitrate: 'Nitrate', dissolvedSolids: 'Solids', sulfate: 'Sulfate' },
+        say: speaker('metric'),
       }),
     );
     const heights = (name: string) =>
@@ -70,6 +72,44 @@ describe('what stands in a picture', () => {
     const between = heights('Sulfate').reduce((a, b) => a + b) / 2;
     expect(heights('Nitrate')).toEqual([between]);
     expect(heights('Solids')).toEqual([between]);
+  });
+
+  test.each([
+    [4500, '100'],
+    [4501, '100.02'],
+    [4499, '99.98'],
+    [3000, '67'],
+  ])('chloride of %d mg/L where 4500 are allowed is %s % of the limit', (mgPerL, percent) => {
+    const judged = judgeMixingWater({ chloride: mgPerL / 1000 }, 'plain');
+    const html = renderToString(
+      h(LimitBars, { judged, names: { chloride: 'Chloride' }, say: speaker('metric') }),
+    );
+    expect(html).toContain(`Chloride ${percent}\u00a0% of EN 1008`);
+    expect(html).toContain(`EN ${percent}\u00a0%<`);
+  });
+
+  test('a water too hard for the usual axis of the soap has its dot where it is', () => {
+    const dots = (hardness: string) => {
+      const html = pictureOf(soapLost, {
+        [benchKey(soapLost, 'hardness')]: { t: hardness, u: 'mg/L CaCO3' },
+      });
+      const numbers = [...html.matchAll(/y="21" text-anchor="middle">(\d+)</g)];
+      const [, yours] = [...html.matchAll(/<circle[^>]* cx="([\d.]+)" cy="([\d.]+)"/g)];
+      return {
+        at: [Number(yours![1]), Number(yours![2])],
+        right: Number(/class="axis" d="M[\d.]+ [\d.]+V[\d.]+H([\d.]+)/.exec(html)![1]),
+        top: topLine(html),
+        last: Number(numbers.at(-1)![1]),
+      };
+    };
+    // All of 8.2 g/L of oleate is lost from 1347.9 mg/L on: at the top, and here at the end of the axis.
+    const hard = dots('1500');
+    expect(hard.at[0]).toBeCloseTo(hard.right, 6);
+    expect(hard.at[1]).toBeCloseTo(hard.top, 6);
+    expect(hard.last).toBeGreaterThan(1348);
+    const usual = dots('311');
+    expect(usual.last).toBe(800);
+    expect(usual.at[0]).toBeLessThan(usual.right / 2);
   });
 
   test('a dose is written above its dot, and inside the picture', () => {

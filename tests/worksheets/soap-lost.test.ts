@@ -52,6 +52,12 @@ test('no water is named soft that is no softer, or that takes the dose itself', 
   }
 });
 
+test('what a dose must become is not told beside it in a unit that nobody typed', () => {
+  const { say } = answered(soap, { 'foam.soapDose': '1 oz/gal' }).judgement;
+  expect(say).toMatch(/put in at least 9\.39\sg\/L, so that the dose is left/);
+  expect(say.match(/(?<!m)g\/L/g)).toHaveLength(1);
+});
+
 test('a soap at one dose loses one share, whichever sheet asks', () => {
   const share = (sheet: AnyWorksheet, text = {}) =>
     /(\d+)\s% of the dose/.exec(answered(sheet, text).judgement.say)?.[1];

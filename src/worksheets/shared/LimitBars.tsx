@@ -1,6 +1,9 @@
 import type { Judged } from '../../core/water/fitness.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
+import { PERCENT } from './amounts.ts';
+import { saidApart } from './said-apart.ts';
 
 const LEFT = 138;
 /** Room for the figures beside the longest bar. */
@@ -9,16 +12,18 @@ const ROW = 46;
 /** Shares of a limit drawn at their length; more is drawn to the edge and said in figures. */
 const MOST = 150;
 
-const figure = (percent: number) => percent.toFixed(percent < 10 ? 1 : 0);
-
 /** Each line of a report as a share of the limits on it, one bar a standard. */
 export function LimitBars({
   judged,
   names,
+  say,
 }: {
   readonly judged: readonly (Pick<Judged, 'limit' | 'value'> & { readonly upTo?: boolean })[];
   readonly names: Readonly<Record<string, string>>;
+  readonly say: Say;
 }) {
+  const figure = (share: number) =>
+    saidApart(share, 'ratio', [1], say, { units: PERCENT, decimals: share < 0.1 ? 1 : 0 });
   const measured = judged.flatMap(({ limit, value, upTo }) =>
     limit.most !== undefined && value !== undefined
       ? [
@@ -26,7 +31,7 @@ export function LimitBars({
             of: limit.of,
             standard: limit.standard,
             percent: (100 * value) / limit.most,
-            upTo: upTo ? '≤\u00a0' : '',
+            said: `${upTo ? '≤\u00a0' : ''}${figure(value / limit.most)}`,
           },
         ]
       : [],
@@ -36,10 +41,7 @@ export function LimitBars({
   const x = scaleLinear([0, MOST], [LEFT, WIDTH - RIGHT]);
   const foot = 24 + lines.length * ROW;
   const words = measured
-    .map(
-      ({ of, standard, percent, upTo }) =>
-        `${names[of]} ${upTo}${figure(percent)}\u00a0% of ${standard}`,
-    )
+    .map(({ of, standard, said }) => `${names[of]} ${said} of ${standard}`)
     .join(', ');
   return (
     <figure class="fig">
@@ -63,7 +65,6 @@ export function LimitBars({
               const alone = measured.filter((m) => m.of === line).length === 1;
               const y = alone ? 11 : 2 + k * 18;
               const end = x(Math.min(found.percent, MOST));
-              const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${found.upTo}${figure(found.percent)}\u00a0%`;
               return (
                 <g>
                   <rect
@@ -74,7 +75,7 @@ export function LimitBars({
                     height="13"
                   />
                   <text x={end + 5} y={y + 11}>
-                    {said}
+                    {standard === 'EN 1008' ? 'EN' : 'ASTM'} {found.said}
                   </text>
                 </g>
               );

@@ -8,6 +8,7 @@ import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { SetFigure } from '../shared/SetFigure.tsx';
+import { saidApart } from '../shared/said-apart.ts';
 import { byHours } from '../shared/spelt.ts';
 
 const set = (label: string, example: string, bench: string) =>
@@ -45,6 +46,9 @@ const LINES = {
   finalWithin: 'final set',
   strength: 'strength',
 } as const;
+/** Where of the control's the lines lie. */
+const { within, leastStrength } = COMPARISON.en1008;
+const SHARES = [leastStrength, 1 - within, 1 + within];
 const AND = new Intl.ListFormat('en-GB');
 const WORDS: Readonly<Record<Verdict, string>> = {
   passes: 'passes',
@@ -124,17 +128,30 @@ export default worksheet({
       ? `Read both strengths again: ${say(strength, 'ratio', { units: PERCENT })} of what a good water gives is sooner a slip than the water.`
       : undefined;
   },
-  judge: ({ close, en1008, astmC1602 }) => {
+  judge: ({ close, control, test, en1008, astmC1602 }, _, say) => {
     const en = Object.values(en1008);
     const astm = Object.values(astmC1602);
     const fails = [
       ...(en.includes('fails') ? ['EN 1008'] : []),
       ...(astm.includes('fails') ? ['ASTM C1602'] : []),
     ];
+    // Its ± rounds a result to the line itself; here it is told from it.
+    const shares = [
+      ['strength', en1008.strength, over(test.strength, control.strength)],
+      ['initial set', en1008.initialWithin, over(test.initialSet, control.initialSet)],
+      ['final set', en1008.finalWithin, over(test.finalSet, control.finalSet)],
+    ] as const;
+    const off = shares.flatMap(([name, line, share]) =>
+      line === 'fails'
+        ? [
+            `${name} ${saidApart(share!, 'ratio', SHARES, say, { units: PERCENT })} of the control’s`,
+          ]
+        : [],
+    );
     if (fails.length > 0)
       return {
         verdict: 'stop',
-        say: `It does not pass ${fails.join(' or ')}. Do not mix with it; repeat the pair once if a reading looks like a slip.`,
+        say: `It does not pass ${fails.join(' or ')}${off.length > 0 ? `: ${AND.format(off)}` : ''}. Do not mix with it; repeat the pair once if a reading looks like a slip.`,
       };
     if ([...en, ...astm].includes('unknown'))
       return {

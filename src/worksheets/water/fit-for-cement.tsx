@@ -255,7 +255,7 @@ export default worksheet({
           : `1.348 × ${say(v.sodium, 'concentration', READ)} + 0.793 × ${say(v.potassium, 'concentration', READ)} = ${say(r.alkalies, 'concentration')}`,
     },
   ],
-  figure: ({ result }) => <LimitBars judged={result.judged} names={NAMES} />,
+  figure: ({ result, say }) => <LimitBars judged={result.judged} names={NAMES} say={say} />,
   tables: [
     {
       caption: 'Line by line. A figure from memory says so',

@@ -9,6 +9,9 @@ import { soapLoss } from '../shared/soap-loss.ts';
 import { hardness, IN_SOLUTION, softHardness } from '../shared/water-fields.ts';
 import { whichSoap } from '../shared/which-soap.ts';
 
+/** More dry soap, kg/m³, is no foam's: a tenth of its water. A choice: no source draws this line. */
+const MUCH_SOAP = 100;
+
 export default worksheet({
   id: 'soap-lost',
   question: 'How much of my foaming agent does this water take?',
@@ -108,6 +111,10 @@ export default worksheet({
       significant: 2,
     },
   },
+  doubts: (r, { dose }, say) =>
+    r.soap && dose > MUCH_SOAP
+      ? `Look at the dose: ${say(dose, 'concentration', { units: IN_SOLUTION })} is no foaming solution, but a concentrate. Give the dry soap in the water of the foam.`
+      : undefined,
   judge: (r, v, say) => {
     const share = say(r.yours.byNumber.share, 'ratio', { units: PERCENT, significant: 2 });
     const hard = (si: number) => say(si, 'hardness', { plain: true, significant: 3 });
@@ -150,7 +157,7 @@ export default worksheet({
     if (verdict === 'look')
       return {
         verdict,
-        say: `${share} of the dose is lost. ${use}, or, second best and with a poorer foam, put in at least ${say(r.yours.byNumber.needed, 'concentration', { units: IN_SOLUTION, toward: 'up' })}, so that ${say(v.dose, 'concentration', { units: IN_SOLUTION, plain: true })} is left, and strain off the scum. Leave the dose above as it is.`,
+        say: `${share} of the dose is lost. ${use}, or, second best and with a poorer foam, put in at least ${say(r.yours.byNumber.needed, 'concentration', { units: IN_SOLUTION, toward: 'up' })}, so that the dose is left, and strain off the scum. Leave the dose above as it is.`,
       };
     return { verdict: 'good', say: `${share} of the dose is lost: use this water for the foam.` };
   },

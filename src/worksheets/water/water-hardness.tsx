@@ -161,7 +161,8 @@ export default worksheet({
             : (total * pm.titrant) / v.titrant;
     // No further past what foam is made with than its own ± reaches.
     const near = !softEnoughForFoam(total) && softEnoughForFoam(Math.max(0, total - within));
-    return { total, ions, parts, soft, large, near, alkalinity, trade: tradeClass(total) };
+    const trade = tradeClass(total);
+    return { total, ions, parts, soft, large, near, most: total + within, alkalinity, trade };
   },
   results: {
     total: {
@@ -191,7 +192,7 @@ export default worksheet({
       note: 'Boiling leaves it in.',
     },
   },
-  judge: ({ total, soft, trade, large, near, alkalinity }, { sample }, say) => {
+  judge: ({ total, soft, trade, large, near, most, alkalinity }, { sample }, say) => {
     if (total > BRINE) return { verdict: 'stop', say: brineSaid(total, say) };
     const hard = (si: number, plain = false) =>
       saidApart(si, 'hardness', [...ENDS.filter((end) => end < si), EXTREME], say, {
@@ -210,6 +211,12 @@ export default worksheet({
       };
     const doubt = softenedOrSlip(total, alkalinity, 'use it for the foam', say);
     if (doubt) return { verdict: 'look', say: doubt };
+    // Past a whole class of the survey's, not only past the line.
+    if (fit && usgsClass(most) === 'very-hard')
+      return {
+        verdict: 'look',
+        say: `Test again, closer, or make the foam with softer water: within its ± this one may be very hard, as much as ${hard(most)}.`,
+      };
     if (fit)
       return {
         verdict: 'good',

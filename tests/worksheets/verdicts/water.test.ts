@@ -26,6 +26,9 @@ verdicts(waterHardness, { method: 'total', total: mg(311), soft: mg(12) }, [
   [{ total: mg(170), soft: mg(400) }, 'look', /harder/],
   [{ total: mg(699) }, 'good', /with the soft water/],
   [{ total: mg(700) }, 'look', /before it mixes cement/],
+  // A ± that reaches past the next class, at 180, tells nothing of the foam.
+  [{ total: `${mg(120)} ± 59` }, 'good', /for the foam and for the base mix/],
+  [{ total: `${mg(120)} ± 61` }, 'look', /^Test again, closer, .* as much as 181\s/],
   // Beyond 1500 it is brine.
   [{ total: mg(1500) }, 'look', /before it mixes cement/],
   [{ total: mg(1501) }, 'stop', /brine or sea water/],
@@ -40,6 +43,9 @@ verdicts(soapLost, { ...tap, kind: 'soap', soap: 'sodiumOleate', dose: '8.2 g/L'
   [{ hardness: mg(1347) }, 'stop', /gone before there is a bubble/],
   [{ hardness: mg(1349) }, 'stop', /takes the whole dose/],
   [{ hardness: mg(100), dose: '1 g/L' }, 'stop', /gone before there is a bubble/],
+  // Soap as a tenth of the water is no foam's.
+  [{ dose: '100 g/L' }, 'good', /^\S+\s% of the dose is lost/],
+  [{ dose: '101 g/L' }, 'look', /^Look at the dose: 101\sg\/L is no foaming solution/],
   // A water is soft beside one of twice its hardness, if it does not stop the soap itself.
   [{ soft: mg(155) }, 'look', /Use the soft water/],
   [{ soft: mg(156) }, 'look', /not soft enough/],
