@@ -9,6 +9,7 @@ import {
 } from '../../../src/core/uncertainty/distributions.ts';
 import { firstOrder } from '../../../src/core/uncertainty/first-order.ts';
 import { simulate, simulateNormal } from '../../../src/core/uncertainty/monte-carlo.ts';
+import { secondOrder } from '../../../src/core/uncertainty/second-order.ts';
 import { spreadOf, symmetricInterval } from '../../../src/core/uncertainty/spread.ts';
 import { studentT } from '../../../src/core/uncertainty/student-t.ts';
 import { type Answers, answer } from '../answer.ts';
@@ -54,6 +55,16 @@ const squaresTrials = ({ x, u, r }: { x: readonly number[]; u: readonly number[]
     }).values[0]!,
   );
 
+const squaresSecond = ({
+  x,
+  u,
+  minus,
+}: {
+  x: readonly number[];
+  u: readonly number[];
+  minus?: number;
+}) => secondOrder(([a, b]) => (a! ** 2 + (minus ? -1 : 1) * b! ** 2) * 1e6, x, u);
+
 /** The end gauge with the distributions of JCGM 101, 9.5, in nm. */
 const gaugeTrials = () =>
   spreadOf(
@@ -79,6 +90,13 @@ const gaugeTrials = () =>
   );
 
 export const beyondAnswers: Answers = {
+  'uncertainty/gauge-block-second': answer({
+    asks: 'The standard uncertainty of the length of the end gauge to second order, in nm',
+    input: readings,
+    gives: 'number',
+    beside: true,
+    work: ({ x, u }) => secondOrder(gaugeBlock, x, u).u,
+  }),
   'uncertainty/gauge-block-parts': answer({
     asks: 'What each input alone brings to the length of the end gauge, in nm',
     input: readings,
@@ -144,5 +162,26 @@ export const beyondAnswers: Answers = {
     input: squares,
     gives: 'number',
     work: (input) => squaresTrials(input).sd,
+  }),
+  'uncertainty/squares-second-mean': answer({
+    asks: 'Mean of x₁² + x₂² to second order, in millionths; with a minus between them where asked',
+    input: { ...readings, minus: 'number' },
+    gives: 'number',
+    beside: true,
+    work: (input) => squaresSecond(input).mean,
+  }),
+  'uncertainty/squares-second-sd': answer({
+    asks: 'Standard uncertainty of x₁² + x₂² to second order, in millionths',
+    input: readings,
+    gives: 'number',
+    beside: true,
+    work: (input) => squaresSecond(input).u,
+  }),
+  'uncertainty/ratio-mean': answer({
+    asks: 'Mean of the ratio of two readings, to second order',
+    input: readings,
+    gives: 'number',
+    beside: true,
+    work: ({ x, u }) => secondOrder(([a, b]) => a! / b!, x, u).mean,
   }),
 };
