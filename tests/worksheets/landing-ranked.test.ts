@@ -48,8 +48,8 @@ describe('what to improve first', () => {
 });
 
 test('as much of the odds as chance leaves is said', () => {
-  // The standard deviation of a share of N trials, where it is largest.
-  expect(Math.sqrt(0.5 * 0.5) / Math.sqrt(LANDING_TRIALS)).toBe(0.005);
+  // The standard deviation of the difference of two shares of N trials, where they are largest.
+  expect(Math.sqrt((2 * 0.5 * 0.5) / LANDING_TRIALS)).toBeCloseTo(0.005, 12);
   const found = answer(landing, readWorksheet(landing, {}, {}, say), say);
   expect(found.ok && found.notes.join(' ')).toContain('odds less than half a per cent apart');
 });

@@ -51,8 +51,8 @@ interface Outcome {
   readonly parts: readonly number[];
 }
 
-/** Few enough for a page; they leave up to half a per cent of chance in the odds, 0.5/√N. */
-export const LANDING_TRIALS = 10_000;
+/** Few enough for a page; two odds differ by up to half a per cent by chance, √(2 × ¼/N). */
+export const LANDING_TRIALS = 20_000;
 /** Any whole number would do; it stays the same so that only readings move the answer. */
 const LANDING_SEED = 20_250;
 
