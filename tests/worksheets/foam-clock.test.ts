@@ -6,19 +6,19 @@ describe('what the clock says', () => {
   test.each([
     [0, undefined, undefined],
     [299, undefined, undefined],
-    [300, undefined, '5 minutes since'],
+    [300, undefined, 'More than 5 minutes since'],
     [1799, undefined, '25 minutes since'],
     [0, 1200, undefined],
     [599, 1200, undefined],
-    [600, 1200, 'Half of the time'],
-    [1079, 1200, 'Half of the time'],
-    [1080, 1200, '2 minutes left'],
+    [600, 1200, 'More than half of the time'],
+    [1079, 1200, 'More than half of the time'],
+    [1080, 1200, 'Less than 2 minutes left'],
     [1200, 1200, 'Time is up'],
     [1499, 1200, 'Time is up'],
-    [1500, 1200, '5 minutes over'],
+    [1500, 1200, 'More than 5 minutes over'],
     [3599, 1200, '35 minutes over'],
     // Four minutes in hand have no room for a warning two before the end.
-    [130, 240, 'Half of the time'],
+    [130, 240, 'More than half of the time'],
     [0, 0, 'Time is up'],
   ])('after %d s with %s s in hand: %s', (seconds, inHand, says) => {
     const told = milestone(seconds, inHand);

@@ -17,27 +17,27 @@ const minutes = (seconds: number) => {
 };
 
 /**
- * The last thing the clock has to say by now, if it has come to any. With a time in hand: half of it,
- * two minutes before its end, its end, and every five minutes over. Without: every five minutes.
+ * The last thing the clock has to say by now, if it has come to any, in words that stay true until the next. With a
+ * time in hand: half of it, two minutes before its end, its end, and every five minutes over. Without: every five minutes.
  */
 export function milestone(elapsed: number, inHand: number | undefined): Milestone | undefined {
   const rounds = Math.floor(elapsed / EVERY) * EVERY;
   if (inHand === undefined)
     return rounds > 0
-      ? { at: rounds, say: `${minutes(rounds)} since the foam was made.` }
+      ? { at: rounds, say: `More than ${minutes(rounds)} since the foam was made.` }
       : undefined;
   const over = Math.floor((elapsed - inHand) / EVERY) * EVERY;
   if (over > 0)
     return {
       at: inHand + over,
-      say: `${minutes(over)} over. This foam is no longer the foam you weighed: make it afresh.`,
+      say: `More than ${minutes(over)} over. This foam is no longer the foam you weighed: make it afresh.`,
     };
   if (elapsed >= inHand)
     return { at: inHand, say: 'Time is up: blend it now, or make fresh foam.' };
   // A short time in hand has no room for every warning.
   if (inHand > 2 * WARNING && elapsed >= inHand - WARNING)
-    return { at: inHand - WARNING, say: '2 minutes left.' };
-  if (elapsed >= inHand / 2) return { at: inHand / 2, say: 'Half of the time is gone.' };
+    return { at: inHand - WARNING, say: 'Less than 2 minutes left.' };
+  if (elapsed >= inHand / 2) return { at: inHand / 2, say: 'More than half of the time is gone.' };
   return undefined;
 }
 
