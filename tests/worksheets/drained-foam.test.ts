@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import buckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import { mustAnswer } from './must-answer.ts';
 
@@ -56,4 +58,28 @@ test('fresh foam is added as before', () => {
   expect(numbers.addFoam!.value).toBeGreaterThan(0);
   expect(tables[0]![0]).not.toContain('fresh foam first');
   expect(tables[1]!.filter((row) => /\s(?:m?L|k?g)$/.test(row[2]!))).not.toEqual([]);
+});
+
+test('foam with no liquid left has no weight, and no mix is told of it', () => {
+  const aged = (age: string) => corrected(HEAVY, age).numbers.foamNow?.value;
+  expect(aged('400 min')).toBeGreaterThan(0);
+  expect(aged('800 min')).toBeUndefined();
+  const waited = (t: string, dose: string) => {
+    const entries: Entries = {
+      'time-in-hand.how': { t: 'line' },
+      'foam.wait': { t, u: 'min' },
+      'foam.dose': { t: dose },
+    };
+    const found = answer(timeInHand, readWorksheet(timeInHand, entries, {}, say), say);
+    mustAnswer(found);
+    return { numbers: found.numbers, ...found.judgement };
+  };
+  // 2.36 % a minute: all of it in 42.4.
+  for (const dose of ['whole', 'volume']) {
+    expect(waited('41 min', dose).numbers).toHaveProperty('stays');
+    const none = waited('60 min', dose);
+    for (const name of ['foam', 'stays', 'left']) expect(none.numbers).not.toHaveProperty(name);
+    expect(none.numbers.lost!.value).toBe(1);
+    expect(none.verdict).toBe('stop');
+  }
 });

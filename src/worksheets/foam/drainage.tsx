@@ -184,7 +184,12 @@ export default worksheet({
   },
   folded: 'How well a reading is made',
   keeps: { perMinute: 'foam.drainageRate', exponent: 'foam.drainageExponent' },
-  leaves: { 'foam.quarter': (r) => r.quarter, 'foam.halfTime': (r) => r.half },
+  leaves: {
+    'foam.quarter': (r) => r.quarter,
+    'foam.halfTime': (r) => r.half,
+    // What is drained a minute holds so long: the line, or the mean until a quarter is out.
+    'foam.drainageSeen': (r) => r.line?.upTo ?? r.quarter,
+  },
   working: [
     {
       tex: String.raw`v(t) = \frac{t^n}{c + t^n}`,

@@ -1,9 +1,9 @@
 import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
-import { drainedAt, timeToDrain } from '../../core/foam/drainage-curve.ts';
+import { type Drainage, drainedAt, timeToDrain } from '../../core/foam/drainage-curve.ts';
 import { plannedFoam } from '../../core/foam/planned-foam.ts';
 import type { Dose } from '../../core/foam/standing-foam.ts';
 import { gasLeftAfter } from '../../core/foam/survival.ts';
-import { afterWaiting, timeInHand } from '../../core/foam/time-in-hand.ts';
+import { type AfterWaiting, afterWaiting, timeInHand } from '../../core/foam/time-in-hand.ts';
 import { MINUTE } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { FOAM, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
@@ -23,8 +23,13 @@ export default worksheet({
   id: 'time-in-hand',
   question: 'How long may the foam wait?',
   fields: waitingFields,
-  work: (v) => {
+  work: (v, pm) => {
     const drainage = drainageOf(v.how, v);
+    // When it is too late is told on the safe side of what a line leaves open.
+    const doubtful = v.how === 'line' && pm.perMinute > 0;
+    const soonest: Drainage = doubtful
+      ? { rate: (v.perMinute + 2 * pm.perMinute) / MINUTE }
+      : drainage;
     // A share a minute as a rate; all of it in a minute is as good as a rate without end.
     const rate = -Math.log1p(-Math.min(v.loss, 1 - 1e-9)) / MINUTE;
     const batch = plannedFoam({
@@ -45,20 +50,28 @@ export default worksheet({
       drainage,
       tolerance: v.tolerance,
     };
-    const now = timeInHand({ ...hand, wait: v.wait, dose: v.dose, survival: v.foamLives });
-    // A foam with no liquid left has no weight to be measured out by: there is no such batch.
+    const now = afterWaiting({ ...hand, wait: v.wait, dose: v.dose });
+    const fresh = timeInHand({
+      ...hand,
+      drainage: soonest,
+      wait: 0,
+      dose: v.dose,
+      survival: v.foamLives,
+    });
     const after = (wait: number, dose: Dose = v.dose) =>
       dose === 'mass' && drainedAt({ drainage, time: wait }) === 1
         ? undefined
-        : afterWaiting({ ...hand, wait, dose });
-    const byDensity = reached(now.latest);
+        : still(afterWaiting({ ...hand, wait, dose }));
+    const byDensity = reached(fresh.latest);
     // Density may allow more than the foam does: thin walls break under the paddle.
-    const quarter = reached(timeToDrain({ drainage, share: DRAINED.thin }));
+    const quarter = reached(timeToDrain({ drainage: soonest, share: DRAINED.thin }));
     const ends = [quarter, byDensity].filter((time) => time !== undefined);
-    const latest = now.latest === undefined || ends.length === 0 ? undefined : Math.min(...ends);
+    const latest = fresh.latest === undefined || ends.length === 0 ? undefined : Math.min(...ends);
     return {
       now,
+      fresh,
       latest,
+      doubtful,
       quarter,
       byDensity,
       after,
@@ -77,13 +90,13 @@ export default worksheet({
     foam: {
       label: 'Foam density when it is blended',
       kind: 'density',
-      of: ({ now }) => now.foam.density,
+      of: ({ now }) => still(now)?.foam.density,
       units: FOAM,
     },
     stays: {
       label: 'Wet density, liquid left behind',
       kind: 'density',
-      of: ({ now }) => now.liquidStays,
+      of: ({ now }) => still(now)?.liquidStays,
     },
     goesIn: {
       label: 'Wet density, liquid put in too',
@@ -93,21 +106,26 @@ export default worksheet({
     left: {
       label: 'Liquid that stays behind',
       kind: 'mass',
-      of: ({ now }) => now.liquidLeft,
+      of: ({ now }) => still(now)?.liquidLeft,
       units: SMALL_MASS,
       significant: 2,
     },
   },
-  judge: ({ now, latest, quarter, byDensity }, v, say) => {
+  judge: ({ now, fresh, latest, quarter, byDensity, doubtful }, v, say) => {
     const unfit = unfitFoam(v.foamDensity, say);
     if (unfit) return unfit;
     const planned = say(v.target, 'density');
-    if (now.latest === undefined)
+    const minutes = (time: number) => say(time, 'time', { significant: 2 });
+    // What a wait leaves out may hide what the mix breaks.
+    if (fresh.latest === undefined)
       return {
         verdict: 'stop',
-        say: `The mix breaks so much of the foam that even fresh foam comes out at ${say(now.liquidStays, 'density')} for ${planned} planned. See what kills the foam before you hurry it.`,
+        say: `The mix breaks so much of the foam that even fresh foam comes out at ${say(fresh.liquidStays, 'density')} for ${planned} planned. See what kills the foam before you hurry it.${
+          fresh.liquidStays - now.liquidStays < AS_PLANNED
+            ? ''
+            : ` A wait does not mend it: the liquid lost in ${minutes(v.wait)} makes the mix ${say(fresh.liquidStays - now.liquidStays, 'density', { significant: 2 })} lighter.`
+        }`,
       };
-    const minutes = (time: number) => say(time, 'time', { significant: 2 });
     // As it stands above: rounded more, a limit would be later than it is.
     const until = (time: number) => say(time, 'time');
     if (now.lost > DRAINED.gone)
@@ -136,27 +154,33 @@ export default worksheet({
         verdict: 'look',
         say: `Look at ${v.how === 'curve' ? 'the half time and the exponent' : 'the share drained a minute'}, and at the unit: a quarter would be out after ${say(quarter, 'time', { significant: 2 })}, and hardly any foam stands so long (from memory). ${then}.`,
       };
+    const out = `a quarter of the liquid ${doubtful ? 'may be' : 'is'} out`;
     if (latest === undefined || v.wait > quarter)
       return {
         verdict: 'look',
-        say: `Make it afresh: ${until(quarter)} after making, a quarter of the liquid is out, the walls are thin (common practice, no source), and the paddle breaks much of it. ${then}.`,
+        say: `Make it afresh: ${until(quarter)} after making, ${out}, the walls are thin (common practice, no source), and the paddle breaks much of it. ${then}.`,
       };
     if (byDensity === undefined || quarter < byDensity)
       return {
         verdict: v.wait > 0.75 * quarter ? 'look' : 'good',
-        say: `Blend it before ${until(quarter)}: by then a quarter of the liquid is out and the foam is thin-walled (common practice, no source). ${then}.`,
+        say: `Blend it before ${until(quarter)}: by then ${out} and the foam is thin-walled (common practice, no source). ${then}.`,
       };
     return v.wait > 0.75 * latest
       ? {
           verdict: 'look',
-          say: `${then}, and by ${until(latest)} it is out of tolerance. Have the base mix ready before the foam is made.`,
+          say: `${then}, and by ${until(latest)} it ${doubtful ? 'may be' : 'is'} out of tolerance. Have the base mix ready before the foam is made.`,
         }
       : {
           verdict: 'good',
           say: `${then}; you have until ${until(latest)} from making.`,
         };
   },
-  notes: (_, v, say) => [
+  doubts: ({ quarter }, { how, wait, seen }, say) =>
+    how === 'line' && quarter !== undefined && wait > seen && wait <= quarter
+      ? `Read yours for longer: a line is good to its last reading, here ${say(seen, 'time', { significant: 2 })}, and no further.`
+      : undefined,
+  notes: ({ doubtful }, v, say) => [
+    ...(doubtful ? ['“Blend it before” counts twice the ± of what drains a minute.'] : []),
     ...(v.foamLives < 1
       ? [
           `The plan lets ${say(1 - v.foamLives, 'ratio', { units: PERCENT, significant: 2 })} of the gas die until the foam is in the mix: the foam made for that is counted, and a loss after blending comes on top.`,
@@ -175,12 +199,12 @@ export default worksheet({
     {
       tex: String.raw`v = \frac{1}{1 + (t_{50}/t)^n} \qquad \rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s}`,
       put: (v, { now }, say) =>
-        `v = ${say(now.lost, 'ratio', { units: PERCENT, significant: 2 })}; foam ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${say(now.foam.density, 'density', { units: FOAM })} then`,
+        `v = ${say(now.lost, 'ratio', { units: PERCENT, significant: 2 })}; foam ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${still(now) ? say(now.foam.density, 'density', { units: FOAM }) : 'none'} then`,
     },
     {
       tex: String.raw`\rho = \frac{m_b + \rho_f' F}{m_b/\rho_b + F}`,
       put: (v, { now }, say) =>
-        `ρ = ${say(now.liquidStays, 'density')} ${{ whole: 'with all the foam that is left', volume: 'with the planned volume of it', mass: 'with the planned weight of it' }[v.dose]}; planned ${say(v.target, 'density')}`,
+        `ρ = ${still(now) ? say(now.liquidStays, 'density') : '—'} ${{ whole: 'with all the foam that is left', volume: 'with the planned volume of it', mass: 'with the planned weight of it' }[v.dose]}; planned ${say(v.target, 'density')}`,
     },
   ],
   figure: ({ values, result, say }) => (
@@ -226,6 +250,9 @@ export default worksheet({
   defers: ['The tolerance is yours, or that of the code or specification the part is made to.'],
   sources: ['food-foam-drainage', 'navedtra-14071', 'common-practice'],
 });
+
+/** What there is still foam to blend of; undefined where next to all its liquid is out. */
+const still = (after: AfterWaiting) => (after.lost < DRAINED.all ? after : undefined);
 
 /** A moment that comes; undefined where it never does. */
 const reached = (time: number | undefined) => (time === Infinity ? undefined : time);

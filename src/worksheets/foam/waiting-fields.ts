@@ -12,10 +12,29 @@ const DOSES = {
 
 /** How the foam drains, how long it waits, how it is dosed, and whether the mix lets it live. */
 export const waitingFields = {
-  how: choice({ ...howItDrains, options: DRAINS }),
+  how: choice({
+    ...howItDrains,
+    options: DRAINS,
+    help: 'What your own batches drained is offered with “So much a minute”.',
+  }),
   half: { ...drains.half, when: { how: ['curve'] } },
   exponent: { ...drains.exponent, when: { how: ['curve'] } },
-  perMinute: { ...drains.perMinute, learned: learned('foam.drained'), when: { how: ['line'] } },
+  perMinute: {
+    ...drains.perMinute,
+    plusMinus: '0 %',
+    learned: learned('foam.drained'),
+    when: { how: ['line'] },
+  },
+  seen: number('time', {
+    label: 'Read over the first',
+    help: 'Your own batches tell of ten minutes.',
+    usual: true,
+    example: '10 min',
+    min: '1 s',
+    max: '1 d',
+    takes: 'foam.drainageSeen',
+    when: { how: ['line'] },
+  }),
   wait: number('time', {
     label: 'From making the foam to blending it',
     usual: true,

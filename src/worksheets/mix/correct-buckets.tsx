@@ -43,7 +43,7 @@ function drained(v: V): number {
   if (v.drains === 'not') return 0;
   const drainage = drainageOf(v.drains, v);
   // The last of the liquid never leaves, and foam without any has no density to reckon with.
-  return Math.min(0.99, drainedAt({ drainage, time: v.age }));
+  return Math.min(DRAINED.all, drainedAt({ drainage, time: v.age }));
 }
 
 /** What a table says in the place of foam that is no longer any. */
@@ -172,7 +172,7 @@ export default worksheet({
     foamNow: {
       label: 'The foam weighs now',
       kind: 'density',
-      of: (r) => r.foam.density,
+      of: (r) => (r.share < DRAINED.all ? r.foam.density : undefined),
       units: FOAM,
     },
     drained: {
@@ -270,7 +270,7 @@ export default worksheet({
     {
       tex: String.raw`\rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s} \qquad F = \frac{M - \rho_t V}{\rho_t - \rho_f'}`,
       put: (v, { foam, share }, say) =>
-        `foam: ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid gone, ${say(foam.density, 'density', { units: FOAM })} now`,
+        `foam: ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid gone, ${share < DRAINED.all ? say(foam.density, 'density', { units: FOAM }) : 'none'} now`,
     },
   ],
   figure: ({ values, result: { each, all, mix }, say }) => (

@@ -50,9 +50,36 @@ verdicts(
   { ...waiting, survives: 'jar', inMix: '10 min', wait: '0 min', tolerance: '10 kg/m3' },
   [
     [{ loss: '0.248 %' }, 'good', /too heavy/],
-    [{ loss: '0.251 %' }, 'stop', /even fresh foam/],
+    [{ loss: '0.251 %' }, 'stop', /even fresh foam comes out at 610\skg\/m³.*hurry it\.$/],
+    // Drained foam by weight is lighter by far, and mends nothing.
+    [
+      { loss: '0.27 %', wait: '10 min', dose: 'mass' },
+      'stop',
+      /even fresh foam comes out at 611\skg\/m³.*A wait does not mend it.*\slighter\.$/,
+    ],
+    [
+      { loss: '0.27 %', wait: '20 min' },
+      'stop',
+      /even fresh foam comes out at 611\skg\/m³.*A wait does not mend it/,
+    ],
   ],
 );
+
+// A rate of 0.6 ± 0.7 % may be 2 %: a quarter is out at 12.5 minutes then, at 41.7 by the rate itself.
+verdicts(timeInHand, { ...waiting, perMinute: '0.6 % ± 0.7', seen: '10 min' }, [
+  [
+    { wait: '9.3 min' },
+    'good',
+    /^Blend it before 12\.5\smin: by then a quarter of the liquid may be/,
+  ],
+  [{ wait: '9.5 min' }, 'look', /^Blend it before 12\.5\smin/],
+  [{ wait: '12.6 min' }, 'look', /^Make it afresh: 12\.5\smin/],
+  [{ wait: '30 min' }, 'look', /^Make it afresh: 12\.5\smin/],
+  [{ perMinute: '0.6 % ± 0', wait: '10 min' }, 'good', /^Blend it before 41\.7\smin/],
+  // A line is good to its last reading.
+  [{ perMinute: '0.6 % ± 0', wait: '10.1 min' }, 'look', /^Read yours for longer.*10\smin, and no/],
+  [{ perMinute: '0.6 % ± 0', wait: '20 min', seen: '20 min' }, 'good', /^Blend it before 41\.7/],
+]);
 
 /** A bucket of 20 L with 1.6 kg of foam in it. */
 const bucket = { method: 'weighed', tare: '0.85 kg', full: '2.45 kg', vessel: '20 L' };
