@@ -16,6 +16,13 @@ export const examples: readonly Example[] = [
     by: '0.1111 lb/(ft²·h) = 0.5424 kg/(m²·h); × 0.135 m²',
   },
   {
+    sheet: 'evaporation',
+    result: 'menzel',
+    expected: '0.5261 kg/(m2.h)',
+    within: 1e-3,
+    by: '0.315 × (2.3407 − 0.45 × 2.6472) kPa × (0.253 + 0.060 × 20)',
+  },
+  {
     sheet: 'mix-temperature',
     result: 'temperature',
     expected: '20.1326 °C',

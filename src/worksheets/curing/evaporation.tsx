@@ -4,6 +4,7 @@ import {
   EVAPORATION_ACCURACY,
   type Evaporation,
   evaporation,
+  evaporationMenzel,
   LITTLE_BLEED_SHARE,
   waterLost,
 } from '../../core/curing/evaporation.ts';
@@ -35,8 +36,8 @@ const stateOf = (rate: number, state: keyof typeof STATES) =>
     ? 'perhaps take care'
     : STATES[state];
 
-/** What is to be said of the loss; of cold, the verdict. */
-function ofLoss(r: Evaporation, wind: number, say: Say): Judgement {
+/** What is to be said of the loss, of a face that may be `warmer` than it is taken to be, too; of cold, the verdict. */
+function ofLoss(r: Evaporation, wind: number, warmer: boolean, say: Say): Judgement {
   const limit = (full: number) => say(full * LITTLE_BLEED_SHARE, 'massFlux', { significant: 2 });
   const amount = say(r.rate, 'massFlux', { significant: 2 });
   if (r.state === 'act')
@@ -53,6 +54,11 @@ function ofLoss(r: Evaporation, wind: number, say: Say): Judgement {
     return {
       verdict: 'look',
       say: `${amount} is below the limits, but the estimate is ±40\u00a0% and its upper end is not: perhaps take care. Hold a sheet over it until strike-off, and lay it on after.`,
+    };
+  if (warmer)
+    return {
+      verdict: 'look',
+      say: `Hold a thermometer to the face and enter what it reads: ${amount} is calm for a face as warm as the air, but in the sun it is warmer and loses more. Hold a sheet over it.`,
     };
   return {
     verdict: 'good',
@@ -114,6 +120,7 @@ export default worksheet({
     return {
       ...found,
       face,
+      menzel: Math.max(0, evaporationMenzel(weather)),
       lost: lost(found.rate),
       lostMost: lost(found.high),
       // In frost the wind is not the trouble, and a cooler mix no help.
@@ -149,15 +156,21 @@ export default worksheet({
       significant: 2,
       note: 'while water still stands on the face',
     },
+    menzel: {
+      label: 'Water lost, by Menzel',
+      kind: 'massFlux',
+      of: (r) => r.menzel,
+      significant: 2,
+    },
   },
-  judge: (r, { wind, air }, say) => {
+  judge: (r, { concrete, wind, air, sun }, say) => {
     const t = (kelvin: number) => say(kelvin, 'temperature', { plain: true });
     if (r.face <= FREEZES_AT)
       return {
         verdict: 'stop',
         say: `At ${t(r.face)} its trouble is frost, not wind: bring it in or insulate it at once, and see Frost, in the chapter on curing.`,
       };
-    const dry = ofLoss(r, wind, say);
+    const dry = ofLoss(r, wind, concrete === undefined && sun === 'yes', say);
     const hot = heatDoubt(air, say, 'The air');
     const loss = judgeBy([hot, dry.verdict === 'good' ? undefined : dry], dry);
     const coldest = Math.min(r.face, air);
@@ -235,6 +248,7 @@ export default worksheet({
   ],
   sources: [
     'uno-1998',
+    'menzel-1954',
     'hover-2020',
     'fhwa-curing-2006',
     'aci-305r',

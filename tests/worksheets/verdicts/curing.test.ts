@@ -37,6 +37,15 @@ verdicts(evaporation, { ...dry, wind: '0 km/h' }, [
   [{ ...cold, concrete: '4.9 °C', air: '8 °C', wind: '60 km/h' }, 'stop', /to act.*too cold/],
 ]);
 
+verdicts(evaporation, { concrete: '', air: '25 °C', humidity: '70 %', wind: '3 km/h' }, [
+  // In the sun a face is warmer than its air: without a thermometer on it a calm is none.
+  [{ sun: 'yes' }, 'look', /^Hold a thermometer to the face/],
+  [{ sun: 'yes', concrete: '25 °C' }, 'good', /is calm/],
+  [{ sun: 'yes', concrete: '40 °C' }, 'stop', /the limit at which to act/],
+  [{ sun: 'no' }, 'good', /is calm/],
+  [{ sun: 'yes', air: '4 °C' }, 'look', /^Hold a thermometer.*too cold to cure/],
+]);
+
 /** As warm as the bag’s times are for. */
 const bag = {
   initial: '2.5 h',
