@@ -58,6 +58,13 @@ export const examples: readonly Example[] = [
     by: '2.5 h × exp(33500/8.3145 × (1/293.25 − 1/293.15))',
   },
   {
+    sheet: 'set-time',
+    result: 'third',
+    expected: '2.4871 h',
+    within: 1e-4,
+    by: '2.5 h × (4/3)^(−0.1 × 1.8/10)',
+  },
+  {
     sheet: 'temperature-age',
     result: 'age',
     expected: '0.7984 d',

@@ -20,7 +20,37 @@ test('the race is judged by how much of the depth would sink by set', () => {
   expect(judged({ sunk: 0.003 }).say).toMatch(/15\smm, 25\s% of its depth/);
   expect(judged({ sunk: 0.007 }).verdict).toBe('stop');
   expect(judged({ sunk: 0.003, depth: 0.6 }).say).toMatch(/2\.5\s% of its depth/);
-  expect(judged({ foamTime: 4 * 3600, sunk: undefined }).verdict).toBe('good');
+  const lasting = { foamTime: 4 * 3600, sunk: undefined };
+  expect(judged({ ...lasting, waterCement: values.testWater }).verdict).toBe('good');
+  // A wetter mix sets later than the bag's times, by which alone the foam would last.
+  for (const waterCement of [values.testWater + 0.001, 0.4, 0.55])
+    expect(judged({ ...lasting, waterCement })).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^With the bag’s water.*yours is wetter.*only its level tells/),
+    });
+});
+
+test('a mix that is hot is not told to be warmed, and steel asks for a product without chloride', () => {
+  const of = (more: Partial<Values>) => {
+    const v = { ...values, ...more };
+    const result = setTime.work(v, {} as never);
+    return {
+      ways: setTime.tables![0]!.rows(result, v, say).map(([way]) => way),
+      notes: setTime.notes!(result, v, say).join(' '),
+      put: setTime.working[0]!.put(v, result, say),
+    };
+  };
+  const warmer = ['Warmer mixing water', 'A warmer room and bags'];
+  expect(of({ mixAt: 303.15 }).ways).toEqual(expect.arrayContaining(warmer));
+  const hot = of({ mixAt: 311.15 }).ways;
+  expect(hot.filter((way) => warmer.includes(way!))).toEqual([]);
+  expect(hot[0]).toContain('Rapid-hardening cement');
+  const product = { accelerator: 'product', dose: 0.04 } as const;
+  expect(of({ ...product, steel: 'yes' }).notes).toContain('free of chloride');
+  expect(of({ ...product, steel: 'no' }).notes).not.toContain('free of chloride');
+  // The working has each factor of what it comes to: 2.5 h × 1.000 ÷ 1.005 × 0.4.
+  expect(of(product).put).toContain(' × 0.400 for the accelerator = 59.7');
+  expect(of({}).put).not.toContain('accelerator');
 });
 
 test('a sinking that was seen outranks a foam that lasts, and goes no deeper than the part', () => {
@@ -43,6 +73,7 @@ test('a set within the hour may come before the pour is over, and is told in min
     mixAt: values.referenceAt,
     foamTime: 4 * 3600,
     sunk: undefined,
+    waterCement: values.testWater,
   });
   expect(judged(at(10))).toMatchObject({
     verdict: 'look',

@@ -1,6 +1,8 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
+import type { sabinFactors } from '../../core/curing/set-by-water.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import type { Values } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { LAWS } from '../shared/age-laws.ts';
 import { HOURS, PERCENT } from '../shared/amounts.ts';
@@ -26,9 +28,30 @@ const TOO_LATE = 8 * HOUR;
 /** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
+/** Where the rows of Sabin’s Table 20 begin and end, w/c: of one of his cements, and of the other. */
+const TABLED = { from: 0.24, oneTo: 0.36, to: 0.4 } as const;
+
+const factor = ([low, high]: readonly [number, number]) => {
+  const [one, other] = [low.toFixed(1), high.toFixed(1)];
+  return one === other ? `about ${one}` : `${one} to ${other}`;
+};
+
+/** What more water does to set, as far as the table shows it. */
+function waterNote(
+  { testWater, waterCement }: Values<typeof setFields>,
+  { initial, final }: ReturnType<typeof sabinFactors>,
+): string {
+  if (waterCement <= testWater) return 'Your mix is no wetter than the bag’s test.';
+  const later =
+    'Your mix is wetter than the bag’s test, so it sets later; the times above do not count that.';
+  return testWater < TABLED.oneTo
+    ? `${later} In one old table of two cements (w/c ${TABLED.from.toFixed(2)} to ${TABLED.to.toFixed(2)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times.`
+    : `${later} By how much is not known: the one old table at hand ends at a w/c of ${TABLED.oneTo.toFixed(2)} for one cement and ${TABLED.to.toFixed(2)} for the other.`;
+}
+
 /** What the race between set and foam says by itself. */
 function ofRace(
-  { race, set, sinking, share }: ReturnType<typeof setWorked>,
+  { race, set, sinking, share, wetter }: ReturnType<typeof setWorked>,
   mixAt: number,
   say: Say,
 ): Judgement {
@@ -41,7 +64,9 @@ function ofRace(
       say: `It does not begin to set before ${at}, ${times}. That is long for any foam: ${mixAt > MIX.hot ? 'quicken the set' : 'warm the mix'}, or do not cast today.`,
     };
   const begins = lasts
-    ? `It should begin to set at ${at}, before half of the bare foam would have drained.`
+    ? wetter
+      ? `With the bag’s water it would begin to set at ${at}, before half of the bare foam would have drained; yours is wetter and sets later.`
+      : `It should begin to set at ${at}, before half of the bare foam would have drained.`
     : `It begins to set at ${at}, ${times}.`;
   const sinks =
     sinking === undefined || share === undefined
@@ -58,7 +83,7 @@ function ofRace(
       say: `It begins to set at ${at}, perhaps before you have placed it. Check the bag’s time; if it is right, mix less at once${mixAt < MIX.cold ? '' : ', or cooler'}.`,
     };
   if (share === undefined)
-    return lasts
+    return lasts && !wetter
       ? { verdict: 'good', say: `${begins} Watch the level all the same.` }
       : {
           verdict: 'look',
@@ -72,11 +97,11 @@ function ofRace(
   return share <= LITTLE
     ? {
         verdict: 'good',
-        say: `${begins} At the pace seen it sinks ${sinks}, at the worst: the paste holds its foam. Leave that much to strike off.`,
+        say: `${begins} At the pace seen it sinks ${sinks}: the paste holds its foam. Leave that much to strike off.`,
       }
     : {
         verdict: 'look',
-        say: `${begins} At the pace seen it would sink ${sinks}, at the worst. If that is too much, quicken the set or lengthen the foam’s life.`,
+        say: `${begins} At the pace seen it would sink ${sinks}. If that is too much, quicken the set or lengthen the foam’s life.`,
       };
 }
 
@@ -87,7 +112,7 @@ export default worksheet({
   work: setWorked,
   results: {
     initial: {
-      label: 'Initial set',
+      label: 'Initial set, by Arrhenius',
       kind: 'time',
       of: (r) => r.set.initial,
       units: HOURS,
@@ -99,7 +124,7 @@ export default worksheet({
       kind: 'count',
       of: (r) => r.race.againstFoam,
       significant: 2,
-      note: '1 or less: it sets before half of the bare foam has drained',
+      note: '1 or less: with the bag’s water it sets before half of the bare foam has drained',
     },
     sinking: {
       label: 'Sinking by then, at the pace seen',
@@ -107,7 +132,7 @@ export default worksheet({
       of: (r) => r.sinking,
       significant: 2,
       answer: true,
-      note: 'the worst: it slows as the mix stiffens',
+      note: 'it slows as the mix stiffens; a later set lets it go on',
     },
     share: {
       label: 'The sinking, of the part’s depth',
@@ -120,6 +145,13 @@ export default worksheet({
       label: 'Final set',
       kind: 'time',
       of: (r) => r.set.final,
+      units: HOURS,
+      significant: 2,
+    },
+    third: {
+      label: 'Initial set, by the rule of a third',
+      kind: 'time',
+      of: (r) => r.third.initial,
       units: HOURS,
       significant: 2,
     },
@@ -140,16 +172,22 @@ export default worksheet({
       say: `${warmth.say} ${raced.say}`,
     };
   },
-  notes: ({ dosed }, v, say) => [
+  notes: ({ water, dosed, notes }, v, say) => [
     ...(v.sunk === undefined
       ? [
           'No sinking is given, so the two rows on it are left out: the example’s was not your part’s. Read the level after half an hour and enter it.',
         ]
       : []),
-    v.waterCement > v.testWater
-      ? 'Your mix is wetter than the bag’s test, so it sets later; the times do not count that.'
-      : 'Your mix is no wetter than the bag’s test.',
+    waterNote(v, water),
     'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
+    ...(notes.length > 0
+      ? [
+          'The rule of a third is told down to 4\u00a0°C (40\u00a0°F), and from memory up to 38\u00a0°C (100\u00a0°F); this mix is outside it.',
+        ]
+      : []),
+    ...(v.accelerator === 'product' && v.steel === 'yes'
+      ? ['With steel, only a product whose sheet says it is free of chloride.']
+      : []),
     ...(dosed.notes?.some(({ code }) => code === 'outside-range')
       ? ['The dose is below the sheet’s lowest: it may do nothing.']
       : []),
@@ -186,8 +224,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t = t_r\, \frac{\gamma(T_r)}{\gamma(T)} \qquad \gamma(T) = e^{\frac{E}{R}\left(\frac1{293.15\ \mathrm K} - \frac1T\right)}`,
-      put: (v, { set, pace }, say) =>
-        `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}, accelerator counted. ${LAWS[v.law]}.`,
+      put: (v, { set, pace, dosed }, say) =>
+        `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)}${dosed.factor === 1 ? '' : ` × ${dosed.factor.toFixed(3)} for the accelerator`} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}. ${LAWS[v.law]}.`,
     },
   ],
   figure: ({ values, result, say }) => (
@@ -195,6 +233,7 @@ export default worksheet({
       foamTime={values.foamTime}
       rows={[
         { name: 'by Arrhenius', set: result.set },
+        { name: 'by the rule of a third', set: result.third },
         ...(result.shortest
           ? [{ name: 'as early as was seen at this dose', set: result.shortest }]
           : []),
@@ -207,7 +246,9 @@ export default worksheet({
       caption: 'Ways to quicken it, the cheapest first',
       columns: ['Way', 'Initial set then', 'Of the plain', 'What it costs'],
       rows: ({ ways }, v, say) =>
-        ways.map(({ way, set, factor, allowed }) => {
+        ways.flatMap(({ way, set, factor, allowed }) => {
+          // A mix that is hot already is not to be warmed.
+          if (v.mixAt > MIX.hot && way.startsWith('warmer')) return [];
           const [name, cost] = WAYS[way];
           const dose =
             way === 'calcium-chloride'
@@ -217,14 +258,16 @@ export default worksheet({
                 : undefined;
           const by =
             dose === undefined ? '' : `, ${say(dose, 'ratio', { units: PERCENT, significant: 2 })}`;
-          return set && factor !== undefined
-            ? [
-                `${name}${by}`,
-                say(set.initial, 'time', { units: HOURS, significant: 2 }),
-                `${Math.round(factor * 100)}\u00a0%`,
-                cost,
-              ]
-            : [name, allowed ? 'by its sheet' : 'never with steel', '—', cost];
+          return [
+            set && factor !== undefined
+              ? [
+                  `${name}${by}`,
+                  say(set.initial, 'time', { units: HOURS, significant: 2 }),
+                  `${Math.round(factor * 100)}\u00a0%`,
+                  cost,
+                ]
+              : [name, allowed ? 'by its sheet' : 'never with steel', '—', cost],
+          ];
         }),
     },
   ],
@@ -237,8 +280,10 @@ export default worksheet({
     'astm-c1074',
     'fib-mc2010',
     'concrete-construction-accelerators',
+    'nrmca-set',
     'jove-16919',
     'rapp-1934',
+    'sabin',
     'common-practice',
   ],
 });

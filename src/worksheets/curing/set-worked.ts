@@ -2,6 +2,7 @@ import { acceleratorFactor, CHLORIDE_LIMIT, chlorideSet } from '../../core/curin
 import { ageFactor } from '../../core/curing/age-factor.ts';
 import { quicken } from '../../core/curing/quicken.ts';
 import { scaleSet, setByTemperature, setRace } from '../../core/curing/set.ts';
+import { sabinFactors } from '../../core/curing/set-by-water.ts';
 import type { Note } from '../../core/note.ts';
 import type { Values } from '../../islands/fields.ts';
 import { lawOf } from '../shared/age-laws.ts';
@@ -11,7 +12,7 @@ import type { setFields } from './set-fields.ts';
 export function setWorked(v: Values<typeof setFields>) {
   const reference = { initial: v.initial, final: v.final };
   const law = lawOf(v.law, v.energy);
-  const { arrhenius } = setByTemperature({
+  const { arrhenius, third, notes } = setByTemperature({
     reference,
     referenceTemperature: v.referenceAt,
     temperature: v.mixAt,
@@ -35,7 +36,12 @@ export function setWorked(v: Values<typeof setFields>) {
   const sinking = settlingBySet === undefined ? undefined : Math.min(settlingBySet, v.depth);
   return {
     set,
+    third: scaleSet(third, dosed.factor),
+    notes,
     dosed,
+    /** The bag's times are too short for it, and nobody knows by how much. */
+    wetter: v.waterCement > v.testWater,
+    water: sabinFactors({ from: v.testWater, to: v.waterCement }),
     shortest: dosed.shortest === undefined ? undefined : scaleSet(arrhenius, dosed.shortest),
     race,
     sinking,

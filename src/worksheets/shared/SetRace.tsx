@@ -14,7 +14,7 @@ interface Row {
   readonly set: SetTimes;
 }
 
-/** The race: the foam's time above, and below it, when the mix sets. */
+/** The race: the foam's time above, and below it, by each rule, when the mix sets. */
 export function SetRace({
   foamTime,
   rows,

@@ -57,6 +57,8 @@ const bag = {
   depth: '60 mm',
   sunkAfter: '30 min',
   sunk: '',
+  waterCement: '0.3',
+  testWater: '0.3',
 };
 
 verdicts(setTime, bag, [
@@ -70,6 +72,9 @@ verdicts(setTime, bag, [
   // The foam lasts until half of it is drained.
   [{ foamTime: '2.4 h' }, 'look', /only its level tells/],
   [{ foamTime: '2.6 h' }, 'good', /Watch the level/],
+  // Wetter than the bag's test it sets later, and the foam need not last so long.
+  [{ foamTime: '2.6 h', waterCement: '0.31' }, 'look', /yours is wetter and sets later/],
+  [{ foamTime: '2.6 h', waterCement: '0.31', sunk: '0 mm' }, 'good', /not seen to sink/],
   // Five half hours: 2 % of 60 mm is 0.24 mm in each, half of it 6 mm.
   [{ sunk: '0 mm' }, 'good', /not seen to sink: the paste holds its foam\. Watch/],
   [{ sunk: '0.23 mm' }, 'good', /the paste holds its foam/],
