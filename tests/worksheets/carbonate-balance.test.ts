@@ -70,6 +70,29 @@ describe('blending', () => {
     expect(answered(blend, waters).numbers.pH!.value).toBeCloseTo(6.55, 1);
   });
 
+  test('less of what is no hardness is not had by softening', () => {
+    const other = { 'water.blendOf': 'other', 'blend-waters.otherTarget': '1' };
+    expect(refusal(blend, other)).toMatch(/less of it: softening takes out neither chloride/);
+    expect(refusal(blend, { 'water.softTarget': '5' })).toContain('soften one');
+  });
+
+  test('has no pH until the alkalinity and pH of each water are given', () => {
+    const typed = { 'water.hardnessUsed': '250', 'water.soft': '20', 'water.softTarget': '110' };
+    const given = {
+      'water.alkalinity': '240',
+      'water.pH': '7.4',
+      'water.softAlkalinity': '10',
+      'water.softPH': '6.8',
+    };
+    for (const left of Object.keys(given)) {
+      const { numbers, notes } = answered(blend, { ...typed, ...given, [left]: '' });
+      expect(numbers, left).not.toHaveProperty('pH');
+      expect(notes[0]).toMatch(/give the alkalinity and pH of each water/);
+    }
+    expect(answered(blend, typed).numbers).not.toHaveProperty('pH');
+    expect(answered(blend, { ...typed, ...given }).numbers.pH!.value).toBeCloseTo(7.34, 2);
+  });
+
   test('the pH of the blend lies nearer the hard water than the average does', () => {
     const { pH, averaged } = answered(blend).numbers;
     expect(pH!.value - averaged!.value).toBeGreaterThan(0.25);

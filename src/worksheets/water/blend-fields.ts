@@ -13,6 +13,7 @@ import {
 
 const conserved = { min: '0 mg/L', max: '500000 mg/L', when: { of: ['other'] } } as const;
 const byHardness = { when: { of: ['hardness'] } } as const;
+const forPH = { ...byHardness, optional: true, folded: true } as const;
 
 export const blendFields = {
   of: choice({
@@ -60,8 +61,15 @@ export const blendFields = {
         min: '0 mg/L CaCO3',
         max: '5000 mg/L CaCO3',
         units: ALKALINITY,
+        optional: true,
       }),
-      pH: number('count', { label: 'pH', example: '7.6', min: '2', max: '12.5' }),
+      pH: number('count', {
+        label: 'pH',
+        example: '7.6',
+        min: '2',
+        max: '12.5',
+        optional: true,
+      }),
       other: number('concentration', {
         label: 'The other quantity',
         example: '20 mg/L',
@@ -89,28 +97,25 @@ export const blendFields = {
   alkalinity: {
     ...alkalinity,
     label: 'Alkalinity of the first water',
-    folded: true,
-    ...byHardness,
+    ...forPH,
   },
-  pH: { ...pH, label: 'pH of the first water', folded: true, ...byHardness },
+  pH: { ...pH, label: 'pH of the first water', ...forPH },
   softAlkalinity: number('hardness', {
     label: 'Alkalinity of the second water',
     example: '10 mg/L CaCO3',
     min: '0 mg/L CaCO3',
     max: '5000 mg/L CaCO3',
     units: ALKALINITY,
-    folded: true,
     bench: 'water.softAlkalinity',
-    ...byHardness,
+    ...forPH,
   }),
   softPH: number('count', {
     label: 'pH of the second water',
     example: '6.8',
     min: '2',
     max: '12.5',
-    folded: true,
     bench: 'water.softPH',
-    ...byHardness,
+    ...forPH,
   }),
   temperature: {
     ...waterTemperature,

@@ -9,7 +9,8 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { BlendFigure } from '../shared/BlendFigure.tsx';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { lazy } from '../shared/lazy.ts';
+import { ifAllowed, lazy } from '../shared/lazy.ts';
+import { ofPH } from '../shared/of-ph.ts';
 import { stillHard } from '../shared/still-hard.ts';
 import { atBenchPressure, WATER_REFUSALS } from '../shared/water-solved.ts';
 import { blendFields } from './blend-fields.ts';
@@ -46,21 +47,24 @@ export default worksheet({
         because: target > found.most ? 'above-them-all' : 'below-them-all',
       });
     const { fractions, volumes } = found;
-    // Each solved by itself first, so that the chloride that balances it is counted in the blend.
+    const given = [
+      { hardness: v.hardness, alkalinity: v.alkalinity, pH: v.pH },
+      { hardness: v.soft, alkalinity: v.softAlkalinity, pH: v.softPH },
+      ...further,
+    ].flatMap(({ hardness, alkalinity, pH }) =>
+      alkalinity === undefined || pH === undefined ? [] : [{ hardness, alkalinity, pH }],
+    );
+    // Each solved by itself first, so that the ion that balances it is counted in the blend.
     const waters = lazy(() => {
       const perVolume = waterPerVolume({ temperature: v.temperature });
-      const solve = (water: { hardness: number; alkalinity: number; pH: number }) =>
+      return given.map(({ hardness, alkalinity, pH }) =>
         atBenchPressure(
           speciate(
-            { temperature: v.temperature, calcium: water.hardness / perVolume },
-            { pH: water.pH, alkalinity: (2 * water.alkalinity) / perVolume },
+            { temperature: v.temperature, calcium: hardness / perVolume },
+            { pH, alkalinity: (2 * alkalinity) / perVolume },
           ),
-        );
-      return [
-        solve(v),
-        solve({ hardness: v.soft, alkalinity: v.softAlkalinity, pH: v.softPH }),
-        ...further.map(solve),
-      ];
+        ),
+      );
     });
     const pHOf = (shares: readonly number[]) => ({
       solved: blendWaters(
@@ -69,6 +73,7 @@ export default worksheet({
       ).pH,
       averaged: blendOf(waters().map((water, i) => ({ amount: shares[i]!, value: water.pH }))),
     });
+    const known = byHard && given.length === values.length;
     const names = ['first', 'second', ...further.map((_, i) => ['third', 'fourth', 'fifth'][i]!)];
     return {
       names,
@@ -76,8 +81,8 @@ export default worksheet({
       target,
       fractions,
       volumes,
-      pHOf: byHard ? pHOf : undefined,
-      pH: lazy(() => (byHard ? pHOf(fractions) : undefined)),
+      pHOf: known ? pHOf : undefined,
+      pH: lazy(() => (known ? pHOf(fractions) : undefined)),
     };
   },
   results: {
@@ -121,6 +126,10 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
+    // A doubt asks about waters that cannot be: no harder than nought less its ±.
+    const pH = ifAllowed(r.pH);
+    const unfit = pH && ofPH(pH.solved, say, 'this blend');
+    if (unfit) return unfit;
     const recipe = r.volumes
       .map((volume, i) => ({ volume, name: r.names[i]! }))
       .filter(({ volume }) => volume > 0)
@@ -144,17 +153,17 @@ export default worksheet({
       say: `Stir together ${recipe.join(' and ')}, then test ${v.of === 'hardness' ? 'the hardness of ' : ''}the blend once.${still}`,
     };
   },
-  notes: (_, v) =>
+  notes: (r, v) =>
     v.of === 'hardness'
       ? [
-          'Hardness, alkalinity and every ion blend by volume. pH does not. For the pH all hardness is taken as calcium, and chloride as what balances the charges.',
+          `Hardness, alkalinity and every ion blend by volume. pH does not: ${r.pHOf ? 'for it all hardness is taken as calcium, and chloride, or a cation, as what balances the charges' : 'for it give the alkalinity and pH of each water, folded above'}.`,
         ]
       : [],
   refusals: {
     ...WATER_REFUSALS,
     ...BRINE_REFUSAL,
     'below-them-all': ({ value, kind, allowed }, say) =>
-      `No blend of these is as low as ${words(say, value, kind)}: the least any can have is ${words(say, allowed.min!, kind)}. Find a softer water or soften one.`,
+      `No blend of these is as low as ${words(say, value, kind)}: the least any can have is ${words(say, allowed.min!, kind)}. ${kind === 'hardness' ? 'Find a softer water or soften one' : 'Find a water with less of it: softening takes out neither chloride nor sulfate'}.`,
     'above-them-all': ({ value, kind, allowed }, say) =>
       `All of these lie below ${words(say, value, kind)} already (at most ${words(say, allowed.max!, kind)}). Use them as they are.`,
   },
@@ -175,7 +184,7 @@ export default worksheet({
         const pH = r.pH();
         return pH
           ? `Alkalinity, carbon and ions averaged, then solved: pH ${pH.solved.toFixed(2)} (the average of the pH values is ${pH.averaged.toFixed(2)}).`
-          : 'Not asked for.';
+          : 'Not asked for, or not all given.';
       },
     },
   ],
@@ -200,7 +209,7 @@ export default worksheet({
   },
   cautions: ['stored-rainwater'],
   defers: ['A test of the blend itself.'],
-  sources: ['definition', 'plummer-busenberg-1982', 'wateq4f', 'common-practice'],
+  sources: ['definition', 'plummer-busenberg-1982', 'wateq4f', 'en-1008-memory', 'common-practice'],
 });
 
 const words = (say: Say, si: number, kind: DomainError['kind']) => say(si, kind);
