@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { worded } from '../../src/islands/parts/Results.tsx';
+import type { ResultSpec } from '../../src/islands/worksheet.ts';
 import soda from '../../src/worksheets/water/soften-soda.tsx';
 import { answered, refusal, result } from './water-answered.ts';
 
@@ -14,6 +16,40 @@ describe('washing soda', () => {
     expect(judgement.verdict).toBe('look');
     expect(judgement.say).toContain('cold bucket');
     expect(numbers.settled!.value).toBeGreaterThan(numbers.left!.value);
+  });
+
+  test('soda that no bucket can use is no answer, nor has it a ± that says nothing', () => {
+    // 18 mg/L of magnesium are 74.1 of hardness, 35 of calcite stay.
+    const at = (target: string) =>
+      answered(soda, { 'water.sodaForm': 'anhydrous', 'water.softTarget': target });
+    const { judgement, numbers } = at('75');
+    expect(judgement.say).toMatch(/^Ask for what a cold bucket leaves.* about 109\s/);
+    expect(judgement.say).not.toMatch(/\d\sg\b/);
+    expect(numbers.mass).toBeUndefined();
+    expect(numbers.beyond!.sure).toBeUndefined();
+    expect(at('109').numbers).toMatchObject({ mass: { sure: expect.anything() } });
+    expect(at('109').numbers.beyond).toBeUndefined();
+  });
+
+  test('what a bucket leaves reads as what equilibrium leaves where that is the more', () => {
+    const { left, settled } = answered(soda, { 'water.softTarget': '125' }).numbers;
+    const shown = ({ value }: { value: number }, name: string) =>
+      worded(value, soda.results[name] as ResultSpec<never>, undefined, 'metric').text;
+    expect(shown(settled!, 'settled')).toBe(shown(left!, 'left'));
+  });
+
+  test('a water as hard as was wanted, but for the last digit, is given no soda', () => {
+    // The example’s has 311.2 mg/L.
+    const { judgement, numbers, notes } = answered(soda, { 'water.softTarget': '311' });
+    expect(judgement.say).toMatch(/^It is about as soft as you want without any soda/);
+    expect(numbers.mass!.value).toBe(0);
+    expect(notes).toEqual([]);
+  });
+
+  test('a water that is caustic already is not weighed soda for', () => {
+    const { judgement, notes } = answered(soda, { 'water.pH': '11', 'water.softTarget': '120' });
+    expect(judgement).toMatchObject({ verdict: 'stop', say: expect.stringMatching(/at pH 11\.0/) });
+    expect(notes).toEqual([]);
   });
 
   test('brings two of sodium with each carbonate', () => {

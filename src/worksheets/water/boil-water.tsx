@@ -12,6 +12,7 @@ import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { hardnessParts } from '../shared/hardness-parts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { lazy } from '../shared/lazy.ts';
+import { ofPH } from '../shared/of-ph.ts';
 import { softWater } from '../shared/soft-water.ts';
 import { softenedOrSlip } from '../shared/softened-or-slip.ts';
 import {
@@ -111,6 +112,8 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const mg = (left: number) => say(left, 'hardness');
+    const unfit = ofPH(v.pH, say);
+    if (unfit) return unfit;
     const doubt = softenedOrSlip(r.before, r.alkalinity, 'it need not be boiled', say);
     if (doubt) return { verdict: 'look', say: doubt };
     if (softEnoughForFoam(r.before))
@@ -185,5 +188,5 @@ export default worksheet({
   },
   cautions: ['boiling-water'],
   defers: ['A test of the clear water: it outranks this sum.'],
-  sources: ['plummer-busenberg-1982', 'wateq4f', 'davis-2010', 'common-practice'],
+  sources: ['plummer-busenberg-1982', 'wateq4f', 'davis-2010', 'en-1008-memory', 'common-practice'],
 });

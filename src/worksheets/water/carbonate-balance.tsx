@@ -14,6 +14,7 @@ import { BalanceBars } from '../shared/BalanceBars.tsx';
 import { twoIons } from '../shared/hardness-parts.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { lazy } from '../shared/lazy.ts';
+import { ofPH } from '../shared/of-ph.ts';
 import { atBenchPressure, fizzing, theOthers, WATER_REFUSALS } from '../shared/water-solved.ts';
 import { balanceFields, imbalanceOf, PPM, pairOf, SPECIES } from './balance-fields.ts';
 
@@ -129,7 +130,7 @@ export default worksheet({
       say(Math.abs(r.potential()) * r.perVolume * MOLAR_MASS.calciumCarbonate, 'concentration', {
         significant: 2,
       });
-    const said = ofIndex(r.index, calcite);
+    const said = ofPH(r.water.pH, say) ?? ofIndex(r.index, calcite);
     const off = Math.abs(r.imbalance);
     const misread: Judgement | undefined =
       isReported(v) && off > MOST_IMBALANCE
@@ -208,6 +209,7 @@ export default worksheet({
     'wateq4f',
     'langelier-1936',
     'lsi-field-formula',
+    'en-1008-memory',
     'common-practice',
   ],
 });

@@ -14,6 +14,7 @@ import { SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { hardnessParts } from '../shared/hardness-parts.ts';
 import { lazy } from '../shared/lazy.ts';
+import { CAUSTIC, ofPH } from '../shared/of-ph.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import { saidApart } from '../shared/said-apart.ts';
 import { softWater } from '../shared/soft-water.ts';
@@ -29,8 +30,6 @@ import {
 } from '../shared/water-fields.ts';
 import { WATER_BLAMES, WATER_REFUSALS, waterOf } from '../shared/water-solved.ts';
 
-/** Water this alkaline stings, and is kept off skin. Common practice, no source. */
-const CAUSTIC = 10;
 /** Where soda does less of the work than this, the rest is left to lime that comes out by itself. A choice. */
 const BY_SODA = 0.5;
 /** Of less than this a kitchen scale that shows whole grams is a tenth off; twice it is well weighed, kg. A choice. */
@@ -87,7 +86,7 @@ export default worksheet({
         because: 'magnesium-stays',
       });
     const { softened } = made;
-    const wanted = hardness > v.target;
+    const wanted = hardness > v.target * ABOUT;
     // Nothing makes a cold bucket softer than it settles.
     const floor = water.magnesium * perVolume + SETTLED_COLD.max;
     const spent = wanted && hardness <= floor * ABOUT;
@@ -97,6 +96,8 @@ export default worksheet({
     const litres = perVolume * v.volume;
     const mass = sodaMass(soda * litres, v.form);
     const stoichiometric = sodaMass(Math.max(0, hardness - v.target) * v.volume, v.form);
+    const byItself = !spent && mass < BY_SODA * stoichiometric;
+    const settled = softened.settled.max * perVolume;
     return {
       water,
       perVolume,
@@ -109,9 +110,10 @@ export default worksheet({
       spent,
       softer: hardness < water.magnesium * perVolume + SETTLED_COLD.min,
       mass,
-      byItself: !spent && mass < BY_SODA * stoichiometric,
+      byItself,
+      beyond: wanted && !spent && !byItself && settled > v.target * ABOUT,
       concentration: sodaMass(soda * perVolume, v.form),
-      settled: softened.settled.max * perVolume,
+      settled,
       sludge: softened.sludge * litres,
       stoichiometric,
     };
@@ -120,9 +122,18 @@ export default worksheet({
     mass: {
       label: 'Washing soda to stir in',
       kind: 'mass',
-      of: (r) => r.mass,
+      of: (r) => (r.beyond ? undefined : r.mass),
       units: SMALL_MASS,
       sure: true,
+    },
+    // Near the magnesium the dose runs away: what the readings leave open says nothing of it.
+    beyond: {
+      label: 'Washing soda, by equilibrium alone',
+      kind: 'mass',
+      of: (r) => (r.beyond ? r.mass : undefined),
+      units: SMALL_MASS,
+      answer: true,
+      note: 'More than a cold bucket can use.',
     },
     concentration: {
       label: 'Washing soda in the water',
@@ -144,7 +155,6 @@ export default worksheet({
       label: 'Expect from a cold bucket',
       kind: 'hardness',
       of: (r) => (r.byItself || !r.wanted ? undefined : r.settled),
-      significant: 2,
       note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay.',
     },
     sludge: {
@@ -176,13 +186,15 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
+    const unfit = ofPH(v.pH, say);
+    if (unfit) return unfit;
     if (!r.wanted) {
       const doubt = softenedOrSlip(r.hardness, r.alkalinity, 'it needs no soda', say);
       if (doubt) return { verdict: 'look', say: doubt };
       const still = stillHard(r.hardness, say);
       return {
         verdict: still ? 'look' : 'good',
-        say: `It is as soft as you want without any soda.${still}`,
+        say: `It is ${r.hardness > v.target ? 'about ' : ''}as soft as you want without any soda.${still}`,
       };
     }
     if (r.spent)
@@ -194,17 +206,17 @@ export default worksheet({
     if (r.softened.water.pH > CAUSTIC)
       return {
         verdict: 'stop',
-        say: `At pH ${say(r.softened.water.pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out. Ask for less, or blend with soft water instead.`,
+        say: `Ask for more hardness than that, or blend with soft water instead: at pH ${say(r.softened.water.pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out.`,
       };
     if (r.byItself)
       return {
         verdict: 'look',
         say: `By the balance ${r.soda > 0 ? `${dose} is enough, for calcite comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness')} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
       };
-    if (r.settled > v.target * ABOUT)
+    if (r.beyond)
       return {
         verdict: 'look',
-        say: `Equilibrium allows ${say(v.target, 'hardness')}; a cold bucket will leave about ${saidApart(r.settled, 'hardness', [v.target], say, { significant: 2 })}, and more soda does not help. Use ${dose}, then test, or blend with soft water.`,
+        say: `Ask for what a cold bucket leaves, or blend with soft water: equilibrium allows ${say(v.target, 'hardness')}, a cold bucket will leave about ${saidApart(r.settled, 'hardness', [v.target], say)}, and more soda does not help.`,
       };
     const still = stillHard(Math.max(v.target, r.settled), say);
     return {
@@ -213,7 +225,7 @@ export default worksheet({
     };
   },
   notes: (r, v, say) => {
-    if (!r.wanted || r.spent) return [];
+    if (!r.wanted || r.spent || ofPH(v.pH, say)) return [];
     const factor = say(DECAHYDRATE_FACTOR, 'count', { significant: 2 });
     const slip =
       v.form === 'anhydrous'
@@ -274,5 +286,12 @@ export default worksheet({
   defers: [
     'The soda’s own label says which form it is; the concentrate’s sheet says whether it bears an alkaline water.',
   ],
-  sources: ['plummer-busenberg-1982', 'wateq4f', 'awwa-asce-wtpd', 'davis-2010', 'common-practice'],
+  sources: [
+    'plummer-busenberg-1982',
+    'wateq4f',
+    'awwa-asce-wtpd',
+    'davis-2010',
+    'en-1008-memory',
+    'common-practice',
+  ],
 });

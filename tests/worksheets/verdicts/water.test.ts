@@ -95,6 +95,32 @@ verdicts(carbonateBalance, { others: 'none' }, [
   [{ pH: '7.48' }, 'look', /more calcite than it can keep/],
 ]);
 
+// Caustic past pH 10; EN 1008 wants 4 or more. Whatever its calcium is.
+verdicts(carbonateBalance, { others: 'none', calcium: '0 mg/L' }, [
+  [{ pH: '10' }, 'good', /no calcite to come out/],
+  [{ pH: '10.1' }, 'stop', /^Make no foam with this water, and keep it off skin.*caustic/],
+  [{ pH: '10.1', calcium: '95 mg/L' }, 'stop', /caustic/],
+  [{ pair: 'gas-pH', gas: '400 ppm', pH: '4' }, 'good', /no calcite to come out/],
+  [{ pair: 'gas-pH', gas: '400 ppm', pH: '3.9' }, 'stop', /^Make no foam.*it is an acid/],
+  [{ pair: 'gas-pH', gas: '400 ppm', pH: '3.9', calcium: '95 mg/L' }, 'stop', /an acid/],
+]);
+
+// So is a blend, of one water or of both.
+verdicts(blendWaters, { ...tap, alkalinity: mg(240), pH: '7.4', softAlkalinity: mg(1000) }, [
+  [{ target: mg(100), softPH: '9' }, 'good', /Stir together/],
+  [{ target: mg(100), softPH: '12' }, 'stop', /^Make no foam with this blend.*caustic/],
+  [{ target: mg(12), softPH: '10' }, 'good', /No blending/],
+  [{ target: mg(12), softPH: '10.1' }, 'stop', /^Make no foam with this blend/],
+]);
+
+// A water caustic already needs no more soda, and is not called good for being soft.
+for (const sheet of [softenSoda, boilWater])
+  verdicts(sheet, { known: 'total', hardness: mg(60), alkalinity: mg(80), magnesiumShare: '0 %' }, [
+    [{ pH: '10' }, 'good', /soft/],
+    [{ pH: '10.1' }, 'stop', /^Make no foam with this water.*caustic/],
+    [{ pH: '10.1', hardness: mg(311) }, 'stop', /^Make no foam with this water/],
+  ]);
+
 // Nine tenths of soft water: 311 − 0.9 × 299 = 41.9 mg/L.
 verdicts(blendWaters, { of: 'hardness', ...tap }, [
   [{ target: mg(12) }, 'good', /No blending is needed/],
@@ -222,6 +248,9 @@ verdicts(rainStore, butt, [
 verdicts(softenSoda, { known: 'total', hardness: mg(311), magnesiumShare: '0 %' }, [
   [{ hardness: mg(120), target: mg(150) }, 'good', /without any soda/],
   [{ hardness: mg(121), target: mg(150) }, 'look', /without any soda.*still hard/],
+  // 3 % above the target is as good as there.
+  [{ target: mg(302) }, 'look', /about as soft as you want without any soda/],
+  [{ target: mg(301.8) }, 'look', /^By the balance/],
   [{ target: mg(120) }, 'good', /^Dissolve/],
   [{ target: mg(121) }, 'look', /^Dissolve.*still hard/],
   // Half of the textbook’s soda, the rest by itself: what the balance gives, which no source has. They hold it still.
