@@ -39,11 +39,20 @@ describe('washing soda', () => {
   });
 
   test('a water as hard as was wanted, but for the last digit, is given no soda', () => {
-    // The example’s has 311.2 mg/L.
-    const { judgement, numbers, notes } = answered(soda, { 'water.softTarget': '311' });
-    expect(judgement.say).toMatch(/^It is about as soft as you want without any soda/);
-    expect(numbers.mass!.value).toBe(0);
-    expect(notes).toEqual([]);
+    // The example’s has 311.2 mg/L; at pH 7 none of it comes out by itself.
+    for (const [target, pH] of [
+      ['311', '7.4'],
+      ['305', '7'],
+    ] as const) {
+      const typed = { 'water.softTarget': target, 'water.pH': pH };
+      const { judgement, numbers, notes } = answered(soda, typed);
+      expect(judgement.say).toMatch(/^It is about as soft as you want without any soda/);
+      expect(numbers.mass!.value).toBe(0);
+      expect(numbers.stoichiometric!.value).toBe(0);
+      expect(notes).toEqual([]);
+    }
+    const untouched = answered(soda, { 'water.softTarget': '305', 'water.pH': '7' }).numbers.left!;
+    expect(untouched.value * 100.0869).toBeCloseTo(311.2, 0);
   });
 
   test('a water that is caustic already is not weighed soda for', () => {

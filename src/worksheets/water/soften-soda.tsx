@@ -76,7 +76,9 @@ export default worksheet({
     const perVolume = waterPerVolume({ temperature: v.temperature });
     const hardness = (water.calcium + water.magnesium) * perVolume;
     demandFresh(hardness);
-    const made = sodaForHardness({ water, target: v.target / perVolume });
+    const wanted = hardness > v.target * ABOUT;
+    const target = wanted ? v.target : v.target * ABOUT;
+    const made = sodaForHardness({ water, target: target / perVolume });
     if (!made.reached)
       throw new DomainError({
         quantity: 'target',
@@ -86,7 +88,6 @@ export default worksheet({
         because: 'magnesium-stays',
       });
     const { softened } = made;
-    const wanted = hardness > v.target * ABOUT;
     // Nothing makes a cold bucket softer than it settles.
     const floor = water.magnesium * perVolume + SETTLED_COLD.max;
     const spent = wanted && hardness <= floor * ABOUT;
@@ -95,7 +96,7 @@ export default worksheet({
     const mixUp = lazy(() => sodaMixUp({ water, soda, meant: v.form, used: other }));
     const litres = perVolume * v.volume;
     const mass = sodaMass(soda * litres, v.form);
-    const stoichiometric = sodaMass(Math.max(0, hardness - v.target) * v.volume, v.form);
+    const stoichiometric = sodaMass(wanted ? (hardness - v.target) * v.volume : 0, v.form);
     const byItself = !spent && mass < BY_SODA * stoichiometric;
     const settled = softened.settled.max * perVolume;
     return {
