@@ -63,6 +63,15 @@ test('less than a figure above a limit is no breach of it: the report is too coa
     'at most 200\u00a0mg/L',
     expect.stringContaining('too coarse for 100\u00a0mg/L'),
   ]);
+  // Each line has its clause, and says whether its figure is from memory.
+  expect(lead.row('Chloride')!.slice(2)).toEqual([
+    'within 4500\u00a0mg/L (from memory), 4.3.1',
+    'no limit',
+  ]);
+  expect(lead.row('Sulfate')!.slice(2)).toEqual([
+    'within 2000\u00a0mg/L, 4.3.2',
+    'within 3000\u00a0mg/L, Table 2',
+  ]);
   expect(told({ 'water.lead': '<100' })).toMatchObject({ verdict: 'good', beyond: 0 });
   expect(told({ 'water.lead': '<5' }).row('Lead')![1]).toBe('at most 5\u00a0mg/L');
   expect(told({ 'water.lead': '200' })).toMatchObject({ verdict: 'stop', beyond: 1 });

@@ -24,6 +24,8 @@ export interface Limit {
   /** The most allowed, kg/m³ (1 mg/L is 0.001); for pH the least allowed. */
   readonly most?: number;
   readonly least?: number;
+  /** Where the standard has it. */
+  readonly clause: string;
   /** Optional limits bind only when the buyer asks for them. */
   readonly optional: boolean;
   readonly standing: 'read second-hand' | 'from memory';
@@ -32,11 +34,18 @@ export interface Limit {
 
 const ALL: readonly Use[] = ['plain', 'reinforced', 'prestressed'];
 
-const en = (of: Constituent, mgPerL: number, standing: Limit['standing'], uses = ALL): Limit => ({
+const en = (
+  of: Constituent,
+  mgPerL: number,
+  clause: string,
+  standing: Limit['standing'],
+  uses = ALL,
+): Limit => ({
   standard: 'EN 1008',
   of,
   uses,
   most: mgPerL / 1000,
+  clause,
   optional: false,
   standing,
   source: standing === 'from memory' ? 'en-1008-memory' : 'en-1008-lecture',
@@ -47,14 +56,15 @@ const astm = (of: Constituent, mgPerL: number, uses = ALL): Limit => ({
   of,
   uses,
   most: mgPerL / 1000,
+  clause: 'Table 2',
   optional: true,
   standing: 'read second-hand',
   source: 'pca-mixing-water',
 });
 
 /**
- * The limits on mixing water of the two standards, line by line; `standing` is that of the figure. Where the
- * standards differ, both stand.
+ * The limits on mixing water of the two standards, line by line. The clauses are from memory throughout; `standing`
+ * is that of the figure. Where the standards differ, both stand.
  *
  * ASTM's chloride line names prestressed concrete and bridge decks, and other reinforced concrete
  * in moist surroundings or with dissimilar metals; neither covers plain concrete. Its alkalies are
@@ -63,21 +73,22 @@ const astm = (of: Constituent, mgPerL: number, uses = ALL): Limit => ({
  * @source en-1008-lecture, en-1008-memory, pca-mixing-water
  */
 export const LIMITS: readonly Limit[] = [
-  en('chloride', 4500, 'from memory', ['plain']),
-  en('chloride', 1000, 'read second-hand', ['reinforced']),
-  en('chloride', 500, 'read second-hand', ['prestressed']),
-  en('sulfate', 2000, 'read second-hand'),
-  en('alkalies', 1500, 'read second-hand'),
-  en('sugars', 100, 'from memory'),
-  en('phosphate', 100, 'from memory'),
-  en('nitrate', 500, 'from memory'),
-  en('lead', 100, 'from memory'),
-  en('zinc', 100, 'from memory'),
+  en('chloride', 4500, '4.3.1', 'from memory', ['plain']),
+  en('chloride', 1000, '4.3.1', 'read second-hand', ['reinforced']),
+  en('chloride', 500, '4.3.1', 'read second-hand', ['prestressed']),
+  en('sulfate', 2000, '4.3.2', 'read second-hand'),
+  en('alkalies', 1500, '4.3.3', 'read second-hand'),
+  en('sugars', 100, 'Table 3', 'from memory'),
+  en('phosphate', 100, 'Table 3', 'from memory'),
+  en('nitrate', 500, 'Table 3', 'from memory'),
+  en('lead', 100, 'Table 3', 'from memory'),
+  en('zinc', 100, 'Table 3', 'from memory'),
   {
     standard: 'EN 1008',
     of: 'pH',
     uses: ALL,
     least: 4,
+    clause: 'Table 1',
     optional: false,
     standing: 'from memory',
     source: 'en-1008-memory',

@@ -11,6 +11,8 @@ interface Mark {
   readonly at: number;
   readonly label: string;
   readonly role: 'plain' | 'target' | 'measured';
+  /** It does not stretch the scale: beyond it, it is named at its end. */
+  readonly far?: boolean;
 }
 
 interface Props {
@@ -32,7 +34,11 @@ const RIGHT = 14;
 export function DensityScale({ title, from, to, bands, marks, arrow, say }: Props) {
   const unit = KINDS.density.shown[say.system];
   const low = Math.min(from, ...bands.map((band) => band.from));
-  const top = Math.max(to, ...marks.map(({ at }) => at * 1.05), ...bands.map((band) => band.to));
+  const top = Math.max(
+    to,
+    ...marks.map(({ at, far }) => (far ? 0 : at * 1.05)),
+    ...bands.map((band) => band.to),
+  );
   const x = scaleLinear([low, top], [LEFT, WIDTH - RIGHT]);
   const inUnit = scaleLinear(
     [toUnit(low, 'density', unit), toUnit(top, 'density', unit)],
@@ -41,7 +47,7 @@ export function DensityScale({ title, from, to, bands, marks, arrow, say }: Prop
   const placed = inRows(
     marks.map((mark) => ({
       ...mark,
-      x: x(mark.at),
+      x: x(Math.min(mark.at, top)),
       text: `${mark.label} ${say(mark.at, 'density')}`,
     })),
   );
@@ -81,12 +87,16 @@ export function DensityScale({ title, from, to, bands, marks, arrow, say }: Prop
         ))}
         {placed.map((mark) => (
           <g>
-            <circle
-              class={`marker ${mark.role}`}
-              cx={mark.x}
-              cy={bar + 6}
-              r={mark.role === 'plain' ? 5 : 8}
-            />
+            {mark.at > top ? (
+              <path class="leader" d={`M${mark.x - 6} ${bar + 1}l5 5-5 5`} />
+            ) : (
+              <circle
+                class={`marker ${mark.role}`}
+                cx={mark.x}
+                cy={bar + 6}
+                r={mark.role === 'plain' ? 5 : 8}
+              />
+            )}
             <text
               class={mark.role === 'plain' ? 'on-layer' : 'strong on-layer'}
               x={mark.textX}

@@ -239,6 +239,7 @@ export default worksheet({
       marks={[
         { at: values.target, label: 'target', role: 'target' },
         { at: result.measured, label: 'measured', role: 'measured' },
+        { at: values.baseDensity, label: 'base mix', role: 'plain', far: true },
       ]}
       arrow={
         result.fix.action === 'leave' ? undefined : { from: result.measured, to: values.target }

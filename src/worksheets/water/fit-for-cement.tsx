@@ -258,7 +258,7 @@ export default worksheet({
   figure: ({ result, say }) => <LimitBars judged={result.judged} names={NAMES} say={say} />,
   tables: [
     {
-      caption: 'Line by line. A figure from memory says so',
+      caption: 'Line by line, with its clause from memory. A figure from memory says so',
       columns: ['', 'Your report', 'EN 1008', 'ASTM C1602, optional'],
       rows: (r, _, say) =>
         [...new Set(r.judged.map(({ limit }) => limit.of))].map((of) => {
@@ -317,5 +317,5 @@ function worded({ limit, verdict }: Line, say: Say): string {
       ? ` ${say(limit.most, 'concentration', { decimals: 0 })}`
       : `: at least ${amount(limit.of, limit.least ?? 0, say)}`;
   const memory = limit.standing === 'from memory' ? ' (from memory)' : '';
-  return `${VERDICTS[verdict]}${bound}${memory}`;
+  return `${VERDICTS[verdict]}${bound}${memory}, ${limit.clause}`;
 }

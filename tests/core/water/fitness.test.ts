@@ -10,6 +10,7 @@ describe('a report judged', () => {
     const lines = judgeMixingWater({ chloride: 0.3 }, 'plain');
     expect(lines.length).toBe(LIMITS.filter((l) => l.uses.includes('plain')).length);
     expect(lines.filter((l) => l.verdict === 'unknown').length).toBe(lines.length - 1);
+    expect(lines.every((l) => l.limit.clause !== '' && l.limit.source !== '')).toBe(true);
   });
 
   test('keeps both standards where they differ', () => {
