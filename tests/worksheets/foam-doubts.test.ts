@@ -474,3 +474,31 @@ test('a foam whose liquid is all there is in the vessel is none', () => {
     );
   expect(judged(foamDensity, { ...weighed, drained: '1500' }).verdict).not.toBe('good');
 });
+
+test('a plan says of a foam that it is only assumed, until it is weighed or typed otherwise', () => {
+  for (const key of Object.keys($kept.get())) keep(key, undefined);
+  const planned = (foam: Readonly<Record<string, string>>, typed = {}) => {
+    const entries: Entries = Object.fromEntries(
+      Object.entries(foam).map(([name, t]) => [benchKey(foamDensity, name), { t, s: 'metric' }]),
+    );
+    const reading = readWorksheet(foamDensity, entries, {}, metric);
+    keepResults(foamDensity, reading, answer(foamDensity, reading, metric), true);
+    const own: Entries = Object.fromEntries(
+      Object.entries({ waterCement: '0.4', ...typed }).map(([name, t]) => [
+        benchKey(proportion, name),
+        { t, s: 'metric' },
+      ]),
+    );
+    const kept = $kept.get();
+    const found = answer(proportion, readWorksheet(proportion, own, kept, metric), metric, kept);
+    mustAnswer(found);
+    return found.judgement;
+  };
+  const assumed = { method: 'assumed', assumed: '85' };
+  expect(planned(assumed)).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Weigh the foam before .*: its 85(\.0)?\sg\/L is only assumed\./),
+  });
+  expect(planned(assumed, { foamDensity: '90' }).say).not.toContain('assumed');
+  expect(planned({ method: 'weighed', full: '2.45' }).say).not.toContain('assumed');
+});

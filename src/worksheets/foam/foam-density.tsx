@@ -12,7 +12,7 @@ import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
 import { unsureFoam } from '../shared/foam-doubt.ts';
-import { foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
+import { ASSUMED_FOAM, foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
 import { weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */
@@ -194,6 +194,7 @@ export default worksheet({
   folded: 'Several weighings, and liquid under the foam',
   blames: { empty: 'tare', full: ['full', 'fulls'], values: 'fulls' },
   keeps: { density: 'foam.density', volume: 'bucket.brim' },
+  leaves: { [ASSUMED_FOAM]: (r) => (r.assumed ? r.apparent : undefined) },
   working: [
     {
       tex: String.raw`\rho_f = \frac{m_{\text{full}} - m_{\text{empty}}}{V}`,

@@ -1,9 +1,11 @@
+import { keptValue } from '../../bench/entries.ts';
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { FOAM } from '../shared/amounts.ts';
 import { Bucket } from '../shared/Bucket.tsx';
 import { buckets } from '../shared/buckets.ts';
+import { ASSUMED_FOAM } from '../shared/is-foam.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
 import { jointsOf, PIECES_KEPT, piecesFilled } from '../shared/whole-pieces.ts';
@@ -23,6 +25,12 @@ export default worksheet({
     const doubts: (Judgement | undefined)[] = [
       joints ? { verdict: 'look', say: joints.short } : undefined,
       loadsDoubt(v),
+      keptValue(kept[ASSUMED_FOAM]) === v.foamDensity
+        ? {
+            verdict: 'look',
+            say: `Weigh the foam before the base mix is made: its ${say(v.foamDensity, 'density', { units: FOAM })} is only assumed.`,
+          }
+        : undefined,
       ...mixDoubts(mix, v.foamDensity, say),
       solutionDoubt(solution, { ...v, foamVolume: mix.foamVolume }, say),
     ];
@@ -31,7 +39,7 @@ export default worksheet({
       say: `Mix the base first, ${each}; make the foam last, of ${say(v.foamDensity, 'density', { units: FOAM })}, and blend it in at once.`,
     });
   },
-  minds: PIECES_KEPT,
+  minds: [...PIECES_KEPT, ASSUMED_FOAM],
   notes: ({ mix, loads }, v, say) => [
     ...(v.bucket > loads.each.foamVolume
       ? [

@@ -14,6 +14,8 @@ export const LIGHT_FOAM = 70;
 
 /** The ± of a foam that is only assumed, kg/m³: a weighing no surer tells no more. Common practice, no source. */
 export const AS_ASSUMED = 15;
+/** Where such a foam's density lies on the bench, so that what takes it can say so. */
+export const ASSUMED_FOAM = 'foam.assumed';
 
 /** Whether it is a foam at all that is weighed so, kg/m³. */
 export const isFoam = (density: number): boolean => density >= FOAM.min && density <= FOAM.max;
