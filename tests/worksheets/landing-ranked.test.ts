@@ -53,3 +53,13 @@ test('as much of the odds as chance leaves is said', () => {
   const found = answer(landing, readWorksheet(landing, {}, {}, say), say);
   expect(found.ok && found.notes.join(' ')).toContain('odds less than half a per cent apart');
 });
+
+test('the ± to first order stands beside that of the trials, of all three', () => {
+  const found = answer(landing, readWorksheet(landing, {}, {}, say), say);
+  mustAnswer(found);
+  const words = landing.working[1]!.put(found.values as never, found.result as never, say);
+  expect(words).toMatch(
+    /u = 14\.8\skg.*trials give 1[45]\.\d\skg.*yield 9[01]\d\smL and 9[01]\d\smL/,
+  );
+  expect(words).toMatch(/oven-dry density 12\.\d\skg\/m³ and 12\.\d\skg\/m³$/);
+});
