@@ -4,10 +4,11 @@ import { demand } from '../domain-error.ts';
 export const DILUTIONS = ['parts-water', 'one-in', 'percent-volume', 'percent-mass'] as const;
 
 /**
+ * All are of concentrate and water, before any glycerol.
  * - `parts-water`: "1 : N", one part of concentrate to N parts of water, by volume.
- * - `one-in`: "1 in N", one part of concentrate in N parts of solution, by volume.
- * - `percent-volume`: concentrate as a share of the solution, by volume.
- * - `percent-mass`: concentrate as a share of the solution, by mass.
+ * - `one-in`: "1 in N", one part of concentrate in N parts of both, by volume.
+ * - `percent-volume`: concentrate as a share of both, by volume.
+ * - `percent-mass`: concentrate as a share of both, by mass.
  */
 export type Dilution = (typeof DILUTIONS)[number];
 

@@ -29,7 +29,7 @@ export const waitingFields = {
     label: 'Read over the first',
     help: 'Your own batches tell of ten minutes.',
     usual: true,
-    example: '10 min',
+    example: '10.6 min',
     min: '1 s',
     max: '1 d',
     takes: 'foam.drainageSeen',

@@ -7,9 +7,9 @@ const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
 
 const DILUTION_NAMES = {
   'parts-water': '1 part to N parts of water (1 : N)',
-  'one-in': '1 part in N parts of solution (1 in N)',
-  'percent-volume': 'Percent of the solution, by volume',
-  'percent-mass': 'Percent of the solution, by mass',
+  'one-in': '1 part in N of concentrate and water (1 in N)',
+  'percent-volume': 'Percent of concentrate and water, by volume',
+  'percent-mass': 'Percent of concentrate and water, by mass',
 } as const;
 
 /** What every sheet that works out the foaming solution asks alike. */
@@ -65,7 +65,7 @@ export const stated = {
     bench: 'foam.convention',
   }),
   oneIn: number('ratio', {
-    label: 'N, parts of solution with 1 of concentrate in them',
+    label: 'N, parts of concentrate and water with 1 of concentrate in them',
     example: '40',
     min: '1.1',
     max: '500',
@@ -73,7 +73,7 @@ export const stated = {
     when: { dose: ['one-in'] },
   }),
   percent: number('ratio', {
-    label: 'Concentrate in the solution',
+    label: 'Concentrate in concentrate and water',
     example: '2.5 %',
     min: '0.1 %',
     max: '90 %',
