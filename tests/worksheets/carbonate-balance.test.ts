@@ -1,7 +1,9 @@
+import type { VNode } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import blend from '../../src/worksheets/water/blend-waters.tsx';
 import balance from '../../src/worksheets/water/carbonate-balance.tsx';
-import { answered, refusal, report } from './water-answered.ts';
+import { answered, refusal, report, say } from './water-answered.ts';
 
 describe('the balance', () => {
   test('any pair of what is known gives the same water back', () => {
@@ -41,6 +43,36 @@ describe('the balance', () => {
     const refused = refusal(balance, carbon);
     expect(refused).toContain('no open bucket');
     expect(refused).not.toContain('pH');
+  });
+
+  const softened = { 'water.calcium': '0', 'water.magnesium': '0', 'water.others': 'none' };
+
+  test('what balances the charges of a softened water is a cation, and said so', () => {
+    const { notes, values, result } = answered(balance, softened);
+    expect(notes.join()).toMatch(/a cation that pairs with nothing was taken/);
+    const drawn = renderToString(balance.figure!({ values, result, say } as never) as VNode);
+    expect(drawn).toContain('cation (balance) 4.8');
+    expect(drawn).not.toMatch(/K 4|Cl \(balance/);
+    expect(answered(balance, { 'water.others': 'none' }).notes.join()).toMatch(
+      /Chloride was taken/,
+    );
+  });
+
+  test('the table has all that is there: pairs of sodium and sulfate, and what pairs with nothing', () => {
+    const table = (text: object) => {
+      const { values, result } = answered(balance, { ...text });
+      const rows = balance.tables![0]!.rows(result as never, values as never, say);
+      return new Map(rows.map(([name, much]) => [name!, Number.parseFloat(much!)]));
+    };
+    const known = table({ ...report, 'water.others': 'report' });
+    for (const name of ['Na⁺', 'SO₄²⁻', 'NaSO₄⁻', 'NaHCO₃, dissolved', 'NaCO₃⁻', 'CaOH⁺', 'MgOH⁺'])
+      expect(known.get(name), name).toBeGreaterThan(0);
+    // By hand, in mmol/L: 3 ÷ 39.10, 42 ÷ 35.45 and 20 ÷ 62.00.
+    expect(known.get('K⁺')).toBeCloseTo(0.0767, 3);
+    expect(known.get('Cl⁻')).toBeCloseTo(1.1848, 2);
+    expect(known.get('NO₃⁻')).toBeCloseTo(0.3226, 3);
+    expect(table(softened).get('A cation, to balance')).toBeCloseTo(4.8, 1);
+    expect(table(softened).has('Na⁺')).toBe(false);
   });
 
   test('more alkali at a high pH than the alkalinity allows is refused in words', () => {

@@ -18,6 +18,13 @@ describe('washing soda', () => {
     expect(numbers.settled!.value).toBeGreaterThan(numbers.left!.value);
   });
 
+  test('says which ion was taken to balance the charges', () => {
+    const said = (alkalinity: string) =>
+      answered(soda, { 'water.alkalinity': alkalinity }).notes.join();
+    expect(said('240')).toMatch(/Chloride was taken/);
+    expect(said('400')).toMatch(/a cation that pairs with nothing was taken/);
+  });
+
   test('soda that no bucket can use is no answer, nor has it a ± that says nothing', () => {
     // 18 mg/L of magnesium are 74.1 of hardness, 35 of calcite stay.
     const at = (target: string) =>

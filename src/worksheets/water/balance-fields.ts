@@ -23,13 +23,21 @@ export const SPECIES = {
   calciumBicarbonate: 'CaHCO₃⁺',
   calciumCarbonate: 'CaCO₃, dissolved',
   calciumSulfate: 'CaSO₄, dissolved',
+  calciumHydroxide: 'CaOH⁺',
   magnesium: 'Mg²⁺',
   magnesiumBicarbonate: 'MgHCO₃⁺',
   magnesiumCarbonate: 'MgCO₃, dissolved',
   magnesiumSulfate: 'MgSO₄, dissolved',
+  magnesiumHydroxide: 'MgOH⁺',
+  sodium: 'Na⁺',
+  sodiumBicarbonate: 'NaHCO₃, dissolved',
+  sodiumCarbonate: 'NaCO₃⁻',
+  sodiumSulfate: 'NaSO₄⁻',
+  sulfate: 'SO₄²⁻',
+  bisulfate: 'HSO₄⁻',
   hydrogen: 'H⁺',
   hydroxide: 'OH⁻',
-} as const satisfies Partial<Record<SpeciesName, string>>;
+} as const satisfies Record<SpeciesName, string>;
 
 export const balanceFields = {
   ...hardnessParts,

@@ -11,6 +11,7 @@ import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { ALKALINITY, PERCENT } from '../shared/amounts.ts';
 import { BalanceBars } from '../shared/BalanceBars.tsx';
+import { balancedBy, isReported } from '../shared/balanced-by.ts';
 import { twoIons } from '../shared/hardness-parts.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { lazy } from '../shared/lazy.ts';
@@ -44,8 +45,12 @@ export default worksheet({
     const water = atBenchPressure(speciate(solutes, pairOf(v, perVolume)));
     const index = saturationIndex(water, 'calcite');
     const [calcium, alkali] = [water.calcium * perVolume, water.alkalinity * perVolume];
+    const { otherCations: given = 0 } = solutes;
     return {
       water,
+      potassium: given,
+      /** Taken to balance the charges where no chloride can. */
+      cation: water.otherCations - given,
       perVolume,
       index: Number.isFinite(index) ? index : undefined,
       alkalinity: alkali,
@@ -148,7 +153,7 @@ export default worksheet({
       notes.push(
         `It holds ${say(often, 'count', { significant: 2 })} times the CO₂ that outdoor air would leave in it. In an open bucket that gas goes, and pH climbs in the end to ${say(r.standing().pH, 'count', { significant: 2 })}; calcite comes out on the way if there is any to spare.`,
       );
-    if (!isReported(v)) notes.push('Chloride was taken as what balances the charges.');
+    if (!isReported(v)) notes.push(balancedBy(r.water));
     if (r.water.notes.length > 0)
       notes.push(
         'So salty a water is beyond what the activity model is trusted for: read the index as a direction, not as a number.',
@@ -186,20 +191,23 @@ export default worksheet({
           : 'The field formula wants calcium, alkalinity and dissolved solids above nought.',
     },
   ],
-  figure: ({ result, values }) => (
-    <BalanceBars water={result.water} perVolume={result.perVolume} balanced={!isReported(values)} />
-  ),
+  figure: ({ result, values }) => <BalanceBars {...result} balanced={!isReported(values)} />,
   tables: [
     {
       caption: 'What is in it, ion by ion and pair by pair',
       columns: ['', 'In a litre'],
       rows: (r, _, say) =>
-        (Object.keys(SPECIES) as (keyof typeof SPECIES)[])
-          .filter((name) => r.water.molality[name] > 1e-12)
-          .map((name) => [
-            SPECIES[name],
-            say(r.water.molality[name] * r.perVolume, 'amountConcentration'),
-          ]),
+        [
+          ...Object.entries(SPECIES).map(
+            ([name, shown]) => [shown, r.water.molality[name as keyof typeof SPECIES]] as const,
+          ),
+          ['K⁺', r.potassium] as const,
+          ['Cl⁻', r.water.chloride] as const,
+          ['NO₃⁻', r.water.otherAnions] as const,
+          ['A cation, to balance', r.cation] as const,
+        ]
+          .filter(([, molal]) => molal > 1e-12)
+          .map(([shown, molal]) => [shown, say(molal * r.perVolume, 'amountConcentration')]),
     },
   ],
   cautions: ['stored-rainwater'],
@@ -213,10 +221,6 @@ export default worksheet({
     'common-practice',
   ],
 });
-
-/** Whether the charges are the report’s: else chloride is taken as what balances them. */
-const isReported = (v: { readonly others: string; readonly chloride?: number | undefined }) =>
-  v.others !== 'none' && v.chloride !== undefined;
 
 /** What an index bids; `calcite` is what would come out, or be taken up. */
 function ofIndex(index: number | undefined, calcite: () => string): Judgement {

@@ -11,6 +11,7 @@ import {
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { SMALL_MASS } from '../shared/amounts.ts';
+import { balancedBy, isReported } from '../shared/balanced-by.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { hardnessParts } from '../shared/hardness-parts.ts';
 import { lazy } from '../shared/lazy.ts';
@@ -243,8 +244,7 @@ export default worksheet({
         `A kitchen scale hardly shows ${say(mass, 'mass', { units: SMALL_MASS, significant: 2 })}: weigh ${times} times as much for ${times} times the water, or dissolve that in a jug and stir in a share of 1 in ${times}, measured.`,
       );
     }
-    if (v.others === 'none')
-      notes.push('The other ions were taken as the chloride that balances the charges.');
+    if (!isReported(v)) notes.push(balancedBy(r.water));
     return notes;
   },
   refusals: {

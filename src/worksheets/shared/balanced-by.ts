@@ -1,0 +1,10 @@
+import type { OtherIons } from './water-solved.ts';
+
+/** Whether the charges are the report’s: else one ion is taken as what balances them. */
+export const isReported = (v: OtherIons) => v.others !== 'none' && v.chloride !== undefined;
+
+/** Which ion was taken: where alkalinity is more than the cations given, none is there for chloride to balance. */
+export const balancedBy = (water: { readonly chloride: number }): string =>
+  water.chloride > 0
+    ? 'Chloride was taken as what balances the charges.'
+    : 'The alkalinity is more than the cations given: a cation that pairs with nothing was taken as what balances the charges. Softened water has sodium there.';
