@@ -8,8 +8,8 @@ const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
 const DILUTION_NAMES = {
   'parts-water': '1 part to N parts of water (1 : N)',
   'one-in': '1 part in N of concentrate and water (1 in N)',
-  'percent-volume': 'Percent of concentrate and water, by volume',
-  'percent-mass': 'Percent of concentrate and water, by mass',
+  'percent-volume': 'Percent by volume, of concentrate and water',
+  'percent-mass': 'Percent by mass, of concentrate and water',
 } as const;
 
 /** What every sheet that works out the foaming solution asks alike. */
