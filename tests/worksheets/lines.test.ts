@@ -4,6 +4,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { lines } from '../../src/islands/fields/lines.tsx';
 import { readLines } from '../../src/islands/fields/read-lines.ts';
 import { number } from '../../src/islands/fields.ts';
+import { shapeFields } from '../../src/worksheets/placing/shape-fields.ts';
 import { temperatureFields } from '../../src/worksheets/shared/curing-fields.ts';
 
 const field = lines({
@@ -46,6 +47,39 @@ test('a comma that could be either mark is the one that its column’s range lea
     'Line 3. Drained: ‘12,850’ can be read as 12.850 or as 12850. Type the one you mean as it stands here.',
   ]);
   expect(read('2 0,5\n4;2,007').rows[1]!.drained).toBe(2.007);
+});
+
+describe('a comma alone', () => {
+  test('parts the numbers where every line has one, and is told', () => {
+    const { rows, problems, echo } = read('time,drained\n2,0.04\n4 min,120 g\n6,1');
+    expect(problems).toEqual([]);
+    expect(rows.map(({ drained }) => drained)).toEqual([
+      0.04,
+      expect.closeTo(0.12, 12),
+      expect.closeTo(1, 12),
+    ]);
+    expect(echo).toBe('the comma between two numbers: 2 and 0.04');
+    expect(
+      readLines(shapeFields.corners, '0,0\n24 in,0\n24,12\n0,12', 'us', speaker('us')).rows[2],
+    ).toEqual({ x: expect.closeTo(0.6096, 12), y: expect.closeTo(0.3048, 12) });
+  });
+
+  test('may be a point in a line with another mark, and then parts none', () => {
+    const { rows, problems, echo } = read('2,5 0,04\n4,12');
+    expect(rows).toEqual([{ time: 150, drained: 0.04 }]);
+    expect(problems).toEqual([
+      expect.stringMatching(/^Line 2\. ‘4,12’ holds 1 number.*Put a tab or a semicolon between/),
+    ]);
+    expect(echo).toBeUndefined();
+    expect(read('2,04\n4,1,2').problems).toHaveLength(2);
+  });
+
+  test('is a point where one number is asked of a line', () => {
+    const one = lines({ ...field, of: { drained: field.of.drained } });
+    const { rows, echo } = readLines(one, '0,5\n0,25', 'metric', speaker('metric'));
+    expect(rows.map(({ drained }) => drained)).toEqual([0.5, 0.25]);
+    expect(echo).toBeUndefined();
+  });
 });
 
 describe('a line of the lowest and the highest temperature', () => {

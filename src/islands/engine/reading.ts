@@ -69,6 +69,8 @@ export interface LinesReading {
   readonly at: readonly number[];
   /** A sentence for each line that cannot be read. */
   readonly problems: readonly string[];
+  /** How its commas were taken, where that could be in doubt. */
+  readonly echo?: string;
 }
 
 export interface MomentReading {

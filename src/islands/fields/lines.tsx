@@ -37,7 +37,7 @@ const MOST_LINES = 14;
 /** Lines of numbers in one box, to type or to paste from a table. */
 function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProps<LinesReading>) {
   const problems = id === typing ? [] : reading.problems;
-  const { field, text } = reading;
+  const { field, text, echo } = reading;
   const columns = Object.values(field.of).map((column) => {
     const { symbol } = unitOf(column.kind, columnUnit(column, reading.system));
     return symbol ? `${column.label.toLowerCase()} in ${symbol}` : column.label.toLowerCase();
@@ -62,10 +62,15 @@ function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProp
         autocomplete="off"
         value={text}
         aria-invalid={problem ? 'true' : undefined}
-        aria-describedby={describedBy(id, { help: true, problem, example })}
+        aria-describedby={describedBy(id, { help: true, echo, problem, example })}
         onInput={(event) => enter(event.currentTarget)}
         onBlur={onLeave}
       />
+      {echo && (
+        <p class="echo" id={`${id}-echo`}>
+          Read as {echo}
+        </p>
+      )}
       {problem && (
         <div id={`${id}-problem`}>
           {problems.map((problem) => (

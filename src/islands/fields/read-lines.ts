@@ -11,6 +11,8 @@ interface ReadLines {
   /** The line, from 1, of each row that could be read if all could. */
   readonly at: readonly number[];
   readonly problems: readonly string[];
+  /** How commas were taken, where that could be in doubt. */
+  readonly echo?: string;
 }
 
 /** What may stand between the numbers of a line, the surest first. */
@@ -33,7 +35,8 @@ export const columnUnit = (column: NumberField, system: System): string =>
   (column.units ?? KINDS[column.kind].shown)[system];
 
 /**
- * Reads lines of numbers, one row a line: cells apart by tab, semicolon, comma and space, or spaces.
+ * Reads lines of numbers, one row a line: cells apart by tab, semicolon, comma and space, or spaces. A comma alone
+ * parts them where every line has one between each two and nothing else: in one that has not it may be a point.
  * A unit behind a number wins over the column's. A first line without digits
  * is a heading. Every line that cannot be read has a sentence of its own.
  */
@@ -57,10 +60,18 @@ export function readLines(field: LinesField, text: string, system: System, say: 
       problems: [`${field.label}: ${lines.length} lines; at most ${field.most} can be used.`],
     };
 
+  const columns = Object.values(field.of);
+  const ranges = columns.every(({ kind }) => kind === 'temperature');
+  const parted = lines.map(({ line }) => cellsOf(line, columns.length, ranges));
+  const byComma = lines.map(({ line }) => line.split(','));
+  const commas =
+    columns.length > 1 &&
+    lines.every((_, i) => parted[i]!.length === 1 && byComma[i]!.length === columns.length);
+  const cells = commas ? byComma : parted;
   const rows: Readonly<Record<string, number>>[] = [];
   const problems: string[] = [];
-  for (const { at, line } of lines) {
-    const read = readLine(field, line, system, say);
+  for (const [i, { at, line }] of lines.entries()) {
+    const read = readLine(field, line, cells[i]!, system, say);
     if (typeof read === 'string') problems.push(`Line ${at}. ${read}`);
     else rows.push(read);
   }
@@ -73,22 +84,26 @@ export function readLines(field: LinesField, text: string, system: System, say: 
       problems: [...told, `${more} more ${more === 1 ? 'line' : 'lines'} cannot be read.`],
     };
   }
-  return { rows, at, problems };
+  return {
+    rows,
+    at,
+    problems,
+    ...(commas && { echo: `the comma between two numbers: ${cells[0]!.join(' and ')}` }),
+  };
 }
 
 function readLine(
   field: LinesField,
   line: string,
+  cells: readonly string[],
   system: System,
   say: Say,
 ): Readonly<Record<string, number>> | string {
   const columns = Object.entries(field.of);
-  const ranges = columns.every(([, { kind }]) => kind === 'temperature');
-  const cells = cellsOf(line, columns.length, ranges);
   if (cells.length !== columns.length) {
     const names = columns.map(([, { label }]) => label.toLowerCase());
     const wanted = [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' and ');
-    return `${quoted(line)} holds ${cells.length} ${cells.length === 1 ? 'number' : 'numbers'} where ${columns.length} ${columns.length === 1 ? 'is' : 'are'} wanted: ${wanted}. A good line: ‘${firstLine(field, system, say)}’.${cells.length > columns.length ? ' Put a tab or a semicolon between two of them.' : ''}`;
+    return `${quoted(line)} holds ${cells.length} ${cells.length === 1 ? 'number' : 'numbers'} where ${columns.length} ${columns.length === 1 ? 'is' : 'are'} wanted: ${wanted}. A good line: ‘${firstLine(field, system, say)}’.${cells.length > columns.length || line.includes(',') ? ' Put a tab or a semicolon between two of them.' : ''}`;
   }
   const row: Record<string, number> = {};
   for (const [i, [name, column]] of columns.entries()) {
