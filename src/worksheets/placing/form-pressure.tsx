@@ -3,7 +3,7 @@ import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/pa
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { FormSection } from '../shared/FormSection.tsx';
+import { FormSection, LEAST_BULGE } from '../shared/FormSection.tsx';
 import { judgeBy } from '../shared/judge-by.ts';
 import { METRES, practiceLift } from './practice-lift.ts';
 import { BENDS, MODULUS, pressureFields, RUNS, SPANS } from './pressure-fields.ts';
@@ -30,14 +30,16 @@ export default worksheet({
       pressure: push.pressure,
     } as const;
     const limits = { share: BENDS[v.limit], stress: v.stress };
+    const bent =
+      v.spans === 'up'
+        ? panelUpTheFill({ ...panel, span: depth })
+        : panelBending({ ...panel, span: v.span });
     return {
       push,
       limits,
       span: v.spans === 'up' ? depth : v.span,
-      bent:
-        v.spans === 'up'
-          ? panelUpTheFill({ ...panel, span: depth })
-          : panelBending({ ...panel, span: v.span }),
+      bent,
+      bends: bent.deflection >= LEAST_BULGE,
       longest: longestSpan({ ...panel, ...limits }),
       // A clamp bears no more of the side than there is.
       ties: tieLoads({ density, depth, spacing: Math.min(spacing, v.width), lower, upper }),
@@ -86,31 +88,31 @@ export default worksheet({
     deflection: {
       label: 'The panel bulges by',
       kind: 'length',
-      of: (r) => r.bent.deflection,
+      of: (r) => (r.bends ? r.bent.deflection : undefined),
       significant: 2,
       answer: true,
     },
     mayBend: {
       label: 'Bulge allowed',
       kind: 'length',
-      of: ({ limits, bent }) =>
-        bent.share > 0 ? (limits.share * bent.deflection) / bent.share : undefined,
+      of: ({ limits, bent, bends }) =>
+        bends ? (limits.share * bent.deflection) / bent.share : undefined,
     },
     stress: {
       label: 'Bending stress in the panel',
       kind: 'stress',
-      of: (r) => r.bent.stress,
+      of: (r) => (r.bends ? r.bent.stress : undefined),
       significant: 2,
     },
     mayStress: {
       label: 'Stress allowed',
       kind: 'stress',
-      of: (r) => r.limits.stress,
+      of: (r) => (r.bends ? r.limits.stress : undefined),
     },
     longest: {
       label: 'Longest span for this panel',
       kind: 'length',
-      of: (r) => r.longest.span,
+      of: (r) => (r.bends ? r.longest.span : undefined),
       toward: 'down',
     },
     lowerTie: {
@@ -126,7 +128,7 @@ export default worksheet({
       units: NEWTON,
     },
   },
-  judge: ({ bent, limits, longest, float, face, ties }, v, say) => {
+  judge: ({ bent, bends, limits, longest, float, face, ties }, v, say) => {
     const { depth } = v;
     const plain = (metres: number) => say(metres, 'length', { plain: true, significant: 3 });
     const span = say(longest.span, 'length', { significant: 3, toward: 'down' });
@@ -173,7 +175,12 @@ export default worksheet({
         `Place it in two: no more than ${practiceLift('max', say)} is placed in one lift.`,
       );
     if (all[0]?.verdict !== 'stop') {
-      judged('good', `The panel holds and stays straight; it could span ${span}.`);
+      judged(
+        'good',
+        bends
+          ? `The panel holds and stays straight; it could span ${span}.`
+          : 'The panel holds and does not bulge to speak of.',
+      );
       if (!amiss)
         judged(
           'good',
@@ -199,8 +206,8 @@ export default worksheet({
     },
     {
       tex: String.raw`\delta = k_\delta\,\frac{p\,L^4}{E\,t^3/12} \qquad \sigma = k_m\,\frac{p\,L^2}{t^2/6}`,
-      put: (_, { bent, limits, longest, span }, say) =>
-        `δ = ${say(bent.deflection, 'length', { significant: 2 })} over a span of ${say(span, 'length')}, limit span ÷ ${Math.round(1 / limits.share)}; the longest span is set by its ${longest.by}`,
+      put: (_, { bent, bends, limits, longest, span }, say) =>
+        `δ ${bends ? `= ${say(bent.deflection, 'length', { significant: 2 })}` : `< ${say(LEAST_BULGE, 'length', { plain: true, significant: 1 })}`} over a span of ${say(span, 'length')}, limit span ÷ ${Math.round(1 / limits.share)}${bends ? `; the longest span is set by its ${longest.by}` : ''}`,
     },
   ],
   figure: ({ values, result: { push, bent, span }, say }) => (

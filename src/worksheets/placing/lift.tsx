@@ -121,7 +121,7 @@ export default worksheet({
     },
     gas: { label: 'Gas in the mix, by volume', kind: 'ratio', of: (r) => r.gas, units: PERCENT },
   },
-  judge: ({ profile }, { depth, density, gain, foamDensity }, say) => {
+  judge: ({ profile, gas }, { depth, density, gain, foamDensity }, say) => {
     const unfit = unfitFoam(foamDensity, say);
     if (unfit) return unfit;
     const usual = `${practiceLift('min', say)} to ${practiceLift('max', say)}`;
@@ -140,10 +140,11 @@ export default worksheet({
         verdict: 'look',
         say: `Below ${say(LIGHT_LIFT.below, 'density', { significant: 2 })} stay at ${say(LIGHT_LIFT.depth, 'length', { units: METRES, plain: true, significant: 1 })} until you have seen your mix stand (common practice, no source).`,
       };
-    if (depth > PRACTICE_LIFT.min)
+    // All of it gone, a little gas leaves the mix no denser than is allowed.
+    if (depth > PRACTICE_LIFT.min && gas > gain / (1 + gain))
       return {
         verdict: 'look',
-        say: `Within what is placed in one lift, ${usual}, but light mixes are the first to settle: place the lower half, wait, then the rest, unless you have seen yours stand.`,
+        say: `Within what is placed in one lift, ${usual}. With a foam you have not tried, place the lower half, wait, then the rest.`,
       };
     return {
       verdict: 'good',

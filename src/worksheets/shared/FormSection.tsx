@@ -21,9 +21,10 @@ const DEEP = 160;
 const FACE = 262;
 /** The inside of the far wall. */
 const WALL = 96;
-/** The bulge is drawn so large that it can be seen; below the least, m, there is none to speak of. A choice. */
+/** A panel that bulges less, m, does not to speak of: by so short or so thick a beam nothing is told. A choice. */
+export const LEAST_BULGE = 1e-6;
+/** Any other is drawn so large that it can be seen. */
 const DRAWN = 12;
-const LEAST = 1e-6;
 /** Where the side stands in the picture of it from above. */
 const PLAN = TOP + DEEP + 84;
 const ALONG = { from: 20, to: 400 } as const;
@@ -33,7 +34,7 @@ export function FormSection(props: Props) {
   const { depth, pressure, span, bulge, runs, lower, upper, say } = props;
   const y = (above: number) => TOP + DEEP * (1 - above / depth);
   const perMetre = runs > 0 ? (ALONG.to - ALONG.from) / (runs * span) : DEEP / depth;
-  const drawn = bulge < LEAST ? 0 : DRAWN;
+  const drawn = bulge < LEAST_BULGE ? 0 : DRAWN;
   const times = drawn && drawn / (bulge * perMetre);
   const size =
     times < 1
