@@ -62,10 +62,21 @@ const mix = proportion({
   waterCement: demo.waterCement,
   foamDensity: demo.foam.density,
 });
-const dry = valoreConductivity({ dryDensity: mix.ovenDryDensity }).conductivity;
 
-/** The demo mix as thick as that, conducting as when soaked and as when dry. */
-function insideOf(thickness: number, celsius = 20, transfer = STILL_AIR_TRANSFER) {
+/** The demo mix, or one as dense as that, as thick as that, conducting as when soaked and as when dry. */
+function insideOf(
+  thickness: number,
+  celsius = 20,
+  transfer = STILL_AIR_TRANSFER,
+  wetDensity: number = demo.wetDensity,
+) {
+  const mix = proportion({
+    volume: 1,
+    target: { wetDensity },
+    waterCement: demo.waterCement,
+    foamDensity: demo.foam.density,
+  });
+  const dry = valoreConductivity({ dryDensity: mix.ovenDryDensity }).conductivity;
   const air = steadyFace({ temperature: CELSIUS + 15, transfer });
   const run = (more = {}) => {
     const { peak, difference } = heatInside({
@@ -335,6 +346,22 @@ const claims: readonly [string, string, () => boolean][] = [
     'curing/heat-inside',
     'The slabs of the demo hardly notice',
     () => insideOf(0.06).dry.peak < CELSIUS + 25,
+  ],
+  [
+    'curing/heat-inside',
+    'at each of these thicknesses the heavier is the hotter, whichever way it conducts, save where neither gets warmer than it was mixed',
+    () =>
+      [0.06, 0.15, 0.3, 0.6].every((thickness) => {
+        const peaks = [400, 600, 800, 1200].map((wet) => {
+          const found = insideOf(thickness, 20, STILL_AIR_TRANSFER, wet);
+          return [found.wet.peak, found.dry.peak] as const;
+        });
+        const hotter = (heavy: number, light: number) =>
+          heavy > light || heavy <= CELSIUS + 20 + 1e-6;
+        return peaks
+          .slice(1)
+          .every(([wet, dry], i) => hotter(wet, peaks[i]![0]) && hotter(dry, peaks[i]![1]));
+      }),
   ],
   [
     'curing/heat-inside',

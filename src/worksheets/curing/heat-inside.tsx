@@ -211,7 +211,7 @@ export default worksheet({
     } Sun, rain and evaporation are left out.`,
     ...(r.asDry
       ? [
-          'No figure was seen for how well a fresh foamed mix conducts. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and its curves are drawn for it.',
+          'No figure was seen for how well a fresh foamed mix conducts. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and is what the picture of depths and the dashed curves show.',
         ]
       : []),
     'The hydration figures were found on ordinary concrete; none was seen for foamed.',

@@ -58,7 +58,13 @@ export function HeatPicture({
     });
   return (
     <>
-      <TimeDepth run={run} thickness={thickness} words={wet} say={say} />
+      <TimeDepth
+        run={run}
+        thickness={thickness}
+        words={wet}
+        asWet={asDry !== undefined}
+        say={say}
+      />
       <Plot
         words={`${words} Curves of the hottest depth and of both faces over ${Math.round(duration / DAY)} days; the faces come to ${most(near)} and ${most(far)}${asDry ? ', as when wet' : ''}.`}
         caption={`Full: the hottest depth${asDry ? ', conducting as when wet and, the hotter of the two, as when dry' : ''}. Dashed: the two faces${asDry ? ', as when wet' : ''}.`}
@@ -170,11 +176,13 @@ function TimeDepth({
   run,
   thickness,
   words,
+  asWet,
   say,
 }: {
   readonly run: HeatRun;
   readonly thickness: number;
   readonly words: string;
+  readonly asWet: boolean;
   readonly say: Say;
 }) {
   const { temperatures, times } = run;
@@ -258,8 +266,9 @@ function TimeDepth({
         <rect class="edge" x={LEFT} y={floor + 52} width={WIDTH - LEFT - RIGHT} height="16" />
       </svg>
       <figcaption>
-        Every depth at every hour, from one face to the other. The stronger the colour, the warmer;
-        each shade begins at the temperature below it.
+        Every depth at every hour, from one face to the other
+        {asWet ? ', conducting as when wet' : ''}. The stronger the colour, the warmer; each shade
+        begins at the temperature below it.
       </figcaption>
     </figure>
   );
