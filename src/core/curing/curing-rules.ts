@@ -82,6 +82,9 @@ export const EN_CURING_SHARES: Readonly<Record<2 | 3 | 4, number>> = {
  */
 export const EN_CLASS_1 = 12 * HOUR;
 
+/** Latest set, s, at which EN 13670 gives curing class 1 its time. @source en-13670 Table 4, from memory */
+export const EN_CLASS_1_SET = 5 * HOUR;
+
 /** Coldest surface, K, at which EN 13670 gives curing class 1 its time. @source en-13670 Table 4, from memory */
 export const EN_CLASS_1_COLDEST = ICE_POINT + 5;
 

@@ -1,12 +1,17 @@
 import { firstAtOrBelow, timeAtOrBelow } from '../../core/curing/cold-spells.ts';
-import { ACI_COLD, DIN_COLD, type GainClass } from '../../core/curing/curing-rules.ts';
+import {
+  ACI_COLD,
+  DIN_COLD,
+  EN_CLASS_1_SET,
+  type GainClass,
+} from '../../core/curing/curing-rules.ts';
 import { extremesOf } from '../../core/curing/history.ts';
 import { FREEZES_AT, tooHotToCure } from '../../core/curing/limits.ts';
 import { curingPlan, type PlanEntry } from '../../core/curing/plan.ts';
 import { DAY } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
-import { choice } from '../../islands/fields.ts';
+import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { lawOf } from '../shared/age-laws.ts';
 import { DAYS, HOURS } from '../shared/amounts.ts';
@@ -30,6 +35,8 @@ import type { CalendarDate } from '../shared/icalendar.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { clockAfter, momentInWords, roundMoment } from '../shared/moments.ts';
 import { PlanChart } from '../shared/PlanChart.tsx';
+import { saidApart } from '../shared/said-apart.ts';
+import { byHours } from '../shared/spelt.ts';
 
 const RULES: Readonly<Record<PlanEntry['rule'], string>> = {
   'din-1045-3': 'German table',
@@ -86,10 +93,17 @@ function span(temperatures: readonly number[], say: Say): string {
 const WHY: Readonly<Record<string, string>> = {
   'too-cold': 'too cold: not within these temperatures',
   'history-too-short': 'not within these temperatures',
-  'set-within-5-hours': 'only if it sets within 5\u00a0h',
   'extended-for-cold': 'longer, for the time below 5\u00a0°C (41\u00a0°F)',
   'held-after-end': 'beyond what you entered',
 };
+
+/** What European class 1 asks of set; a mix wetter than the bag’s test sets later than was reckoned. */
+const ofSet = (set: number | undefined, say: Say) =>
+  `only if it sets within 5\u00a0h${
+    set === undefined
+      ? ''
+      : `: yours ${set > EN_CLASS_1_SET ? 'does not' : 'may'}, at ${saidApart(set, 'time', [EN_CLASS_1_SET], say, { units: HOURS, significant: 2 })}`
+  }`;
 
 export default worksheet({
   id: 'curing-plan',
@@ -117,6 +131,18 @@ export default worksheet({
     }),
     cement: { ...cement, folded: true },
     growth: ownGrowth,
+    set: number('time', {
+      label: 'Initial set',
+      help: 'For European class 1 alone.',
+      example: '2.49 h',
+      min: '1 min',
+      max: '14 d',
+      units: HOURS,
+      spelt: byHours,
+      optional: true,
+      takes: 'curing.initialSet',
+      folded: true,
+    }),
   },
   work: (v) => {
     const known = historyOf(v);
@@ -240,7 +266,7 @@ export default worksheet({
     'The German table names a surface temperature and not how to average it; the mean over its days is used here, or over more of the cure where that is colder.',
   ],
   refusals: historyRefusals,
-  folded: 'Cement and growth',
+  folded: 'Cement, growth and set',
   blames: { ...historyBlames, ratio: 'gain', share: 'cement', coefficient: 'growth' },
   keeps: KEPT_EXTREMES,
   leaves: leavesFrost,
@@ -293,7 +319,9 @@ export default worksheet({
               : [
                   `${stopped ? 'not before ' : ''}${momentInWords(clockAfter(v.castAt, ends), 'hour-up')}`,
                 ]),
-            ...notes.flatMap(({ code }) => WHY[code] ?? []),
+            ...notes.flatMap(({ code }) =>
+              code === 'set-within-5-hours' ? ofSet(v.set, say) : (WHY[code] ?? []),
+            ),
           ].join('; '),
         ]),
     },
