@@ -190,8 +190,37 @@ test('a face towards a room sees the room, whatever the air does at the other', 
   expect(peak('room')).toBeCloseTo(peak('bare'), 6);
 });
 
+test('a face towards a room that warms and cools sees that, not the air at the other', () => {
+  const part = { ...values, far: 'swing', coldest: 293.15, warmest: 293.15 } as const;
+  const seen = (roomColdest: number, roomWarmest: number) => {
+    const { run } = heatCase(
+      { ...part, roomColdest, roomWarmest },
+      { thickness: 0.05, wet: 600 },
+      FINE,
+    );
+    // The last day, when its own heat is gone.
+    const from = run.times.findIndex((time) => time >= 6 * DAY);
+    const ends = (side: 'near' | 'far') => {
+      const { coldest, warmest } = extremesOf({
+        times: [],
+        gaps: [],
+        temperatures: faceHistory(run, side).temperatures.slice(from),
+      });
+      return warmest - coldest;
+    };
+    return { near: ends('near'), far: ends('far'), last: run.temperatures.at(-1)!.at(-1)! };
+  };
+  const swung = seen(278.15, 298.15);
+  expect(swung.far).toBeGreaterThan(swung.near + 2);
+  // One that keeps as warm as the air is the air.
+  const still = seen(293.15, 293.15);
+  const bare = heatCase({ ...part, far: 'bare' }, { thickness: 0.05, wet: 600 }, FINE).run;
+  expect(still.last).toBeCloseTo(bare.temperatures.at(-1)!.at(-1)!, 6);
+  expect(() => seen(298.15, 278.15)).toThrow('roomWarmest');
+});
+
 test('the energy of every run balances', () => {
-  for (const far of ['bare', 'wood', 'insulated', 'room', 'closed'] as const) {
+  for (const far of ['bare', 'wood', 'insulated', 'room', 'swing', 'closed'] as const) {
     const { run } = heatCase({ ...values, far }, { thickness: 0.2, wet: 600 }, FINE);
     expect(run.energy.imbalance).toBeLessThan(1e-6);
   }

@@ -23,6 +23,7 @@ const COVERS = {
   wood: 'Wood, 18\u00a0mm (0.7\u00a0in)',
   insulated: 'Insulation over it',
 } as const;
+const swinging = { when: { shape: ['slab'], far: ['swing'] } };
 
 /** The part, the mix it is made of, and what each face sees. */
 export const heatFields = {
@@ -78,12 +79,15 @@ export const heatFields = {
     options: {
       ...COVERS,
       room: 'Bare, towards a room kept at one temperature',
+      swing: 'Bare, towards a room that warms and cools',
       ground: 'Flat on the ground',
       closed: 'Lets no heat through',
     },
     example: 'wood',
   }),
   roomAt: temperature('Room', '20 °C', { when: { shape: ['slab'], far: ['room'] } }),
+  roomColdest: temperature('Room, lowest of the day', '8 °C', swinging),
+  roomWarmest: temperature('Room, highest of the day', '18 °C', swinging),
   groundAt: temperature('Ground', '10 °C', {
     help: 'Held at this temperature: ground that warms up would take less heat.',
     when: { shape: ['slab'], far: ['ground'] },

@@ -90,6 +90,7 @@ const COLD_FACES: Readonly<
     'leave the cover on until the cold is past (try that time here)',
   ],
   room: ['face towards the room', 'warm the room'],
+  swing: ['face towards the room', 'warm the room'],
   ground: ['face on the ground', 'lay foam board under it'],
   closed: ['face', 'insulate it'],
 };
@@ -222,7 +223,7 @@ export default worksheet({
   refusals: {
     ...historyRefusals,
     'highest-below-lowest': (e, say) =>
-      `Air, highest of the day: ${say(e.value, 'temperature', { plain: true })} is below the lowest, ${say(e.allowed.min!, 'temperature', { plain: true })}.`,
+      `${e.quantity === 'warmest' ? 'Air' : 'Room'}, highest of the day: ${say(e.value, 'temperature', { plain: true })} is below the lowest, ${say(e.allowed.min!, 'temperature', { plain: true })}.`,
     ...mixRefusals,
     'hollow-round': () =>
       'Hollow, it is worked by its wall: choose the slab or wall above, type the thickness of the wall, and say what its inner face sees.',

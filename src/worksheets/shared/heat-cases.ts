@@ -15,7 +15,7 @@ import {
 } from '../../core/curing/heat/hydration.ts';
 import { type HeatInside, heatInside, type Part } from '../../core/curing/heat/inside.ts';
 import { mostFreshConductivity } from '../../core/curing/heat/thermal-properties.ts';
-import { dailyHistory } from '../../core/curing/history.ts';
+import { type DayExtremes, dailyHistory } from '../../core/curing/history.ts';
 import { demand } from '../../core/domain-error.ts';
 import { type Conductivity, valoreConductivity } from '../../core/finished/valore.ts';
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
@@ -130,11 +130,15 @@ function airOf(v: HeatValues): Face['ambient'] {
   for (const { coldest, warmest } of given)
     if (alike) demand('warmest', warmest, 'temperature', { min: coldest }, 'highest-below-lowest');
     else demand('days', warmest, 'temperature', { min: coldest }, 'warmest-below-coldest');
+  return weekOf(v, given);
+}
+
+function weekOf({ castAt }: HeatValues, given: readonly DayExtremes[]): Face['ambient'] {
   const days = Array.from(
     { length: FOLLOWED / DAY + 1 },
     (_, i) => given[Math.min(i, given.length - 1)]!,
   );
-  return dailyHistory({ days, start: timeOfDay(v.castAt), step: HOUR });
+  return dailyHistory({ days, start: timeOfDay(castAt), step: HOUR });
 }
 
 function face(
@@ -146,6 +150,12 @@ function face(
   if (cover === 'ground')
     return steadyFace({ temperature: v.groundAt, transfer: Number.POSITIVE_INFINITY });
   if (cover === 'room') return steadyFace({ temperature: v.roomAt, transfer: STILL_AIR_TRANSFER });
+  if (cover === 'swing') {
+    const [coldest, warmest] = [v.roomColdest, v.roomWarmest];
+    demand('roomWarmest', warmest, 'temperature', { min: coldest }, 'highest-below-lowest');
+    const ambient = weekOf(v, [{ coldest, warmest }]);
+    return { ambient, coverings: [{ from: 0, transfer: STILL_AIR_TRANSFER }] };
+  }
   if (cover === 'closed') return { ambient, coverings: [{ from: 0, transfer: 0 }] };
   const film = v.place === 'outdoors' ? outdoorTransfer({ windSpeed: v.wind }) : STILL_AIR_TRANSFER;
   const bare = { from: 0, transfer: film };
