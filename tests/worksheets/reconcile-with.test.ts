@@ -138,7 +138,7 @@ test('the cement’s density brings no ±, and is never blamed', () => {
   const entries = { 'reconcile.full': { t: '11', u: 'kg' }, ...of2700 };
   const answered = answer(reconcileSheet, readWorksheet(reconcileSheet, entries, {}, say), say);
   if (!answered.ok) throw new Error('every field is filled');
-  expect(answered.judgement.say).toContain('Look first at “foam put in”');
+  expect(answered.judgement.say).toContain('explain it, though far beyond its ±: “foam put in”');
   const { suspects } = (answered.result as ReturnType<typeof reconcileSheet.work>).judged();
   expect(suspects.map(({ reading }) => reading)).not.toContain('cementDensity');
 });

@@ -1,11 +1,13 @@
-import { describe, expect, test } from 'vitest';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { openRecord } from '../../src/bench/records/migrate.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { worded } from '../../src/islands/parts/Results.tsx';
 import { PERCENT } from '../../src/worksheets/shared/amounts.ts';
-import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
+import { BatchOutcome, judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
 import { crossProblem, readFields } from '../../src/worksheets/shared/RecordFields.tsx';
@@ -19,6 +21,8 @@ import {
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 import { recordStrengthDoubts } from '../../src/worksheets/shared/record-strength-doubts.ts';
 import { publishedFor } from '../../src/worksheets/shared/record-strengths.ts';
+
+afterEach(() => vi.unstubAllGlobals());
 
 const say = speaker('metric');
 const [sound] = demoBatches();
@@ -180,6 +184,41 @@ test('a full bucket lighter than the empty one is told at its field', () => {
     'Bucket, full of blended mix: read 0.5\u00a0kg; it must be more than the bucket weighs empty, 0.85\u00a0kg.',
   );
   expect(crossProblem(sound!, 'full', say)).toBeUndefined();
+});
+
+test.each([
+  ['foamVolume', '0', 'L', 'Foam put in: read 0\u00a0L; it must be more than 0\u00a0L.'],
+  [
+    'foamDensity',
+    '1000',
+    'g/L',
+    'Foam density: read 1000\u00a0g/L; it must be less than 1000\u00a0g/L.',
+  ],
+  ['cement', '0', 'kg', 'Cement: read 0\u00a0kg; it must be more than 0\u00a0kg.'],
+] as const)(
+  '%s of %s %s is refused with what it must be, at its field and below',
+  (name, t, u, words) => {
+    const record = { ...sound!, readings: { ...sound!.readings, [name]: { t, u } } };
+    expect(crossProblem(record, name, say)).toBe(words);
+    expect(crossProblem(sound!, name, say)).toBeUndefined();
+    const page = renderToString(h(BatchOutcome, { record, say }));
+    expect(page).toContain(words);
+  },
+);
+
+test('of a bucket too heavy for any gas no gas is told', () => {
+  vi.stubGlobal('document', { body: { dataset: {} } });
+  const page = (record: BatchRecord) => renderToString(h(BatchOutcome, { record, say }));
+  expect(page(sound!)).toContain('Gas in the mix');
+  // A bucket of 20 mL.
+  const tiny = but({});
+  const vessel = { t: '20', u: 'mL', s: 'metric' as const };
+  const told = page({ ...tiny, readings: { ...tiny.readings, vessel } });
+  expect(told).not.toContain('Gas in the mix');
+  expect(told).not.toContain('Foam that survived');
+  expect(told).toMatch(
+    /At 6\d\d\s000\skg\/m³ the bucket is heavier.*“bucket’s volume” at least \d/s,
+  );
 });
 
 describe('a dried piece', () => {

@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import type { BatchWeighed, Particles } from './reconcile.ts';
+import { type BatchWeighed, type Particles, reconcile } from './reconcile.ts';
 import { type Doubts, judgeBatch, type Verdict } from './verdict.ts';
 
 /** One correction, SI: what it weighed, the mix taken out before it, and the foam or base mix added. */
@@ -14,8 +14,6 @@ interface Corrected {
   readonly base?: number;
 }
 
-/** What went in before anything was corrected: of these a part goes out with the mix. */
-const FIRST: readonly string[] = ['cement', 'water', 'sand', 'foamVolume'];
 const sumOf = (amounts: readonly (number | undefined)[]) =>
   amounts.reduce<number>((sum, x = 0) => sum + x, 0);
 
@@ -86,14 +84,11 @@ export function judgeCorrected(
   u: Doubts,
   corrections: readonly Corrected[],
 ): VerdictCorrected {
-  const { batch: left, share, mass, volume } = inMixer(batch, corrections);
-  const scale = (name: string) => (FIRST.includes(name) ? share : 1);
-  const doubts = Object.entries(u).map(([name, doubt]) => [name, scale(name) * doubt]);
-  const found = judgeBatch(left, Object.fromEntries(doubts));
+  const { mass, volume } = inMixer(batch, corrections);
+  const found = judgeBatch(batch, u, (all) => reconcile(inMixer(all, corrections).batch));
   return {
     ...found,
     yield: volume === undefined ? undefined : found.yield + volume,
     massIn: found.massIn + mass,
-    suspects: found.suspects.map((one) => ({ ...one, by: one.by / scale(one.reading) })),
   };
 }

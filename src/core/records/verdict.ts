@@ -1,5 +1,6 @@
 import { DomainError, demand } from '../domain-error.ts';
-import { isBaseMix } from '../mix/water-cement-limits.ts';
+import { BASE_WATER_CEMENT, isBaseMix } from '../mix/water-cement-limits.ts';
+import { justOver, SLIVER } from '../quantity/dust.ts';
 import { firstOrder } from '../uncertainty/first-order.ts';
 import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
 
@@ -9,6 +10,8 @@ export type Doubts = Readonly<Partial<Record<keyof BatchWeighed, number>>>;
 /** A reading that would explain a contradiction, and how it would have to be off. */
 interface Suspect {
   readonly reading: keyof BatchWeighed;
+  /** What it would have to be, SI: the nearest to what was read. */
+  readonly to: number;
   /** What it would have to be changed by, SI. */
   readonly by: number;
   /** The same in its own standard uncertainties. */
@@ -55,42 +58,68 @@ const TOO_MUCH = 0.1;
  * A base mix of a w/c outside 0.2–1.25 is none that is foamed: the rest then says nothing of the foam.
  * Each result's uncertainty is carried to first order. A survival more than two of them above 1 or
  * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
- * a film of 1 %. One a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single reading x explains a gap Δ of the result when it is off by Δ/|∂/∂x|; the
- * likeliest is the one that has to be off by the fewest of its own uncertainties. Errors are taken as independent: of
- * one bucket for foam and mix, whose error moves `vessel`, `foamVolume` and `foamDensity` together and a survival
- * above 0 by less, the survival's uncertainty comes out too large, so that more gas than the foam brought may pass. No
- * range is published.
+ * a film of 1 %. One a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single
+ * reading explains it where, the others as they are, some value of it leaves no contradiction: the nearest to what was
+ * read, at which the survival is 0 or 1, nothing is missing, or all water is twice the cement. The likeliest is off by
+ * the fewest of its own uncertainties. Errors are taken as independent: of one bucket for foam and mix, whose error moves
+ * `vessel`, `foamVolume` and `foamDensity` together and a survival above 0 by less, the survival's uncertainty comes out
+ * too large, so that more gas than the foam brought may pass. No range is published.
  *
- * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units
- * @throws {DomainError} as `reconcile`; a negative uncertainty
+ * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units; `balance` what it comes to
+ * @throws {DomainError} as `balance`; a negative uncertainty
  * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138; astm-c869 Table 1 note (w/c 0.2);
- *   thakrele-2014 (w/c 1.25)
+ *   thakrele-2014 (w/c 1.25); common-practice (w/c 2)
  */
-export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict {
+export function judgeBatch(
+  batch: BatchWeighed & Particles,
+  u: Doubts,
+  balance: (batch: BatchWeighed & Particles) => Reconciled = reconcile,
+): Verdict {
   for (const doubt of Object.values(u)) demand('uncertainty', doubt, 'count', { min: 0 });
-  const found = reconcile(batch);
   // What was not read is not in doubt.
-  const names = (Object.keys(u) as (keyof BatchWeighed)[]).filter(
-    (name) => batch[name] !== undefined,
-  );
-  const doubtOf = (result: Result): number => {
-    const f = (x: readonly number[]) =>
-      result(reconcile({ ...batch, ...Object.fromEntries(names.map((name, i) => [name, x[i]])) }));
-    try {
-      return firstOrder(
-        f,
-        names.map((name) => batch[name] as number),
-        names.map((name) => u[name]!),
-      ).u;
-    } catch (error) {
-      if (!(error instanceof DomainError)) throw error;
+  const names = (Object.keys(u) as Reading[]).filter((name) => batch[name] !== undefined);
+  const looked = (at: BatchWeighed & Particles) => {
+    const found = balance(at);
+    const doubtOf = (result: Result): number => {
+      const f = (x: readonly number[]) =>
+        result(balance({ ...at, ...Object.fromEntries(names.map((name, i) => [name, x[i]])) }));
+      const x = names.map((name) => at[name]!);
+      const doubts = names.map((name) => u[name]!);
       // A reading at the edge of what can be has no slope to carry its doubt along.
-      return Infinity;
-    }
+      return allowed(() => firstOrder(f, x, doubts).u) ?? Infinity;
+    };
+    const uSurvival = doubtOf(survival);
+    const uMost = found.mostMissing === undefined ? 0 : doubtOf(mostMissing);
+    return { found, doubtOf, uSurvival, uMost, finding: contradiction(found, uSurvival, uMost) };
   };
-  const uSurvival = doubtOf(survival);
-  const uMost = found.mostMissing === undefined ? 0 : doubtOf(mostMissing);
-  const { finding, off } = contradiction(found, uSurvival, uMost);
+  const { found, doubtOf, uSurvival, uMost, finding } = looked(batch);
+  const cannotBe = finding === 'lost-mass' ? [...CONTRADICTORY, finding] : CONTRADICTORY;
+  const ends = found.mostMissing === undefined ? ENDS : [...ENDS, mostMissing];
+  const can = (at: BatchWeighed & Particles): boolean => {
+    const there = balance(at);
+    const isNot = (uSurvival: number, uMost: number) =>
+      cannotBe.includes(contradiction(there, uSurvival, uMost));
+    if (isSoup(there)) return false;
+    // Most are possible as they stand, or not by any ± worth judging by: the dear way is for the rest.
+    if (!isNot(SLIVER, SLIVER * there.massIn)) return true;
+    if (isNot(TOO_DOUBTFUL, TOO_DOUBTFUL * there.massIn)) return false;
+    return !cannotBe.includes(looked(at).finding);
+  };
+  const nearest = (reading: Reading): Suspect[] => {
+    const [x, doubt] = [batch[reading]!, u[reading]!];
+    const at = (value: number) => ({ ...batch, [reading]: value });
+    // Times the bucket’s volume an end is a straight line in any one reading.
+    const to = ends
+      .map((end) =>
+        allowed(() => zeroOf((value) => end(balance(at(value))) * at(value).vessel, x, doubt)),
+      )
+      .filter((value) => value !== undefined)
+      .toSorted((a, b) => Math.abs(a - x) - Math.abs(b - x))
+      .find((value) => allowed(() => can(at(value))));
+    return to === undefined ? [] : [{ reading, to, by: to - x, doubts: Math.abs(to - x) / doubt }];
+  };
+  const wrong = cannotBe.includes(finding) && finding !== 'no-such-base-mix';
+  const doubted = names.filter((name) => wrong && u[name]! > 0);
   return {
     ...found,
     finding,
@@ -102,59 +131,75 @@ export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict 
       waterCement: doubtOf((r) => r.waterCement),
     },
     uMissing: found.missing === undefined ? undefined : uMost,
-    suspects: off ? suspects(batch, names, u, off) : [],
+    suspects: doubted.flatMap(nearest).toSorted((a, b) => a.doubts - b.doubts),
   };
 }
 
+type Reading = keyof BatchWeighed;
 type Result = (r: Reconciled) => number;
 
 const survival: Result = (r) => r.survival;
 /** Asked only where something that came out was measured. */
 const mostMissing: Result = (r) => r.mostMissing!;
 
-/** A result that cannot be, and what would have to be added to it. */
-interface Off {
-  readonly result: Result;
-  readonly gap: number;
-}
+/** Findings that no batch can have made: the spilling of some is none. */
+const CONTRADICTORY: readonly Finding[] = [
+  'no-such-base-mix',
+  'heavier-than-airless',
+  'more-air-than-foam',
+  'gained-mass',
+];
 
-function contradiction(
-  found: Reconciled,
-  u: number,
-  uMost: number,
-): { readonly finding: Finding; readonly off?: Off } {
-  if (!isBaseMix(found.waterCementBase)) return { finding: 'no-such-base-mix' };
-  if (found.survival < -CONTRADICTION * u)
-    return { finding: 'heavier-than-airless', off: { result: survival, gap: -found.survival } };
-  if (found.survival > 1 + CONTRADICTION * u)
-    return { finding: 'more-air-than-foam', off: { result: survival, gap: 1 - found.survival } };
+/** More water, the foam’s counted, than stays in suspension: no reading is explained by that. */
+const isSoup = ({ waterCement }: Reconciled) =>
+  waterCement > justOver(BASE_WATER_CEMENT.max, SLIVER);
+
+/** Mass in, kg, less what would have gone in had such a share of the gas lived, at the density weighed. */
+const beyond =
+  (share: number): Result =>
+  (r) =>
+    r.massIn - r.wetDensity * (r.airless + share * r.gasIn);
+
+/** Nothing where a batch begins or ends to be possible: no gas, all that the foam brought, or as much water as stays. */
+const ENDS: readonly Result[] = [
+  beyond(0),
+  beyond(1),
+  (r) => r.waterCement - BASE_WATER_CEMENT.max,
+];
+
+function contradiction(found: Reconciled, u: number, uMost: number): Finding {
+  if (!isBaseMix(found.waterCementBase)) return 'no-such-base-mix';
+  if (found.survival < -CONTRADICTION * u) return 'heavier-than-airless';
+  if (found.survival > 1 + CONTRADICTION * u) return 'more-air-than-foam';
   const { missing: lost = 0, mostMissing: most = 0, massIn } = found;
-  const off = { result: mostMissing, gap: -most };
   // What was not measured can only add to what came out.
-  if (most < -CONTRADICTION * uMost) return { finding: 'gained-mass', off };
-  if (lost > Math.max(CONTRADICTION * uMost, FILM * massIn)) return { finding: 'lost-mass', off };
-  const doubtful = u > TOO_DOUBTFUL || found.survival > 1 + TOO_MUCH;
-  return { finding: doubtful ? 'cannot-tell' : 'consistent' };
+  if (most < -CONTRADICTION * uMost) return 'gained-mass';
+  if (lost > Math.max(CONTRADICTION * uMost, FILM * massIn)) return 'lost-mass';
+  return u > TOO_DOUBTFUL || found.survival > 1 + TOO_MUCH ? 'cannot-tell' : 'consistent';
 }
 
-function suspects(
-  batch: BatchWeighed & Particles,
-  names: readonly (keyof BatchWeighed)[],
-  u: Doubts,
-  { result, gap }: Off,
-): Suspect[] {
-  const all = names.flatMap((reading) => {
-    const x = batch[reading] as number;
-    const step = u[reading]! / 10;
-    try {
-      const slope =
-        (result(reconcile({ ...batch, [reading]: x + step })) - result(reconcile(batch))) / step;
-      const by = gap / slope;
-      return Number.isFinite(by) ? [{ reading, by, doubts: Math.abs(by) / u[reading]! }] : [];
-    } catch (error) {
-      if (!(error instanceof DomainError)) throw error;
-      return [];
-    }
-  });
-  return all.sort((a, b) => a.doubts - b.doubts);
+/** What an asking answers; undefined where a reading cannot be so. */
+function allowed<T>(ask: () => T): T | undefined {
+  try {
+    return ask();
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return undefined;
+  }
+}
+
+/** Steps of `zeroOf` for what is not quite a straight line. */
+const STEPS = 8;
+
+/** Where a straight line, or nearly one, meets nothing: by the secant from x and a tenth of its doubt below, or above where less cannot be. */
+function zeroOf(f: (x: number) => number, x: number, doubt: number): number {
+  const step = doubt / 10;
+  let [a, b] = [x, x > step ? x - step : x + step];
+  let fa = f(a);
+  for (let i = 0; i < STEPS; i++) {
+    const fb = f(b);
+    if (fb === fa || Math.abs(b - a) < SLIVER * Math.abs(b)) break;
+    [a, b, fa] = [b, b - (fb * (b - a)) / (fb - fa), fb];
+  }
+  return b;
 }

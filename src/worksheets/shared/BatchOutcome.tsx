@@ -1,7 +1,8 @@
 import { pageAt } from '../../bench/page-at.ts';
-import { READINGS } from '../../bench/records/readings.ts';
+import { READINGS, type ReadingName } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
+import { refused } from '../../islands/engine/problems.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
 import { Results } from '../../islands/parts/Results.tsx';
@@ -13,6 +14,7 @@ import { freeInSand } from './further.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
 import { readingDoubts, recordBaseDoubt, recordPlanDoubt } from './record-doubts.ts';
+import { RECORD_FIELDS } from './record-fields.ts';
 import {
   ageWhenStripped,
   coldestFrost,
@@ -69,8 +71,8 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
     const { verdict } = reckoned;
     const { u } = verdict;
     figures.push(['Wet density', 'density', verdict.wetDensity, { pm: u.wetDensity }]);
-    // Of water and cement that make no base mix nothing follows for the foam.
-    if (verdict.finding !== 'no-such-base-mix')
+    // Of water and cement that make no base mix, or a mix too heavy for any gas, nothing follows for the foam.
+    if (!['no-such-base-mix', 'heavier-than-airless'].includes(verdict.finding))
       figures.push(
         ['Foam that survived', 'ratio', verdict.survival, { units: PERCENT, pm: u.survival }],
         ['Gas in the mix', 'ratio', verdict.air, { units: PERCENT, pm: u.air }],
@@ -123,7 +125,11 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       )}
       {!reckoned.ok &&
         reckoned.refused.map((quantity) => (
-          <p class="problem">“{labelOf(quantity)}” cannot be: look at it again.</p>
+          <p class="problem">
+            {reckoned.why
+              ? refused(reckoned.why, fieldOf(quantity), say)
+              : `“${labelOf(quantity)}” cannot be: look at it again.`}
+          </p>
         ))}
       {!reckoned.ok && reckoned.more && (
         <p class="note">
@@ -191,5 +197,7 @@ export function judgementsOf(
   return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];
 }
 
+const fieldOf = (quantity: string) =>
+  quantity in RECORD_FIELDS ? RECORD_FIELDS[quantity as ReadingName] : undefined;
 const labelOf = (quantity: string) =>
-  quantity in READINGS ? READINGS[quantity as keyof typeof READINGS].label : quantity;
+  quantity in READINGS ? READINGS[quantity as ReadingName].label : quantity;

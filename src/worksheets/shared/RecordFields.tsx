@@ -2,9 +2,17 @@ import type { Entry } from '../../bench/entries.ts';
 import { carriedReadings } from '../../bench/records/carried.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { readingValue } from '../../bench/records/reading-value.ts';
-import { READINGS, type ReadingName, type Stage } from '../../bench/records/readings.ts';
+import {
+  type NumberReading,
+  READINGS,
+  type ReadingName,
+  type Stage,
+} from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { fitsField } from '../../bench/store.ts';
+import type { Allowed } from '../../core/domain-error.ts';
+import { MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
+import { refused } from '../../islands/engine/problems.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import { inputId } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -70,10 +78,28 @@ export function retyped(editor: Written, name: ReadingName, entry: Entry): Entry
   return bare;
 }
 
-/** What one reading says of another: the top cannot sink below the bottom, nor a full bucket weigh less than the empty one. */
+/** Nothing is made of none of these, and no foam is as heavy as water: neither end is allowed. */
+const SOME = { min: 0, aboveMin: true };
+const POSSIBLE: Readonly<Partial<Record<ReadingName, Allowed>>> = {
+  ...{ cement: SOME, water: SOME, foamVolume: SOME, vessel: SOME },
+  foamDensity: { max: MIX_WATER_DENSITY, belowMax: true },
+};
+
+/**
+ * What one reading says of another: the top cannot sink below the bottom, nor a full bucket weigh less than the empty
+ * one; and what none can be.
+ */
 export function crossProblem(record: BatchRecord, name: ReadingName, say: Say): string | undefined {
   const at = (name: ReadingName) => readingValue(record, name);
   if (name === 'full') return belowTare(READINGS.full.label, at('full'), at('tare'), say);
+  const allowed = POSSIBLE[name];
+  const value = at(name);
+  if (allowed && value !== undefined) {
+    const { min = -Infinity, max = Infinity } = allowed;
+    const { kind } = READINGS[name] as NumberReading;
+    if (value > min && value < max) return undefined;
+    return refused({ quantity: name, value, kind, allowed }, RECORD_FIELDS[name], say);
+  }
   if (name !== 'sunk') return undefined;
   const [depth, sunk] = [at('depth'), at('sunk')];
   return depth !== undefined && sunk !== undefined && sunk >= depth

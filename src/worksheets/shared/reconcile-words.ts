@@ -1,12 +1,16 @@
 import { READINGS } from '../../bench/records/readings.ts';
-import type { Kind } from '../../core/quantity/kinds.ts';
+import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import type { VerdictCorrected } from '../../core/records/taken-out.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import type { Units } from '../../islands/fields.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM, PERCENT } from './amounts.ts';
+import { isFoam } from './is-foam.ts';
 import { noBaseMixWords } from './no-base-mix.ts';
 import { withPm } from './with-pm.ts';
+
+type Suspect = VerdictCorrected['suspects'][number];
 
 const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
   cement: 'mass',
@@ -23,26 +27,38 @@ const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
   leftOver: 'mass',
 };
 
-/** Beyond this many of its own ± a reading cannot be saved by a slip of the scale: something else is wrong. */
-const HARDLY = 10;
+/** Beyond this many of its own ± a reading cannot be saved by a slip of the scale: something else is wrong. A choice. */
+export const HARDLY = 10;
 
-/** “the bucket, full of blended mix, would have to be 0.31 kg more”. */
+/** “Look first at “foam put in”: 0.31 L more would explain it.”, or each that could where none is near. */
 function suspectWords({ suspects }: VerdictCorrected, say: Say): string {
-  const [first, second] = suspects;
-  if (!first) return 'Weigh everything once more.';
-  const kind = KIND_OF[first.reading];
-  const units = kind === 'density' && { units: FOAM };
-  const name = READINGS[first.reading].label.toLowerCase();
-  const amount = say(Math.abs(first.by), kind, { significant: 2, ...units });
-  const next =
-    second && second.doubts < 2 * first.doubts
-      ? ` After it: ${READINGS[second.reading].label.toLowerCase()}.`
-      : '';
-  const far =
-    first.doubts > HARDLY
-      ? ' That is far beyond its ±: look for a slip of the pen, a wrong unit or another bucket.'
-      : '';
-  return `Look first at “${name}”: ${amount} ${first.by > 0 ? 'more' : 'less'} would explain it.${far}${next}`;
+  // Nothing is explained by what is no foam.
+  const able = suspects.filter(({ reading, to }) => reading !== 'foamDensity' || isFoam(to));
+  const [first, second] = able;
+  if (!first)
+    return 'Weigh everything once more, and look at each unit: none of them explains it alone.';
+  const name = (of: Suspect) => READINGS[of.reading].label.toLowerCase();
+  if (first.doubts > HARDLY) {
+    const far = able.map((one) => {
+      const { to, by } = one;
+      const [kind, units] = asRead(one);
+      const toward = by > 0 ? 'up' : 'down';
+      const end = say(to, kind, { significant: 3, toward, units, steady: true });
+      const read = say(to - by, kind, { plain: true, units });
+      return `“${name(one)}” ${by > 0 ? 'at least' : 'at most'} ${end}, not ${read}`;
+    });
+    return `Look for a slip of the pen, a wrong unit or another bucket. Any one of these would explain it, though far beyond its ±: ${far.join('; ')}.`;
+  }
+  const [kind, units] = asRead(first);
+  const amount = say(Math.abs(first.by), kind, { significant: 2, toward: 'up', units });
+  const next = second && second.doubts < 2 * first.doubts ? ` After it: “${name(second)}”.` : '';
+  return `Look first at “${name(first)}”: ${amount} ${first.by > 0 ? 'more' : 'less'} would explain it.${next}`;
+}
+
+/** The kind of a reading, and its units. */
+function asRead({ reading }: Suspect): readonly [Kind, Units] {
+  const kind = KIND_OF[reading];
+  return [kind, kind === 'density' ? FOAM : KINDS[kind].shown];
 }
 
 /** What the readings of a batch say together, in one or two sentences. */
@@ -59,7 +75,7 @@ export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgeme
     case 'heavier-than-airless':
       return {
         verdict: 'stop',
-        say: `The bucket is heavier than the same parts would be without a single bubble, so one reading is wrong. ${suspectWords(verdict, say)}`,
+        say: `At ${say(verdict.wetDensity, 'density')} the bucket is heavier than the same parts would be without a single bubble, ${say(verdict.massIn / verdict.airless, 'density')}, so one reading is wrong. ${suspectWords(verdict, say)}`,
       };
     case 'more-air-than-foam':
       return {

@@ -40,6 +40,8 @@ export type Reckoned =
       readonly ok: false;
       readonly missing: readonly ReadingName[];
       readonly refused: readonly string[];
+      /** Why the one refused is, where its own bounds let it pass. */
+      readonly why?: DomainError;
       /** It holds more than its readings name, as planned: what went in is not known by them. */
       readonly more?: true;
     };
@@ -127,7 +129,8 @@ export function reckon(record: BatchRecord): Reckoned {
       ),
     };
   } catch (error) {
-    if (error instanceof DomainError) return { ok: false, missing: [], refused: [error.quantity] };
+    if (error instanceof DomainError)
+      return { ok: false, missing: [], refused: [error.quantity], why: error };
     throw error;
   }
 }

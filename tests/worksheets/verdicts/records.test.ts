@@ -6,10 +6,14 @@ verdicts(reconcile, {}, [
   [{ full: '15.23 kg' }, 'good', /That is one batch/],
   [{ full: '15.26 kg' }, 'look', /only 74\.8/],
   // Ten times its ± of half a litre is beyond a slip of the scale.
-  [{ full: '11.3 kg' }, 'stop', /5\.0\sL more would explain it\. After/],
+  [{ full: '11.552 kg' }, 'stop', /5\.0\sL more would explain it\. After/],
   // No bucket known so badly makes it an average to plan with.
   [{ full: '11.5 kg', vessel: '20 L ± 1' }, 'stop', /more gas than the foam brought/],
   [{ full: '11.5 kg', vessel: '20 L ± 2' }, 'look', /too coarse.*Know the volumes of bucket/],
   [{ full: '11.5 kg', vessel: '20 L ± 3' }, 'look', /too coarse/],
-  [{ full: '11.2 kg' }, 'stop', /5\.3\sL more would explain it\. That is far beyond/],
+  [
+    { full: '11.548 kg' },
+    'stop',
+    /^The mix.*slip of the pen.*“foam put in” at least 30\.4\sL, not 25\.3\sL/,
+  ],
 ]);
