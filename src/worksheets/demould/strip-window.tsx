@@ -1,6 +1,7 @@
 import { ACTIVATION_ENERGY_ASTM } from '../../core/curing/age-factor.ts';
 import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
 import type { Band } from '../../core/curing/strength-growth.ts';
+import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import type { Note } from '../../core/note.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -11,6 +12,7 @@ import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
+import { saidApart } from '../shared/said-apart.ts';
 import { AHEAD } from '../shared/since.ts';
 import { strongBars } from '../shared/strong-bars.ts';
 import { JERK } from './jerk.ts';
@@ -121,7 +123,7 @@ export default worksheet({
   doubts: (_, { strengthFrom, mean, density }, say) =>
     strengthFrom === 'bars' ? strongBars(mean, density, say) : undefined,
   judge: (
-    { window, cold, warm, frost, thawed, frozen, age },
+    { window, cold, warm, frost, thawed, frozen, age, strength, stress },
     { now, share, strengthFrom, bars, mean, low, frost: first, cold: coldest },
     say,
   ) => {
@@ -185,6 +187,23 @@ export default worksheet({
         verdict: 'look',
         say: `${TEST_IT} If any of them fails, wait and test again; by ${least(window.latest)} after casting all should pass.${odd}`,
       };
+    // With less caution chosen than that of “Will it bear being moved like this?”, which must not find worse.
+    const { low: bears } = strength(now);
+    const jerked = stress.low * (1 + JERK);
+    if (bears < jerked / CAUTIOUS_SHARE) {
+      const use = jerked / bears;
+      const percent = saidApart(use, 'ratio', [CAUTIOUS_SHARE, 1], say, {
+        units: PERCENT,
+        decimals: 0,
+      });
+      const asks = `with a jerk, half as much again, this move asks for ${percent} of the low end of its strength`;
+      return use > 1
+        ? { verdict: 'stop', say: `Leave it, or hold it better: ${asks}.${odd}` }
+        : {
+            verdict: 'look',
+            say: `Wait, or hold it better: ${asks}. Keep that under half. ${TEST_IT}${odd}`,
+          };
+    }
     if (frosty)
       return {
         verdict: 'look',
@@ -223,7 +242,7 @@ export default worksheet({
           'The low end of the strength is a guess, half of it or less, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
         ]
       : []),
-    `No jerk is in what handling asks: it is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it${worse > JERK ? '' : `${worse < JERK ? `; ${say(JERK, 'ratio', { units: PERCENT, significant: 2 })}` : ', as'} in the verdict of “Will it bear being moved like this?”${worse < JERK ? ', which is the more cautious' : ''}`}.`,
+    `No jerk is in what handling asks: it is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it${worse > JERK ? '' : `${worse < JERK ? `; ${say(JERK, 'ratio', { units: PERCENT, significant: 2 })}` : ', as'} in the verdict of “Will it bear being moved like this?”${worse < JERK ? ', which is the more cautious, and in this one’s' : ''}`}.`,
     ...(byAge(window)
       ? [
           `${byAge(window)} set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer, the least that test specimens stay in their moulds, no estimate is worth anything.`,
