@@ -149,4 +149,18 @@ export const examples: readonly Example[] = [
     within: 1e-3,
     by: 'pKw 14.346 at 15 °C: 10^(12.3 − 14.346) mol/L × 15 L = 0.1348 mol; ÷ 3 × 210.139 g/mol',
   },
+  {
+    sheet: 'washout',
+    result: 'carbon',
+    expected: '2.968 g',
+    within: 1e-3,
+    by: 'the same 0.1348 mol; ÷ 2 × 44.009 g/mol',
+  },
+  {
+    sheet: 'washout',
+    result: 'carbonAll',
+    expected: '77.21 g',
+    within: 1e-3,
+    by: '0.5 kg × 0.25 ÷ 74.093 g/mol × 2 = 3.374 mol, and 0.1348 mol; ÷ 2 × 44.009 g/mol',
+  },
 ];

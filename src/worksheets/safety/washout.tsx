@@ -77,6 +77,21 @@ export default worksheet({
       units: SMALL_MASS,
       significant: 2,
     },
+    carbon: {
+      label: 'Carbon dioxide for the clear water alone',
+      kind: 'mass',
+      of: (r) => r.clear.carbonDioxide,
+      units: SMALL_MASS,
+      significant: 2,
+      note: 'to carbonate; much of what is blown in escapes',
+    },
+    carbonAll: {
+      label: 'Carbon dioxide, with all its solids',
+      kind: 'mass',
+      of: (r) => r.muddy.carbonDioxide,
+      units: SMALL_MASS,
+      significant: 2,
+    },
     reserve: {
       label: 'Lime still in the solids, up to',
       kind: 'mass',
@@ -132,7 +147,7 @@ export default worksheet({
         `pKw is ${pKw.toFixed(2)} at ${say(temperature, 'temperature')}. pH ${pH.toFixed(2)} in ${say(volume, 'volume')}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
     },
     {
-      tex: String.raw`\begin{gathered}\mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,
+      tex: String.raw`\begin{gathered}\mathrm{CO_2 + 2\,OH^- \to CO_3^{2-} + H_2O}\\ \mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,
       put: (_, { clear, muddy }, say) =>
         `÷ 3\u00a0×\u00a0210\u00a0g/mol of citric acid monohydrate: ${say(clear.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}; with ${say(muddy.hydroxide.reserve, 'count', { significant: 3 })}\u00a0mol from the solids, ${say(muddy.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}`,
     },
