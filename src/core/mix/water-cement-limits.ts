@@ -1,12 +1,13 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { MOST_WATER_CEMENT } from './most-water.ts';
 
 /**
  * Water-cement ratios of the base mix that are refused outright. Below 0.2 there is less water than the
  * hydrate itself takes up (a fifth of the cement: astm-c869 Table 1); above 2 nothing stays in
  * suspension (common practice, no source).
  */
-export const BASE_WATER_CEMENT = { min: 0.2, max: 2 } as const;
+export const BASE_WATER_CEMENT = { min: 0.2, max: MOST_WATER_CEMENT } as const;
 
 /**
  * Below this a base mix is apt to draw water out of the foam films and break them. The published

@@ -16,6 +16,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, PERCENT } from '../shared/amounts.ts';
 import { FACES, FEW, lieApart } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
+import { densitiesDoubt } from '../shared/densities-doubt.ts';
 import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first-frost.ts';
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
@@ -163,7 +164,9 @@ export default worksheet({
   },
   doubts: ({ fit, tested }, v, say) =>
     [
-      fit && tested && strongCubes(Math.max(...v.results.map(({ strength }) => strength)), say),
+      fit && tested
+        ? strongCubes(Math.max(...v.results.map(({ strength }) => strength)), say)
+        : densitiesDoubt(v.wet, v.dry, say),
       tooOld(v, say),
     ]
       .filter(Boolean)

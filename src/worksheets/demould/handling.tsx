@@ -7,6 +7,7 @@ import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
 import { barsDoubt } from '../shared/bars-doubt.ts';
+import { densitiesDoubt } from '../shared/densities-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
@@ -143,7 +144,10 @@ export default worksheet({
       note: 'from memory, for ordinary concrete',
     },
   },
-  doubts: ({ ofBars }, v, say) => (ofBars ? strongBars(v.mean, v.density, say) : tooOld(v, say)),
+  doubts: ({ ofBars }, v, say) =>
+    ofBars
+      ? strongBars(v.mean, v.density, say)
+      : (densitiesDoubt(v.density, v.dry, say) ?? tooOld(v, say)),
   judge: (r, v, say) => {
     const { use, held, best, bestStress, freed, stripping, oneBar, ofBars, young, frozen, mass } =
       r;

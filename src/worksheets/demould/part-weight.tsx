@@ -2,6 +2,7 @@ import { partMass } from '../../core/demould/weight.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { densitiesDoubt } from '../shared/densities-doubt.ts';
 import { MassBars } from '../shared/MassBars.tsx';
 import { dryDensity, wetDensity } from '../shared/part-densities.ts';
 import { partLength, partThickness, partWidth } from '../shared/part-sides.ts';
@@ -90,6 +91,7 @@ export default worksheet({
     },
     volume: { label: 'Volume', kind: 'volume', of: (r) => r.volume },
   },
+  doubts: (_, { wet, dry }, say) => densitiesDoubt(wet, dry, say),
   judge: ({ stripped }, _, say) => {
     const mass = saidApart(stripped, 'mass', [MOST_FOR_ONE], say);
     if (stripped > MOST_FOR_ONE)

@@ -7,6 +7,7 @@ import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
 import { barsDoubt } from '../shared/bars-doubt.ts';
+import { densitiesDoubt } from '../shared/densities-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
@@ -120,8 +121,8 @@ export default worksheet({
       note: 'at 20\u00a0°C (68\u00a0°F); the coldest taken as no colder than 0\u00a0°C (32\u00a0°F)',
     },
   },
-  doubts: (_, { strengthFrom, mean, density }, say) =>
-    strengthFrom === 'bars' ? strongBars(mean, density, say) : undefined,
+  doubts: (_, { strengthFrom, mean, density, dry }, say) =>
+    strengthFrom === 'bars' ? strongBars(mean, density, say) : densitiesDoubt(density, dry, say),
   judge: (
     { window, cold, warm, frost, thawed, frozen, age, strength, stress },
     { now, share, strengthFrom, bars, mean, low, frost: first, cold: coldest },

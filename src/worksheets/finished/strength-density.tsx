@@ -12,6 +12,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, KPA } from '../shared/amounts.ts';
 import { barAge, barMean } from '../shared/bar-fields.ts';
 import { FEW } from '../shared/bars-doubt.ts';
+import { densitiesDoubt } from '../shared/densities-doubt.ts';
 import { dryDensity, wetDensity } from '../shared/part-densities.ts';
 import { StrengthChart } from '../shared/StrengthChart.tsx';
 import { STRENGTH_TABLE, strengthName, strengthRows } from '../shared/strength-rows.ts';
@@ -158,6 +159,7 @@ export default worksheet({
       decimals: 0,
     },
   },
+  doubts: (_, { wet, dry }, say) => densitiesDoubt(wet, dry, say),
   judge: (r, { own }, say) => {
     const mpa = (f: number) => say(f, 'stress', { significant: 2 });
     const band = r.high === null ? `at least ${mpa(r.low)}` : `${mpa(r.low)} to ${mpa(r.high)}`;

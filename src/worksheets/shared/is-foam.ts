@@ -1,13 +1,10 @@
-import { STANDARD_FOAM_BAND } from '../../core/foam/standard-band.ts';
+import { STANDARD_FOAM_BAND, WET_FOAM } from '../../core/foam/standard-band.ts';
 
 /**
  * What may be foam at all, kg/m³. Lighter is sooner a slip in a reading; denser has less than three quarters
  * of gas in it. A choice: no source draws these lines.
  */
 const FOAM = { min: STANDARD_FOAM_BAND.min / 2, max: 250 } as const;
-
-/** Foam denser than this, kg/m³, is wet. Common practice, no source. */
-export const WET_FOAM = 120;
 
 /** Foam lighter than this, kg/m³, is thin for a drill: one maker’s working point is about 80. Common practice, no source. */
 export const LIGHT_FOAM = 70;
