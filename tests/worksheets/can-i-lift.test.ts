@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { worded } from '../../src/islands/parts/Results.tsx';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
 import { mustAnswer } from './must-answer.ts';
 
@@ -66,5 +67,17 @@ test('a load above its limit never reads as that limit', () => {
     const { say } = lifted({ mass: String(limit * (1 + off)) });
     const [, load, of] = /^([\d.]+)\skg is (?:above|within) the ([\d.]+)\skg/.exec(say)!;
     expect(Math.sign(Number(load) - Number(of)), say).toBe(Math.sign(off));
+  }
+});
+
+test('the working ends with the limit as the result has it, rounded down', () => {
+  const found = answer(canILift, readWorksheet(canILift, {}, {}, metric), metric);
+  mustAnswer(found);
+  const { limit } = canILift.results;
+  expect(worded(found.numbers.limit!.value, limit, undefined, 'metric').text).toBe('8.03\u00a0kg');
+  for (const { put } of canILift.working) {
+    const text = put(found.values as never, found.result as never, metric);
+    expect(text).toMatch(/8\.03\u00a0kg/);
+    expect(text).not.toContain('8.04');
   }
 });

@@ -105,3 +105,10 @@ test('an index above 1 never reads as 1', () => {
   expect(judged('20').say).toMatch(/^Together 1\.04, above 1\./);
   expect(judged('19').say).toMatch(/^Together 0\.991: within/);
 });
+
+test('a mass is repeated as it was typed, not rounded down to another', () => {
+  const found = answer(liftingJob, readWorksheet(liftingJob, {}, {}, metric), metric);
+  mustAnswer(found);
+  const rows = liftingJob.tables![0]!.rows(found.result as never, found.values as never, metric);
+  expect(rows.map(([, mass]) => mass)).toEqual(['13.35\u00a0kg', '4.86\u00a0kg']);
+});

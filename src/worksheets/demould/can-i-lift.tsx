@@ -181,14 +181,14 @@ export default worksheet({
           m.frequency,
           m.coupling,
         ].map((x) => x.toFixed(3));
-        return `RWL = ${say(constant, 'mass')} × ${factors.join(' × ')} = ${say(ruling.weightLimit, 'mass')}`;
+        return `RWL = ${say(constant, 'mass')} × ${factors.join(' × ')} = ${say(ruling.weightLimit, 'mass', { toward: 'down' })}`;
       },
     },
     {
       tex: String.raw`LI = \frac{m}{RWL}`,
       put: ({ mass }, { ruling }, say) =>
         Number.isFinite(ruling.liftingIndex)
-          ? `LI = ${say(mass, 'mass')} ÷ ${say(ruling.weightLimit, 'mass')} = ${ruling.liftingIndex.toFixed(2)}`
+          ? `LI = ${say(mass, 'mass')} ÷ ${say(ruling.weightLimit, 'mass', { toward: 'down' })} = ${ruling.liftingIndex.toFixed(2)}`
           : 'The limit is nought, so there is no index.',
     },
   ],

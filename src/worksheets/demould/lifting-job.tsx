@@ -162,7 +162,7 @@ export default worksheet({
           const number = (x: number) => (Number.isFinite(x) ? x.toFixed(2) : 'beyond');
           return [
             `${given + 1}`,
-            say(tasks[given]!.mass, 'mass'),
+            say(tasks[given]!.mass, 'mass', { plain: true, significant: 4 }),
             say(weightLimit, 'mass', { toward: 'down' }),
             number(liftingIndex),
             number(adds),
