@@ -13,6 +13,7 @@ test.each([
   ['known to ± <b>5 g</b>', 'known to ±\u00a0<b>5\u00a0g</b>'],
   ['has a ± of its own', 'has a ± of its own'],
   ['<b>311 mg/L CaCO₃</b>', '<b>311\u00a0mg/L\u00a0CaCO₃</b>'],
+  ['to ± <b>7 mL (0.2 fl oz)</b>', 'to ±\u00a0<b>7\u00a0mL (0.2\u00a0fl\u00a0oz)</b>'],
   ['<i title="5 mm">1 mm</i>', '<i title="5 mm">1\u00a0mm</i>'],
   ['<textarea>5 min</textarea><code>22 lb</code>', '<textarea>5 min</textarea><code>22 lb</code>'],
 ])('%s', (html, kept) => {

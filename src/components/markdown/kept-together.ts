@@ -11,8 +11,8 @@ const PRODUCT = /(\d) × (?=\d)/g;
 /** A number and its ±, typed or in a tag of its own: 487 ± 40, 3 % ± 2 %, to ± 5. */
 const PLUS_MINUS = /(?:([\d%]) )?± (?=\d|$)/g;
 
-/** What a unit counts, behind a space of its own. */
-const COUNTED = /mg\/L (?=CaCO₃)/g;
+/** A unit of two words, or what it counts, behind a space of its own. */
+const IN_TWO = /(?<=mg\/L) (?=CaCO₃)|(?<=\d\u00a0fl) (?=oz)/g;
 
 /** What may hold text that is no prose: it stays as it was written. */
 const PARTS = /<(script|style|textarea|pre|code|option|title|svg)\b[\s\S]*?<\/\1>|<[^>]*>|[^<]+/g;
@@ -26,5 +26,5 @@ export const keptTogether = (html: string): string =>
           .replace(AMOUNT, '$1\u00a0')
           .replace(PRODUCT, '$1\u00a0×\u00a0')
           .replace(PLUS_MINUS, (_, before) => `${before ? `${before}\u00a0` : ''}±\u00a0`)
-          .replace(COUNTED, 'mg/L\u00a0'),
+          .replace(IN_TWO, '\u00a0'),
   );
