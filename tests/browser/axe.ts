@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { RunOnly } from 'axe-core';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -17,9 +17,6 @@ export const WIDTH: RunOnly = { type: 'rule', values: ['scrollable-region-focusa
 /** What is looked at elsewhere, or never a fault: `boxes` measures targets, and what is hidden is only named. */
 const ELSEWHERE = ['target-size', 'hidden-content'];
 
-/** Every page of this window brings axe along. */
-export const bringAxe = (context: BrowserContext) => context.addInitScript(axe);
-
 /** What axe finds on the page as it is shown now, one line a place; in parts of it, if any are named. */
 export async function faults(
   page: Page,
@@ -27,6 +24,7 @@ export async function faults(
   within: readonly string[] = [],
   without: RunOnly['values'] = [],
 ): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe);
   const rules = Object.fromEntries(without.map((rule) => [rule, { enabled: false }]));
   const { violations } = await page.evaluate(
     async ([runOnly, within, rules]) => {

@@ -1,18 +1,9 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, inject } from 'vitest';
-import { startBrowser } from './chromium.ts';
+import type { BrowserContext, Page } from 'playwright-core';
+import { inject } from 'vitest';
+import { giveBack, takeWindow } from './windows.ts';
 
 /** The site under test. */
 export const site = inject('site');
-
-let starting: Promise<Browser> | undefined;
-
-/** The browser of this file's tests: their own, for one shared by all files is spoken to through a server. */
-function ownBrowser(): Promise<Browser> {
-  starting ??= startBrowser();
-  return starting;
-}
-afterAll(async () => (await starting)?.close());
 
 export interface Opening {
   theme?: 'light' | 'dark';
@@ -31,7 +22,8 @@ export interface Opening {
 /** A page of the site, with all it complained of and all it asked elsewhere for. */
 export interface Opened {
   page: Page;
-  context: BrowserContext;
+  /** For tabs, rights and scripts of a test's own. */
+  readonly context: BrowserContext;
   /** Console errors and warnings, uncaught errors, requests off the origin, failed requests. */
   complaints: string[];
   /** Goes to another page of the site, in the same context. */
@@ -39,52 +31,48 @@ export interface Opened {
   close(): Promise<void>;
 }
 
-/** Opens a page of the site, given by its path from the base path on, in a context of its own. */
+/**
+ * Opens a page of the site, given by its path from the base path on, in a window as good as new. One whose
+ * context was asked for is not lent again.
+ */
 export async function openPage(path: string, opening: Opening = {}): Promise<Opened> {
   const { theme = 'light', width = 1280, height = 900, javaScript = true } = opening;
   const address = opening.at ?? site.url;
-  const browser = await ownBrowser();
-  const context = await browser.newContext({
+  const window = await takeWindow(
+    {
+      javaScriptEnabled: javaScript,
+      serviceWorkers: opening.offline ? 'allow' : 'block',
+      locale: 'en-GB',
+      hasTouch: opening.touch ?? false,
+      isMobile: opening.touch ?? false,
+    },
+    new URL(address).origin,
+  );
+  // What works offline outlives its page.
+  window.spent ||= opening.offline ?? false;
+  const { page, complaints } = window;
+  await page.setViewportSize({ width, height });
+  await page.emulateMedia({
+    media: null,
     colorScheme: theme,
-    viewport: { width, height },
-    javaScriptEnabled: javaScript,
-    serviceWorkers: opening.offline ? 'allow' : 'block',
-    locale: 'en-GB',
+    forcedColors: null,
     reducedMotion: 'reduce',
-    hasTouch: opening.touch ?? false,
-    isMobile: opening.touch ?? false,
   });
-  const complaints: string[] = [];
-  const origin = new URL(address).origin;
-  context.on('request', (request) => {
-    const url = new URL(request.url());
-    if (/^https?:$/.test(url.protocol) && url.origin !== origin) {
-      complaints.push(`asked another host: ${url.href}`);
-    }
-  });
-  const page = await context.newPage();
-  listen(page, complaints);
   const go = async (to: string) => {
     await page.goto(new URL(to, address).href, { waitUntil: 'load' });
   };
   await go(path);
-  return { page, context, complaints, go, close: () => context.close() };
-}
-
-/** Notes whatever a page complains of. */
-function listen(page: Page, complaints: string[]) {
-  page.on('console', (message) => {
-    if (message.type() !== 'error' && message.type() !== 'warning') return;
-    // Our own doing: see `serviceWorkers` above.
-    if (message.text().includes('registration blocked by Playwright')) return;
-    complaints.push(`console ${message.type()}: ${message.text()} (${message.location().url})`);
-  });
-  page.on('pageerror', (error) => complaints.push(`uncaught: ${error.message}`));
-  page.on('requestfailed', (request) => {
-    // A page left while it still loads cancels its requests; that is no fault.
-    if (request.failure()?.errorText === 'net::ERR_ABORTED') return;
-    complaints.push(`request failed: ${request.url()} ${request.failure()?.errorText}`);
-  });
+  const opened: Opened = {
+    page,
+    get context() {
+      window.spent = true;
+      return window.context;
+    },
+    complaints,
+    go,
+    close: () => giveBack(window),
+  };
+  return opened;
 }
 
 /** Wakes every worksheet of the page at once, as printing does, and waits until all are alive. */

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bringAxe, faults, faultsButColours, newColourFaults, WIDTH } from './axe.ts';
+import { faults, faultsButColours, newColourFaults, WIDTH } from './axe.ts';
 import {
   crushed,
   cutText,
@@ -142,7 +142,6 @@ describe('every page', () => {
   beforeAll(async () => {
     for (let i = 0; i < WINDOWS; i++) {
       const opened = await openPage('');
-      await bringAxe(opened.context);
       free.push(opened);
     }
   });

@@ -1,6 +1,6 @@
 import { describe } from 'vitest';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { bringAxe, faults } from './axe.ts';
+import { faults } from './axe.ts';
 import { cutText, overflow, SPACED, smallTargets, under } from './boxes.ts';
 import { fill } from './keyboard.ts';
 import { nameFaults } from './names.ts';
@@ -371,12 +371,7 @@ describe.concurrent('the invented batches', () => {
     ['batch-records/learn/', '.learned'],
     ['batch-records/compare/', '.compare figure'],
   ] as const;
-  test('are accessible and fit a phone wherever they are shown', async ({
-    expect,
-    opened,
-    page,
-  }) => {
-    await bringAxe(opened.context);
+  test('are accessible and fit a phone wherever they are shown', async ({ expect, page }) => {
     await page.getByRole('button', { name: 'Load six invented' }).click();
     await expect.poll(() => rows(page).count()).toBe(6);
     for (const [path, wait] of shown) {

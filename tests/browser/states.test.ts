@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { test as base, describe, expect } from 'vitest';
-import { bringAxe, COLOURS, faults } from './axe.ts';
+import { COLOURS, faults } from './axe.ts';
 import { crushed, overflow, smallTargets, TWICE, under } from './boxes.ts';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { makeMistakes, unsaidMistakes } from './mistakes.ts';
@@ -11,7 +11,6 @@ const test = base.extend<{ opened: Opened; page: Page; open: (path: string) => P
   // biome-ignore lint/correctness/noEmptyPattern: fixtures name what they need
   opened: async ({}, use) => {
     const opened = await openPage('404.html', { width: 360 });
-    await bringAxe(opened.context);
     await use(opened);
     expect(opened.complaints).toEqual([]);
     await opened.close();
