@@ -156,6 +156,24 @@ export const questions: readonly Question[] = [
   // A section named for one word of a question is not the answer to every other with that word.
   ['water cement ratio', 'mix/base-mix/#why'],
   ['which cement', 'mix/base-mix/#cement'],
+  // Symptoms in a word that no heading has.
+  ['foam is watery', 'foam/bad-foam/'],
+  ['watery gray foam', 'foam/bad-foam/', 'US'],
+  ['measure bucket volume', 'foam/weighing/'],
+  ['measure a bucket in liters', 'foam/weighing/', 'US'],
+  ['measure bucket volume in gallons', 'foam/weighing/', 'US'],
+  ['bucket volume in liters', 'foam/weighing/', 'US'],
+  ['mix stiffens in bucket', 'water/set/'],
+  ['brown water', 'water/fit-for-cement/#look'],
+  ['brown colored water', 'water/fit-for-cement/', 'US'],
+  ['rust colored water', 'water/fit-for-cement/#look', 'US'],
+  ['rusty water', 'water/fit-for-cement/#look'],
+  ['well water iron', 'water/fit-for-cement/#look'],
+  ['rust colored well water', 'water/fit-for-cement/#look', 'US'],
+  ['too much foam', 'mix/correct/'],
+  ['weight of a 12 inch slab', 'demoulding/lift/'],
+  ['cement bag got wet', 'safety/setting-up/#keep'],
+  ['foam sputters', 'foam/bad-foam/'],
 ];
 
 /** Questions and symptoms for one page alone, which Enter must open: it stands first. */
