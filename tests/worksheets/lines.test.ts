@@ -58,7 +58,7 @@ describe('a comma alone', () => {
       expect.closeTo(0.12, 12),
       expect.closeTo(1, 12),
     ]);
-    expect(echo).toBe('the comma between two numbers: 2 and 0.04');
+    expect(echo).toBe('2 numbers a line, a comma between them: 2 and 0.04');
     expect(
       readLines(shapeFields.corners, '0,0\n24 in,0\n24,12\n0,12', 'us', speaker('us')).rows[2],
     ).toEqual({ x: expect.closeTo(0.6096, 12), y: expect.closeTo(0.3048, 12) });

@@ -88,7 +88,9 @@ export function readLines(field: LinesField, text: string, system: System, say: 
     rows,
     at,
     problems,
-    ...(commas && { echo: `the comma between two numbers: ${cells[0]!.join(' and ')}` }),
+    ...(commas && {
+      echo: `${columns.length} numbers a line, a comma between them: ${cells[0]!.join(' and ')}`,
+    }),
   };
 }
 
