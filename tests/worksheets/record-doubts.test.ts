@@ -21,6 +21,7 @@ import {
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 import { recordStrengthDoubts } from '../../src/worksheets/shared/record-strength-doubts.ts';
 import { publishedFor } from '../../src/worksheets/shared/record-strengths.ts';
+import { weighedDensity } from '../../src/worksheets/shared/record-words.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 
@@ -355,6 +356,73 @@ describe('a strength far outside what is published for its density', () => {
   });
 });
 
+describe('a bucket by which the mix is none', () => {
+  // Before cement is written down nothing contradicts it.
+  const { cement: _, ...rest } = sound!.readings;
+  const of = (name: 'full' | 'vessel', t: string, u: string): BatchRecord => ({
+    ...sound!,
+    readings: { ...rest, [name]: { t, u, s: 'metric' } },
+  });
+
+  test.each([
+    [
+      'full',
+      '134.4',
+      'kg',
+      /^Wet density: read \S+\skg\/m³; it must be at most 4000\skg\/m³\. Look at/,
+    ],
+    ['full', '1', 'kg', /it must be at least 100\skg\/m³/],
+    ['vessel', '20', 'mL', /it must be at most 4000/],
+  ] as const)(
+    '%s of %s %s is asked about, and neither planned on nor learned from',
+    (name, t, u, words) => {
+      const wrong = of(name, t, u);
+      expect(crossProblem(wrong, 'full', say)).toMatch(words);
+      expect(weighedDensity(wrong)).toBeUndefined();
+      expect(observe(wrong).landing).toBeUndefined();
+      expect(verdicts(wrong)).toEqual([]);
+      expect(crossProblem(sound!, 'full', say)).toBeUndefined();
+    },
+  );
+});
+
+test('a piece lighter than the cement in it is doubted', () => {
+  // Of 646 kg/m³ by the bucket 13.57 kg in 20.97 are cement: 418 kg/m³, a tenth of which is left open.
+  const dried = (dryMass: string) => recordDryDoubt(but({ dryMass, dryVolume: '5' }), say);
+  expect(dried('0.25')?.say).toMatch(
+    /weighs 50\.0\skg\/m³, less than the 418\skg\/m³ of the cement/,
+  );
+  expect(dried('1.86')?.verdict).toBe('look');
+  expect(dried('1.89')).toBeUndefined();
+});
+
+test('a top that sank by more than a tenth is looked at, for the mix in the form is denser', () => {
+  const sank = (sunk: string) => ({
+    ...sound!,
+    readings: { ...sound!.readings, depth: { t: '60', u: 'mm' }, sunk: { t: sunk, u: 'mm' } },
+  });
+  expect(verdicts(sank('6')).map(({ verdict }) => verdict)).toEqual(['good']);
+  expect(verdicts(sank('6.1'))).toEqual([
+    { verdict: 'look', say: expect.stringContaining('sank by 10\u00a0% of the depth') },
+  ]);
+});
+
+test('what is no foam is doubted, first weighed or again', () => {
+  const foam = (name: 'foamDensity' | 'foamLater', t: string) => ({
+    ...sound!,
+    readings: {
+      ...sound!.readings,
+      foamLaterAfter: { t: '10', u: 'min' },
+      [name]: { t, u: 'g/L' },
+    },
+  });
+  const said = (record: BatchRecord) => recordFoamDoubt(record, say)?.say ?? '';
+  expect(said(foam('foamDensity', '8'))).toMatch(/^Foam of 8\S*\sg\/L is hardly foam/);
+  expect(said(foam('foamLater', '7'))).toMatch(/^Foam weighed again of 7\S*\sg\/L is hardly foam/);
+  expect(observe(foam('foamLater', '7')).drift).toBeUndefined();
+  expect(observe(foam('foamLater', '70')).drift).toBeDefined();
+});
+
 test('what is to be looked at again beside others is what the page of the batch says to', () => {
   const doubted = (record: BatchRecord) =>
     isDoubted(record, say, recordStrengthDoubts(record, say));
@@ -408,7 +476,7 @@ describe('a foam weighed again', () => {
     ['81.5', '3', true],
   ])('80, then %s after %s min: weighed with its liquid %s', (later, after, with_) => {
     const record = twice(later, after);
-    expect(recordFoamDoubt(record)?.verdict).toBe(with_ ? 'look' : undefined);
+    expect(recordFoamDoubt(record, say)?.verdict).toBe(with_ ? 'look' : undefined);
     expect(isDoubted(record, say)).toBe(with_);
     // What two such weighings cannot tell apart teaches nothing either.
     expect('drift' in observe(record)).toBe(!with_ && 80 - Number(later) > 1.42);
@@ -418,6 +486,6 @@ describe('a foam weighed again', () => {
     const same = [twice('80', '20'), twice('80', '20'), twice('80', '20')];
     expect(summaryOf(learnFrom(same)).values).not.toHaveProperty('foam.drained');
     expect(summaryOf(learnFrom([twice('72', '10')])).values['foam.drained']!.n).toBe(1);
-    for (const record of demoBatches()) expect(recordFoamDoubt(record)).toBeUndefined();
+    for (const record of demoBatches()) expect(recordFoamDoubt(record, say)).toBeUndefined();
   });
 });

@@ -127,7 +127,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         reckoned.refused.map((quantity) => (
           <p class="problem">
             {reckoned.why
-              ? refused(reckoned.why, fieldOf(quantity), say)
+              ? refused(reckoned.why, RECORD_FIELDS[quantity as ReadingName], say)
               : `“${labelOf(quantity)}” cannot be: look at it again.`}
           </p>
         ))}
@@ -197,7 +197,5 @@ export function judgementsOf(
   return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];
 }
 
-const fieldOf = (quantity: string) =>
-  quantity in RECORD_FIELDS ? RECORD_FIELDS[quantity as ReadingName] : undefined;
 const labelOf = (quantity: string) =>
   quantity in READINGS ? READINGS[quantity as ReadingName].label : quantity;

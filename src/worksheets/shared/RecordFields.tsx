@@ -21,7 +21,7 @@ import { ChoiceInput } from '../../islands/parts/ChoiceInput.tsx';
 import { NumberInput } from '../../islands/parts/NumberInput.tsx';
 import { freeInSand } from './further.ts';
 import { BY_STAGE, RECORD_FIELDS, RECORD_SHEET, scaleOf } from './record-fields.ts';
-import { belowTare } from './record-words.ts';
+import { belowTare, noSuchMix } from './record-words.ts';
 
 const ALL = Object.keys(RECORD_FIELDS) as ReadingName[];
 const EMPTY: Entry = { t: '' };
@@ -82,6 +82,7 @@ export function retyped(editor: Written, name: ReadingName, entry: Entry): Entry
 const SOME = { min: 0, aboveMin: true };
 const POSSIBLE: Readonly<Partial<Record<ReadingName, Allowed>>> = {
   ...{ cement: SOME, water: SOME, foamVolume: SOME, vessel: SOME },
+  ...{ dryMass: SOME, dryVolume: SOME },
   foamDensity: { max: MIX_WATER_DENSITY, belowMax: true },
 };
 
@@ -91,7 +92,8 @@ const POSSIBLE: Readonly<Partial<Record<ReadingName, Allowed>>> = {
  */
 export function crossProblem(record: BatchRecord, name: ReadingName, say: Say): string | undefined {
   const at = (name: ReadingName) => readingValue(record, name);
-  if (name === 'full') return belowTare(READINGS.full.label, at('full'), at('tare'), say);
+  if (name === 'full')
+    return belowTare(READINGS.full.label, at('full'), at('tare'), say) ?? noSuchMix(record, say);
   const allowed = POSSIBLE[name];
   const value = at(name);
   if (allowed && value !== undefined) {

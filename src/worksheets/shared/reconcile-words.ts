@@ -90,7 +90,7 @@ export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgeme
     case 'lost-mass':
       return {
         verdict: 'look',
-        say: `${kilograms} of ${say(massIn, 'mass')} is missing: spilled, left in the mixer, or mis-tared. ${share} of the foam’s gas survived, if the bucket was right.`,
+        say: `${kilograms} of ${say(massIn, 'mass')} is missing: spilled, left in the mixer, mis-tared, or a slip in what filled the forms. ${share} of the foam’s gas survived, if the bucket was right.`,
       };
     case 'cannot-tell':
       return {
@@ -101,7 +101,7 @@ export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgeme
       return verdict.survival < 0.75
         ? {
             verdict: 'look',
-            say: `The readings agree, and only ${share} of the foam’s gas survived. Base mix too stiff or thirsty, foam too thin or too old, or too much stirring: change one of them.`,
+            say: `Look at the foam put in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.`,
           }
         : {
             verdict: 'good',

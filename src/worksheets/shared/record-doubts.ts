@@ -1,6 +1,6 @@
 import { keptValue } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/reading-value.ts';
-import { READINGS } from '../../bench/records/readings.ts';
+import { READINGS, type ReadingName } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
@@ -8,6 +8,8 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { HOURS, PERCENT } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
+import { foamFaultDoubt } from './foam-doubt.ts';
+import { isFoam } from './is-foam.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from './near-enough.ts';
 import {
   cleanAge,
@@ -47,14 +49,44 @@ export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | unde
   };
 }
 
-/** A piece cannot come out of drying heavier than the mix it was cast from. */
-export function recordDryDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+/** A piece cannot come out of drying heavier than the mix it was cast from, nor lighter than the cement and sand in it. */
+export function recordDryDoubt(
+  record: BatchRecord,
+  say: Say,
+  reckoned = reckon(record),
+): Judgement | undefined {
   const [dry, wet] = [driedDensity(record)?.density, weighedDensity(record)];
-  if (dry === undefined || wet === undefined || dry <= wet) return undefined;
+  if (dry === undefined || wet === undefined) return undefined;
+  const solids = contradicts(reckoned) ? 0 : wet * solidShare(record, reckoned);
+  const light = dry < (1 - STILL_THAT_MIX * NEAR_ENOUGH) * solids;
+  if (dry <= wet && !light) return undefined;
   const density = (x: number) => say(x, 'density');
   return {
     verdict: 'look',
-    say: `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they stand, the mix fell together in the form after it was weighed.`,
+    say: light
+      ? `Dried, the piece weighs ${density(dry)}, less than the ${density(solids)} of the cement and sand in it, and drying only takes water away. Look at the weight of the piece, its volume and their units.`
+      : `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they stand, the mix fell together in the form after it was weighed.`,
+  };
+}
+
+/** What of a mix no drying takes away: cement and sand, as a share of its mass; 0 where that is not known. */
+function solidShare(record: BatchRecord, reckoned: Reckoned): number {
+  const at = (name: ReadingName) => readingValue(record, name) ?? 0;
+  if (!reckoned.ok) return 0;
+  const { massIn } = reckoned.verdict;
+  const liquid = at('foamDensity') * (at('foamVolume') + at('foamAdded'));
+  const solid = at('cement') + at('sand');
+  return ((1 - liquid / massIn) * solid) / (solid + at('water'));
+}
+
+/** A mix that fell together in its form by more than leaves it the mix that was weighed. */
+export function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const [depth, sunk] = [readingValue(record, 'depth'), readingValue(record, 'sunk')];
+  if (!depth || !sunk || sunk >= depth || sunk / depth <= STILL_THAT_MIX * NEAR_ENOUGH)
+    return undefined;
+  return {
+    verdict: 'look',
+    say: `Look at both depths: the top sank by ${say(sunk / depth, 'ratio', { units: PERCENT, significant: 2 })} of the depth filled. If they stand, the mix fell together in the form and is denser there than the bucket says: go by a piece weighed dry.`,
   };
 }
 
@@ -78,14 +110,26 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
   );
 }
 
-/** A foam that lost less than any foam does. */
-export const recordFoamDoubt = (record: BatchRecord): Judgement | undefined =>
-  weighedTwice(record)?.undrained
+/** What is weighed as foam and is none, or lost less than any foam does. */
+export function recordFoamDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const none = (['foamDensity', 'foamLater'] as const).find((name) => {
+    const foam = readingValue(record, name);
+    return foam !== undefined && !isFoam(foam);
+  });
+  if (none)
+    return foamFaultDoubt(
+      readingValue(record, none)!,
+      say,
+      undefined,
+      none === 'foamLater' ? 'Foam weighed again' : undefined,
+    );
+  return weighedTwice(record)?.undrained
     ? {
         verdict: 'look',
         say: 'Pour the liquid off before the foam is weighed again: by its scale it lost less than any foam does. As it stands this foam teaches nothing of draining.',
       }
     : undefined;
+}
 
 /** A reading of none, where the corrections tell of some. */
 const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
@@ -105,9 +149,10 @@ export const readingDoubts = (
 ): readonly Judgement[] =>
   [
     recordBaseDoubt(record, say),
-    recordDryDoubt(record, say),
+    recordFoamDoubt(record, say),
+    recordSunkDoubt(record, say),
     recordCureDoubt(record, say),
-    recordFoamDoubt(record),
+    recordDryDoubt(record, say, reckoned),
     ...saidNone(record, reckoned),
     ...strengths,
   ].filter((doubt) => doubt !== undefined);

@@ -20,6 +20,7 @@ import { cementDensityOf } from './cement-density.ts';
 import { DRAINED, STANDS_MOST } from './drained-foam.ts';
 import { foamShare } from './foam-share.ts';
 import { holdsFurther } from './further.ts';
+import { isFoam } from './is-foam.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
 import { NEEDED, weighedBatch } from './weighed-batch.ts';
 
@@ -74,7 +75,7 @@ const sandUnsaid = ({ bench, readings }: BatchRecord): readonly ReadingName[] =>
 
 /**
  * What two weighings of the foam say of its draining, a share in ten minutes. `tells`: it fell by more than the ± of
- * both. `undrained`: it grew heavier by more, or fell by less, beyond that ±, than one that loses a quarter in the
+ * both, to what is foam still. `undrained`: it grew heavier by more, or fell by less, beyond that ±, than one that loses a quarter in the
  * longest that any stands.
  */
 export function weighedTwice(
@@ -89,7 +90,7 @@ export function weighedTwice(
   const slowest = first * (1 - (1 - DRAINED.thin) ** (time / STANDS_MOST));
   return {
     drift: foamDrift({ first, later, time }),
-    tells: lost > both,
+    tells: lost > both && isFoam(later),
     undrained: lost < -both || slowest - Math.max(lost, 0) > both,
   };
 }

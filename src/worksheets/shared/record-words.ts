@@ -1,6 +1,8 @@
 import { readingValue } from '../../bench/records/reading-value.ts';
-import type { ReadingName, Stage } from '../../bench/records/readings.ts';
+import { canBe, READINGS, type ReadingName, type Stage } from '../../bench/records/readings.ts';
 import { type BatchRecord, type Correction, stageOf } from '../../bench/records/record.ts';
+import { fromUnit } from '../../core/quantity/convert.ts';
+import { refused } from '../../islands/engine/problems.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { ADDED_FOAM } from './amounts.ts';
 import { dayInWords } from './moments.ts';
@@ -77,9 +79,22 @@ export function blendDensity(at: (name: ReadingName) => number | undefined): num
     : undefined;
 }
 
-/** The same of a batch, as weighed last. */
-export const weighedDensity = (record: BatchRecord): number | undefined =>
-  blendDensity((name) => readingValue(record, name));
+const blended = (record: BatchRecord) => blendDensity((name) => readingValue(record, name));
+
+/** The same of a batch, as weighed last; undefined too where no mix weighs so much or so little. */
+export function weighedDensity(record: BatchRecord): number | undefined {
+  const wet = blended(record);
+  return wet !== undefined && canBe(READINGS.planned, wet) ? wet : undefined;
+}
+
+/** A bucket by whose readings the mix is none, in a sentence. */
+export function noSuchMix(record: BatchRecord, say: Say): string | undefined {
+  const value = blended(record);
+  if (value === undefined || canBe(READINGS.planned, value)) return undefined;
+  const { kind, unit, from, to } = READINGS.planned;
+  const allowed = { min: fromUnit(from, kind, unit), max: fromUnit(to, kind, unit) };
+  return `${refused({ quantity: 'Wet density', value, kind, allowed }, undefined, say)} Look at the bucket’s weights, its volume and their units.`;
+}
 
 /** Wet density as first weighed, kg/m³: what the plan came to, before any correction mended it; undefined: not known. */
 export const landedDensity = (record: BatchRecord): number | undefined =>

@@ -85,8 +85,8 @@ describe('mix taken out before a correction', () => {
   test('what cannot be is refused', () => {
     const refused = (of: object) => () => inMixer(batch, [{ weighed: 1000, out: 1, ...of }]);
     const by = (quantity: string) => expect.objectContaining({ quantity });
-    expect(refused({ out: 11.13 })).toThrow(by('mix taken out'));
-    expect(refused({ out: -1 })).toThrow(by('mix taken out'));
+    expect(refused({ out: 11.13 })).toThrow(by('Mix taken out'));
+    expect(refused({ out: -1 })).toThrow(by('Mix taken out'));
     expect(refused({ weighed: -1 })).toThrow(by('weighed'));
     expect(refused({ out: 11.11 })).not.toThrow();
     expect(() => inMixer(batch, [{ weighed: 0 }, ...out])).not.toThrow();
