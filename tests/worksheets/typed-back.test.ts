@@ -134,7 +134,7 @@ test('a part that has been colder than the warmest is told when to look at the p
 
 test('what soap to put in is not taken for what the foam is to have', () => {
   const { say } = typed(soapLost, { dose: '8.2 g/L' }, 'metric').judgement;
-  expect(say).toMatch(/put in at least 10\.\d\sg\/L, so that 8\.2\sg\/L is left/);
+  expect(say).toMatch(/put in at least 10\.\d\sg\/L, so that the dose is left/);
   expect(say).toContain('Leave the dose above as it is');
 });
 

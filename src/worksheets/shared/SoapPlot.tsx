@@ -68,7 +68,7 @@ export function SoapPlot({
               <g>
                 <path class="leader" d={`M${axes.x(x)} ${axes.y(y)}V${axes.y(top)}`} />
                 <text
-                  class="strong"
+                  class="strong on-layer"
                   x={axes.x(x) + (far ? -6 : 6)}
                   y={axes.y(top) + (close && name === 'soft' ? 30 : 14)}
                   text-anchor={far ? 'end' : 'start'}
