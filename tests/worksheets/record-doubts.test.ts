@@ -217,6 +217,7 @@ test('of a bucket too heavy for any gas no gas is told', () => {
   const told = page({ ...tiny, readings: { ...tiny.readings, vessel } });
   expect(told).not.toContain('Gas in the mix');
   expect(told).not.toContain('Foam that survived');
+  expect(told).not.toContain('Yield');
   expect(told).toMatch(
     /At 6\d\d\s000\skg\/m³ the bucket is heavier.*“bucket’s volume” at least \d/s,
   );
@@ -381,6 +382,7 @@ describe('a bucket by which the mix is none', () => {
       expect(weighedDensity(wrong)).toBeUndefined();
       expect(observe(wrong).landing).toBeUndefined();
       expect(verdicts(wrong)).toEqual([]);
+      expect(isDoubted(wrong, say)).toBe(true);
       expect(crossProblem(sound!, 'full', say)).toBeUndefined();
     },
   );

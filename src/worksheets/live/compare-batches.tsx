@@ -12,7 +12,7 @@ import type { Said } from '../shared/LandingChart.tsx';
 import { noCharts } from '../shared/no-charts.ts';
 import { isDoubted } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
-import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
+import { ageWhenStripped, driedDensity, reckon, tellsOfFoam } from '../shared/record-numbers.ts';
 import { landedDensity, nameOf, namesInWords, weighedDensity } from '../shared/record-words.ts';
 import { signedPercent } from '../shared/signed-percent.ts';
 import { useRecords } from '../shared/use-records.ts';
@@ -128,7 +128,7 @@ export default function CompareBatches() {
           return [
             `${nameOf(record)}${doubted.includes(record) ? ', look again' : ''}`,
             planned && weighed ? signedPercent(weighed / planned - 1) : '—',
-            reckoned.ok
+            reckoned.ok && tellsOfFoam(reckoned.verdict)
               ? withPm(
                   say,
                   reckoned.verdict.survival,

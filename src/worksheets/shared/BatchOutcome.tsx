@@ -23,6 +23,7 @@ import {
   loggedOf,
   type Reckoned,
   reckon,
+  tellsOfFoam,
 } from './record-numbers.ts';
 import { goOnWith, onwardWords } from './record-onward.ts';
 import { dryWords, weighedDensity } from './record-words.ts';
@@ -71,8 +72,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
     const { verdict } = reckoned;
     const { u } = verdict;
     figures.push(['Wet density', 'density', verdict.wetDensity, { pm: u.wetDensity }]);
-    // Of water and cement that make no base mix, or a mix too heavy for any gas, nothing follows for the foam.
-    if (!['no-such-base-mix', 'heavier-than-airless'].includes(verdict.finding))
+    if (tellsOfFoam(verdict))
       figures.push(
         ['Foam that survived', 'ratio', verdict.survival, { units: PERCENT, pm: u.survival }],
         ['Gas in the mix', 'ratio', verdict.air, { units: PERCENT, pm: u.air }],
@@ -83,9 +83,11 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       verdict.waterCement,
       { pm: u.waterCement },
     ]);
-    if (verdict.yield !== undefined)
+    // Of a mix that heavy nothing came out as it says.
+    const told = verdict.finding !== 'heavier-than-airless';
+    if (told && verdict.yield !== undefined)
       figures.push(['Yield', 'volume', verdict.yield, { pm: u.yield }]);
-    if (verdict.missing !== undefined)
+    if (told && verdict.missing !== undefined)
       figures.push(['Went in, not found', 'mass', verdict.missing, { pm: verdict.uMissing }]);
   }
   if (age !== undefined)

@@ -101,7 +101,7 @@ export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgeme
       return verdict.survival < 0.75
         ? {
             verdict: 'look',
-            say: `Look at the foam put in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.`,
+            say: `Check the foam put in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.`,
           }
         : {
             verdict: 'good',

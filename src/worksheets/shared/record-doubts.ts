@@ -20,7 +20,7 @@ import {
   reckon,
   weighedTwice,
 } from './record-numbers.ts';
-import { weighedDensity } from './record-words.ts';
+import { noSuchMix, weighedDensity } from './record-words.ts';
 import { saidApart } from './said-apart.ts';
 
 /** Water and cement of a saved batch, against the plan that was saved with it. */
@@ -86,7 +86,7 @@ export function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | unde
     return undefined;
   return {
     verdict: 'look',
-    say: `Look at both depths: the top sank by ${say(sunk / depth, 'ratio', { units: PERCENT, significant: 2 })} of the depth filled. If they stand, the mix fell together in the form and is denser there than the bucket says: go by a piece weighed dry.`,
+    say: `Check both depths: the top sank by ${say(sunk / depth, 'ratio', { units: PERCENT, significant: 2 })} of the depth filled. If they stand, the mix fell together in the form and is denser there than the bucket says: go by a piece weighed dry.`,
   };
 }
 
@@ -170,5 +170,9 @@ export function isDoubted(
   const wrong = reckoned.ok
     ? contradicts(reckoned) || reckoned.verdict.finding === 'no-such-base-mix'
     : reckoned.refused.length > 0;
-  return wrong || readingDoubts(record, reckoned, say, strengths).length > 0;
+  return (
+    wrong ||
+    noSuchMix(record, say) !== undefined ||
+    readingDoubts(record, reckoned, say, strengths).length > 0
+  );
 }

@@ -26,7 +26,7 @@ export function landedOf(records: readonly BatchRecord[]): {
   const leftOut: string[] = [];
   for (const { record, plan } of invented ? planned : own) {
     const [name, weighed] = [nameOf(record), landedDensity(record)];
-    if (weighed && contradicts(reckon(record))) leftOut.push(name);
+    if (contradicts(reckon(record))) leftOut.push(name);
     else if (weighed)
       all.push({ record, landed: { name, planned: plan, weighed, share: sharePlanned(record) } });
   }

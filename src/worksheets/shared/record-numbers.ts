@@ -141,6 +141,10 @@ export const contradicts = (reckoned: Reckoned): boolean =>
   reckoned.ok &&
   ['heavier-than-airless', 'more-air-than-foam', 'gained-mass'].includes(reckoned.verdict.finding);
 
+/** Whether anything follows for the foam: of water and cement that make no base mix, or a mix too heavy for any gas, nothing does. */
+export const tellsOfFoam = ({ finding }: VerdictCorrected): boolean =>
+  finding !== 'no-such-base-mix' && finding !== 'heavier-than-airless';
+
 /** Shares of foam that lives, no farther apart, are one plan: that moves a density by no more than batches scatter. A choice. */
 export const ONE_PLAN = 0.015;
 

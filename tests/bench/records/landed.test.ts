@@ -249,6 +249,13 @@ describe('readings that cannot be', () => {
     for (const planned of ['60000', '6'])
       expect(landedOf([own('A', { planned, ...bucket, full: '13' })]).landed).toEqual([]);
   });
+
+  test('and so are a bucket’s of 6200 kg/m³, which is named as left out', () => {
+    const { invented: _, ...made } = demo[0]!;
+    const full = { t: '125', u: 'kg' };
+    const heavy = { ...made, name: 'Heavy', readings: { ...made.readings, full } };
+    expect(landedOf([heavy])).toMatchObject({ landed: [], leftOut: ['Heavy'] });
+  });
 });
 
 describe('batches of one day', () => {
