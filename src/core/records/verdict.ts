@@ -1,7 +1,8 @@
-import { DomainError, demand } from '../domain-error.ts';
+import { demand } from '../domain-error.ts';
 import { BASE_WATER_CEMENT, isBaseMix } from '../mix/water-cement-limits.ts';
 import { justOver, SLIVER } from '../quantity/dust.ts';
 import { firstOrder } from '../uncertainty/first-order.ts';
+import { nearestPossible, whereAllowed } from './nearest-possible.ts';
 import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
 
 /** A reading's standard uncertainty, SI, by its name; absent: taken as exact. */
@@ -86,7 +87,7 @@ export function judgeBatch(
       const x = names.map((name) => at[name]!);
       const doubts = names.map((name) => u[name]!);
       // A reading at the edge of what can be has no slope to carry its doubt along.
-      return allowed(() => firstOrder(f, x, doubts).u) ?? Infinity;
+      return whereAllowed(() => firstOrder(f, x, doubts).u) ?? Infinity;
     };
     const uSurvival = doubtOf(survival);
     const uMost = found.mostMissing === undefined ? 0 : doubtOf(mostMissing);
@@ -106,17 +107,18 @@ export function judgeBatch(
     return !cannotBe.includes(looked(at).finding);
   };
   const nearest = (reading: Reading): Suspect[] => {
-    const [x, doubt] = [batch[reading]!, u[reading]!];
+    const [read, doubt] = [batch[reading]!, u[reading]!];
     const at = (value: number) => ({ ...batch, [reading]: value });
-    // Times the bucket’s volume an end is a straight line in any one reading.
-    const to = ends
-      .map((end) =>
-        allowed(() => zeroOf((value) => end(balance(at(value))) * at(value).vessel, x, doubt)),
-      )
-      .filter((value) => value !== undefined)
-      .toSorted((a, b) => Math.abs(a - x) - Math.abs(b - x))
-      .find((value) => allowed(() => can(at(value))));
-    return to === undefined ? [] : [{ reading, to, by: to - x, doubts: Math.abs(to - x) / doubt }];
+    const to = nearestPossible({
+      read,
+      doubt,
+      // Times the bucket’s volume an end is a straight line in any one reading.
+      ends: ends.map((end) => (value) => end(balance(at(value))) * at(value).vessel),
+      can: (value) => can(at(value)),
+    });
+    return to === undefined
+      ? []
+      : [{ reading, to, by: to - read, doubts: Math.abs(to - read) / doubt }];
   };
   const wrong = cannotBe.includes(finding) && finding !== 'no-such-base-mix';
   const doubted = names.filter((name) => wrong && u[name]! > 0);
@@ -176,30 +178,4 @@ function contradiction(found: Reconciled, u: number, uMost: number): Finding {
   if (most < -CONTRADICTION * uMost) return 'gained-mass';
   if (lost > Math.max(CONTRADICTION * uMost, FILM * massIn)) return 'lost-mass';
   return u > TOO_DOUBTFUL || found.survival > 1 + TOO_MUCH ? 'cannot-tell' : 'consistent';
-}
-
-/** What an asking answers; undefined where a reading cannot be so. */
-function allowed<T>(ask: () => T): T | undefined {
-  try {
-    return ask();
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error;
-    return undefined;
-  }
-}
-
-/** Steps of `zeroOf` for what is not quite a straight line. */
-const STEPS = 8;
-
-/** Where a straight line, or nearly one, meets nothing: by the secant from x and a tenth of its doubt below, or above where less cannot be. */
-function zeroOf(f: (x: number) => number, x: number, doubt: number): number {
-  const step = doubt / 10;
-  let [a, b] = [x, x > step ? x - step : x + step];
-  let fa = f(a);
-  for (let i = 0; i < STEPS; i++) {
-    const fb = f(b);
-    if (fb === fa || Math.abs(b - a) < SLIVER * Math.abs(b)) break;
-    [a, b, fa] = [b, b - (fb * (b - a)) / (fb - fa), fb];
-  }
-  return b;
 }

@@ -75,7 +75,7 @@ export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgeme
     case 'heavier-than-airless':
       return {
         verdict: 'stop',
-        say: `At ${say(verdict.wetDensity, 'density')} the bucket is heavier than the same parts would be without a single bubble, ${say(verdict.massIn / verdict.airless, 'density')}, so one reading is wrong. ${suspectWords(verdict, say)}`,
+        say: `At ${say(verdict.wetDensity, 'density')} the bucket is heavier than the same parts would be without a single bubble, ${say(verdict.massIn / verdict.airless, 'density')}, so one reading is wrong, or sand is not written down. ${suspectWords(verdict, say)}`,
       };
     case 'more-air-than-foam':
       return {
@@ -101,7 +101,7 @@ export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgeme
       return verdict.survival < 0.75
         ? {
             verdict: 'look',
-            say: `Check the foam put in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.`,
+            say: `Check what went in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.`,
           }
         : {
             verdict: 'good',

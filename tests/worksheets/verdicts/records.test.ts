@@ -4,7 +4,7 @@ import { verdicts } from './verdicts.ts';
 verdicts(reconcile, {}, [
   // Three quarters of the foam’s gas were in the mix: 719.9 kg/m³.
   [{ full: '15.23 kg' }, 'good', /That is one batch/],
-  [{ full: '15.26 kg' }, 'look', /^Check the foam put in and .*only 74\.8.*If they stand/],
+  [{ full: '15.26 kg' }, 'look', /^Check what went in and .*only 74\.8.*If they stand/],
   // Ten times its ± of half a litre is beyond a slip of the scale.
   [{ full: '11.552 kg' }, 'stop', /5\.0\sL more would explain it\. After/],
   // No bucket known so badly makes it an average to plan with.

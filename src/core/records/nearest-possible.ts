@@ -1,0 +1,55 @@
+import { DomainError } from '../domain-error.ts';
+import { SLIVER } from '../quantity/dust.ts';
+
+/**
+ * The value nearest to what was read at which one of some ends is nothing and that can be; undefined where none is. Of
+ * ends that are straight lines, or all but, in the reading: each is met by a few steps of the secant. No range: a search.
+ *
+ * @param of `read` and its standard uncertainty `doubt`, above 0, in one unit; `ends` in any; `can` whether a value can be
+ * @throws whatever an end or `can` throws but a `DomainError`: what is refused cannot be
+ * @source definition
+ */
+export function nearestPossible(of: {
+  readonly read: number;
+  readonly doubt: number;
+  readonly ends: readonly ((value: number) => number)[];
+  readonly can: (value: number) => boolean;
+}): number | undefined {
+  const { read, doubt, ends, can } = of;
+  const far = (value: number) => Math.abs(value - read);
+  return ends
+    .map((end) => whereAllowed(() => zeroOf(end, read, doubt)))
+    .filter((value) => value !== undefined)
+    .toSorted((a, b) => far(a) - far(b))
+    .find((value) => whereAllowed(() => can(value)));
+}
+
+/**
+ * What an asking answers; undefined where it is refused. No range: whatever it answers.
+ * @throws anything thrown but a `DomainError`
+ * @source definition
+ */
+export function whereAllowed<T>(ask: () => T): T | undefined {
+  try {
+    return ask();
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return undefined;
+  }
+}
+
+/** Steps for what is not quite a straight line. */
+const STEPS = 8;
+
+/** Where a line meets nothing: by the secant from x and a tenth of its doubt below, or above where less cannot be. */
+function zeroOf(f: (x: number) => number, x: number, doubt: number): number {
+  const step = doubt / 10;
+  let [a, b] = [x, x > step ? x - step : x + step];
+  let fa = f(a);
+  for (let i = 0; i < STEPS; i++) {
+    const fb = f(b);
+    if (fb === fa || Math.abs(b - a) < SLIVER * Math.abs(b)) break;
+    [a, b, fa] = [b, b - (fb * (b - a)) / (fb - fa), fb];
+  }
+  return b;
+}
