@@ -80,7 +80,7 @@ function solidShare(record: BatchRecord, reckoned: Reckoned): number {
 }
 
 /** A mix that fell together in its form by more than leaves it the mix that was weighed. */
-export function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const [depth, sunk] = [readingValue(record, 'depth'), readingValue(record, 'sunk')];
   if (!depth || !sunk || sunk >= depth || sunk / depth <= STILL_THAT_MIX * NEAR_ENOUGH)
     return undefined;
