@@ -45,7 +45,7 @@ export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | unde
   const by = say(Math.abs(off), 'ratio', { units: PERCENT, significant: 2 });
   return {
     verdict: 'look',
-    say: `It weighs ${density(wet)} where ${density(planned)} was planned, ${by} ${off > 0 ? 'heavier' : 'lighter'}: it is not the mix that was planned. Go on with the weighed density for weight, strength and curing, and look for the cause before the next batch.`,
+    say: `Check the bucket’s weights and volume: it weighs ${density(wet)} where ${density(planned)} was planned, ${by} ${off > 0 ? 'heavier' : 'lighter'}. If they stand, it is another mix: go on with the weighed density for weight, strength and curing, and look for the cause before the next batch.`,
   };
 }
 

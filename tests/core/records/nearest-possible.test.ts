@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { demand } from '../../../src/core/domain-error.ts';
+import { nearestPossible } from '../../../src/core/records/nearest-possible.ts';
+
+const any = () => true;
+/** Nothing at 2, and at 12. */
+const ends = [(x: number) => 3 * (x - 2), (x: number) => 12 - x];
+
+test('the nearest end that can be is found, and none where none can', () => {
+  const at = (read: number, can: (x: number) => boolean = any) =>
+    nearestPossible({ read, doubt: 0.5, ends, can });
+  expect(at(4)).toBeCloseTo(2, 12);
+  expect(at(10)).toBeCloseTo(12, 12);
+  expect(at(4, (x) => x > 3)).toBeCloseTo(12, 12);
+  // From nothing there is no way down.
+  expect(at(0)).toBeCloseTo(2, 12);
+  expect(at(4, (x) => x > 13)).toBeUndefined();
+});
+
+test('a bent line is met as well as a straight one', () => {
+  const bent = (x: number) => x / (1 + x / 100) - 5;
+  expect(nearestPossible({ read: 20, doubt: 1, ends: [bent], can: any })).toBeCloseTo(100 / 19, 9);
+});
+
+test('what is refused cannot be, and a fault is not hidden', () => {
+  const positive = (x: number) => {
+    demand('x', x, 'mass', { min: 0 });
+    return x + 1;
+  };
+  expect(nearestPossible({ read: 3, doubt: 1, ends: [positive], can: any })).toBeUndefined();
+  const broken = () => {
+    throw new TypeError('broken');
+  };
+  expect(() => nearestPossible({ read: 3, doubt: 1, ends: [broken], can: any })).toThrow('broken');
+});
