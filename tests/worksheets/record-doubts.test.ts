@@ -150,6 +150,19 @@ describe('what was added while correcting', () => {
   });
 });
 
+test('less left over than was taken out before a correction is asked about', () => {
+  const taken = (leftOver: string) => ({
+    ...but({ foamAdded: '3', leftOver }),
+    corrections: [{ weighed: 700, out: 3, foam: 0.003 }],
+  });
+  const said = (leftOver: string) => verdicts(taken(leftOver)).map(({ say }) => say);
+  expect(said('1')).toContainEqual(
+    expect.stringContaining('says 1.0\u00a0kg, and 3.0\u00a0kg was taken out'),
+  );
+  expect(said('2.98')).not.toContainEqual(expect.stringContaining('taken out'));
+  expect(said('')).not.toContainEqual(expect.stringContaining('taken out'));
+});
+
 describe('a mix that missed its plan', () => {
   const planned = (t: string) => ({
     ...sound!,

@@ -131,6 +131,21 @@ export function recordFoamDoubt(record: BatchRecord, say: Say): Judgement | unde
     : undefined;
 }
 
+/** Rounded as it is written down, what was left over may be so much less than what was taken out. A choice. */
+const ROUNDED = 0.99;
+
+/** Less left over than was taken out before a correction, which counts as left over. */
+function recordOutDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const left = readingValue(record, 'leftOver');
+  const out = record.corrections.reduce((sum, made) => sum + (made.out ?? 0), 0);
+  if (left === undefined || left >= ROUNDED * out) return undefined;
+  const mass = (kg: number) => say(kg, 'mass', { significant: 2 });
+  return {
+    verdict: 'look',
+    say: `Add what was taken out to “${READINGS.leftOver.label}”: it says ${mass(left)}, and ${mass(out)} was taken out before a correction.`,
+  };
+}
+
 /** A reading of none, where the corrections tell of some. */
 const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
   (reckoned.ok ? [] : reckoned.missing)
@@ -153,6 +168,7 @@ export const readingDoubts = (
     recordSunkDoubt(record, say),
     recordCureDoubt(record, say),
     recordDryDoubt(record, say, reckoned),
+    recordOutDoubt(record, say),
     ...saidNone(record, reckoned),
     ...strengths,
   ].filter((doubt) => doubt !== undefined);
