@@ -40,3 +40,26 @@ test('a good panel does not speak for its clamps: it says what they carry', () =
     /not checked here: .* each lower one must carry \d.*\sN, .* each upper one \d/,
   );
 });
+
+test.each([
+  ['the span going up the fill', { spans: { t: 'up' } }],
+  ['a short span', { span: { t: '150', u: 'mm' } }],
+  ['a thinner panel up the fill', { spans: { t: 'up' }, thickness: { t: '15', u: 'mm' } }],
+])('how far battens may stand apart does not rest on how far they do: %s', (_, typed) => {
+  const say = speaker('metric');
+  const asked = (typed: object) => {
+    const entries: Entries = Object.fromEntries(
+      Object.entries(typed).map(([name, entry]) => [`form-pressure.${name}`, entry]),
+    );
+    const found = answer(formPressure, readWorksheet(formPressure, entries, {}, say), say);
+    mustAnswer(found);
+    return found;
+  };
+  const { numbers, judgement } = asked(typed);
+  const wide = asked({ ...typed, spans: { t: 'one' }, span: { t: '450', u: 'mm' } });
+  expect(numbers.longest!.value).toBe(wide.numbers.longest!.value);
+  expect(judgement.say).toContain('it could span');
+  // What bulges less than a micrometre has no figure; its stress and the limits do.
+  expect(numbers.deflection).toBeUndefined();
+  expect(Object.keys(numbers)).toEqual(expect.arrayContaining(['mayBend', 'stress', 'mayStress']));
+});

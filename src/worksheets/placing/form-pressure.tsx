@@ -13,6 +13,8 @@ const NEWTON = { metric: 'N', us: 'lbf' } as const;
 
 /** A form higher than a person is for a designer, m. A choice: no source draws the line here. */
 const TALL = 1.8;
+/** Over fewer thicknesses it is a deep beam, of which this one's formulas tell no stress and no span. From memory. */
+const SLENDER = 2;
 
 export default worksheet({
   id: 'form-pressure',
@@ -30,16 +32,16 @@ export default worksheet({
       pressure: push.pressure,
     } as const;
     const limits = { share: BENDS[v.limit], stress: v.stress };
+    const span = v.spans === 'up' ? depth : v.span;
     const bent =
-      v.spans === 'up'
-        ? panelUpTheFill({ ...panel, span: depth })
-        : panelBending({ ...panel, span: v.span });
+      v.spans === 'up' ? panelUpTheFill({ ...panel, span }) : panelBending({ ...panel, span });
     return {
       push,
       limits,
-      span: v.spans === 'up' ? depth : v.span,
+      span,
       bent,
-      bends: bent.deflection >= LEAST_BULGE,
+      bulges: bent.deflection >= LEAST_BULGE,
+      beam: span >= SLENDER * v.thickness,
       longest: longestSpan({ ...panel, ...limits }),
       // A clamp bears no more of the side than there is.
       ties: tieLoads({ density, depth, spacing: Math.min(spacing, v.width), lower, upper }),
@@ -88,31 +90,30 @@ export default worksheet({
     deflection: {
       label: 'The panel bulges by',
       kind: 'length',
-      of: (r) => (r.bends ? r.bent.deflection : undefined),
+      of: (r) => (r.bulges ? r.bent.deflection : undefined),
       significant: 2,
       answer: true,
     },
     mayBend: {
       label: 'Bulge allowed',
       kind: 'length',
-      of: ({ limits, bent, bends }) =>
-        bends ? (limits.share * bent.deflection) / bent.share : undefined,
+      of: ({ limits, span, beam }) => (beam ? limits.share * span : undefined),
     },
     stress: {
       label: 'Bending stress in the panel',
       kind: 'stress',
-      of: (r) => (r.bends ? r.bent.stress : undefined),
+      of: (r) => (r.beam ? r.bent.stress : undefined),
       significant: 2,
     },
     mayStress: {
       label: 'Stress allowed',
       kind: 'stress',
-      of: (r) => (r.bends ? r.limits.stress : undefined),
+      of: (r) => (r.beam ? r.limits.stress : undefined),
     },
     longest: {
       label: 'Longest span for this panel',
       kind: 'length',
-      of: (r) => (r.bends ? r.longest.span : undefined),
+      of: (r) => (r.beam ? r.longest.span : undefined),
       toward: 'down',
     },
     lowerTie: {
@@ -128,7 +129,7 @@ export default worksheet({
       units: NEWTON,
     },
   },
-  judge: ({ bent, bends, limits, longest, float, face, ties }, v, say) => {
+  judge: ({ bent, beam, limits, longest, float, face, ties }, v, say) => {
     const { depth } = v;
     const plain = (metres: number) => say(metres, 'length', { plain: true, significant: 3 });
     const span = say(longest.span, 'length', { significant: 3, toward: 'down' });
@@ -175,12 +176,7 @@ export default worksheet({
         `Place it in two: no more than ${practiceLift('max', say)} is placed in one lift.`,
       );
     if (all[0]?.verdict !== 'stop') {
-      judged(
-        'good',
-        bends
-          ? `The panel holds and stays straight; it could span ${span}.`
-          : 'The panel holds and does not bulge to speak of.',
-      );
+      judged('good', `The panel holds and stays straight${beam ? `; it could span ${span}` : ''}.`);
       if (!amiss)
         judged(
           'good',
@@ -206,8 +202,8 @@ export default worksheet({
     },
     {
       tex: String.raw`\delta = k_\delta\,\frac{p\,L^4}{E\,t^3/12} \qquad \sigma = k_m\,\frac{p\,L^2}{t^2/6}`,
-      put: (_, { bent, bends, limits, longest, span }, say) =>
-        `δ ${bends ? `= ${say(bent.deflection, 'length', { significant: 2 })}` : `< ${say(LEAST_BULGE, 'length', { plain: true, significant: 1 })}`} over a span of ${say(span, 'length')}, limit span ÷ ${Math.round(1 / limits.share)}${bends ? `; the longest span is set by its ${longest.by}` : ''}`,
+      put: (_, { bent, bulges, beam, limits, longest, span }, say) =>
+        `δ ${bulges ? `= ${say(bent.deflection, 'length', { significant: 2 })}` : `< ${say(LEAST_BULGE, 'length', { plain: true, significant: 1 })}`} over a span of ${say(span, 'length')}, limit span ÷ ${Math.round(1 / limits.share)}${beam ? `; the longest span is set by its ${longest.by}` : ''}`,
     },
   ],
   figure: ({ values, result: { push, bent, span }, say }) => (

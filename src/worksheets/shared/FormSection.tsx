@@ -21,7 +21,7 @@ const DEEP = 160;
 const FACE = 262;
 /** The inside of the far wall. */
 const WALL = 96;
-/** A panel that bulges less, m, does not to speak of: by so short or so thick a beam nothing is told. A choice. */
+/** A panel that bulges less, m, does not to speak of. A choice. */
 export const LEAST_BULGE = 1e-6;
 /** Any other is drawn so large that it can be seen. */
 const DRAWN = 12;
