@@ -14,6 +14,7 @@ import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import receiver from '../../src/worksheets/foam/receiver.tsx';
 import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
+import batch from '../../src/worksheets/mix/batch.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
@@ -475,30 +476,41 @@ test('a foam whose liquid is all there is in the vessel is none', () => {
   expect(judged(foamDensity, { ...weighed, drained: '1500' }).verdict).not.toBe('good');
 });
 
-test('a plan says of a foam that it is only assumed, until it is weighed or typed otherwise', () => {
-  for (const key of Object.keys($kept.get())) keep(key, undefined);
-  const planned = (foam: Readonly<Record<string, string>>, typed = {}) => {
-    const entries: Entries = Object.fromEntries(
-      Object.entries(foam).map(([name, t]) => [benchKey(foamDensity, name), { t, s: 'metric' }]),
-    );
-    const reading = readWorksheet(foamDensity, entries, {}, metric);
-    keepResults(foamDensity, reading, answer(foamDensity, reading, metric), true);
-    const own: Entries = Object.fromEntries(
-      Object.entries({ waterCement: '0.4', ...typed }).map(([name, t]) => [
-        benchKey(proportion, name),
-        { t, s: 'metric' },
-      ]),
-    );
-    const kept = $kept.get();
-    const found = answer(proportion, readWorksheet(proportion, own, kept, metric), metric, kept);
-    mustAnswer(found);
-    return found.judgement;
-  };
-  const assumed = { method: 'assumed', assumed: '85' };
-  expect(planned(assumed)).toMatchObject({
-    verdict: 'look',
-    say: expect.stringMatching(/^Weigh the foam before .*: its 85(\.0)?\sg\/L is only assumed\./),
-  });
-  expect(planned(assumed, { foamDensity: '90' }).say).not.toContain('assumed');
-  expect(planned({ method: 'weighed', full: '2.45' }).say).not.toContain('assumed');
-});
+test.each([
+  ['plan', proportion],
+  ['batch', batch],
+])(
+  'a %s says of a foam that it is only assumed, until it is weighed or typed otherwise',
+  (_, sheet) => {
+    for (const key of Object.keys($kept.get())) keep(key, undefined);
+    const planned = (foam: Readonly<Record<string, string>>, typed = {}) => {
+      const entries: Entries = Object.fromEntries(
+        Object.entries(foam).map(([name, t]) => [benchKey(foamDensity, name), { t, s: 'metric' }]),
+      );
+      const reading = readWorksheet(foamDensity, entries, {}, metric);
+      keepResults(foamDensity, reading, answer(foamDensity, reading, metric), true);
+      const own: Entries = Object.fromEntries(
+        Object.entries({ waterCement: '0.4', ...typed }).map(([name, t]) => [
+          benchKey(sheet, name),
+          { t, s: 'metric' },
+        ]),
+      );
+      const kept = $kept.get();
+      const found = answer(
+        sheet as AnyWorksheet,
+        readWorksheet(sheet, own, kept, metric),
+        metric,
+        kept,
+      );
+      mustAnswer(found);
+      return found.judgement;
+    };
+    const assumed = { method: 'assumed', assumed: '85' };
+    expect(planned(assumed)).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^Weigh the foam before .*: its 85(\.0)?\sg\/L is only assumed\./),
+    });
+    expect(planned(assumed, { foamDensity: '90' }).say).not.toContain('assumed');
+    expect(planned({ method: 'weighed', full: '2.45' }).say).not.toContain('assumed');
+  },
+);

@@ -4,6 +4,7 @@ import { MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { Bucket } from '../shared/Bucket.tsx';
+import { ASSUMED_FOAM } from '../shared/is-foam.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
 import { OWN_PLAN, ownPlan } from '../shared/own-plan.ts';
@@ -12,6 +13,7 @@ import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
 import { results } from './batch-results.ts';
 import { amountsOf, bagRows, leavesFurther, NAMES } from './batch-tables.ts';
+import { assumedDoubt } from './mix-doubts.ts';
 
 /** For less of a bag than this nobody rounds to whole ones. A choice. */
 const PART_OF_A_BAG = 0.1;
@@ -42,9 +44,9 @@ export default worksheet({
     return { design, loads, damp: v.moisture, free, bags: wholeBags(input, design, v.bag) };
   },
   results,
-  judge: ({ design, bags }, v, say) => {
+  judge: ({ design, bags }, v, say, kept = {}) => {
     const density = say(design.wetDensity, 'density');
-    return judgeBy(batchDoubts(design, v, say), {
+    return judgeBy([assumedDoubt(v.foamDensity, kept, say), ...batchDoubts(design, v, say)], {
       verdict: 'good',
       say:
         v.aim === 'bags'
@@ -54,6 +56,7 @@ export default worksheet({
             : `${bags.exact.toFixed(2)} bags. The table says what rounding to whole ones does to the rest.`,
     });
   },
+  minds: [ASSUMED_FOAM],
   notes: ({ design }) => [
     ...(design.notes.some(({ code }) => code === 'blend-binds-otherwise')
       ? [

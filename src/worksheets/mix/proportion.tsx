@@ -1,4 +1,3 @@
-import { keptValue } from '../../bench/entries.ts';
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { solutionDoubt } from '../foam/solution-doubt.ts';
@@ -9,7 +8,7 @@ import { ASSUMED_FOAM } from '../shared/is-foam.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
 import { jointsOf, PIECES_KEPT, piecesFilled } from '../shared/whole-pieces.ts';
-import { loadsDoubt, mixDoubts } from './mix-doubts.ts';
+import { assumedDoubt, loadsDoubt, mixDoubts } from './mix-doubts.ts';
 import { proportionPlan } from './proportion-plan.ts';
 import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 
@@ -25,12 +24,7 @@ export default worksheet({
     const doubts: (Judgement | undefined)[] = [
       joints ? { verdict: 'look', say: joints.short } : undefined,
       loadsDoubt(v),
-      keptValue(kept[ASSUMED_FOAM]) === v.foamDensity
-        ? {
-            verdict: 'look',
-            say: `Weigh the foam before the base mix is made: its ${say(v.foamDensity, 'density', { units: FOAM })} is only assumed.`,
-          }
-        : undefined,
+      assumedDoubt(v.foamDensity, kept, say),
       ...mixDoubts(mix, v.foamDensity, say),
       solutionDoubt(solution, { ...v, foamVolume: mix.foamVolume }, say),
     ];
