@@ -30,12 +30,29 @@ describe('washing soda', () => {
     const at = (target: string) =>
       answered(soda, { 'water.sodaForm': 'anhydrous', 'water.softTarget': target });
     const { judgement, numbers } = at('75');
-    expect(judgement.say).toMatch(/^Ask for what a cold bucket leaves.* about 109\s/);
+    expect(judgement.say).toMatch(
+      /^Blend with soft water, or ask for what a cold bucket leaves.* about 109\s/,
+    );
     expect(judgement.say).not.toMatch(/\d\sg\b/);
     expect(numbers.mass).toBeUndefined();
     expect(numbers.beyond!.sure).toBeUndefined();
     expect(at('109').numbers).toMatchObject({ mass: { sure: expect.anything() } });
     expect(at('109').numbers.beyond).toBeUndefined();
+  });
+
+  test('of soda that is not advised nothing follows, and what a bucket leaves is told hard where it is', () => {
+    // 23.4 mg/L of magnesium are 96.3 of hardness, and 35 of calcite stay.
+    const typed = { 'water.sodaForm': 'anhydrous', 'water.magnesium': '23.4' };
+    const { judgement, numbers, notes } = answered(soda, { ...typed, 'water.softTarget': '120' });
+    expect(judgement.say).toMatch(/leave about 131\s.* It is still hard for foam/);
+    expect(answered(soda, { ...typed, 'water.softTarget': '132' }).judgement.say).toContain(
+      'still hard for foam',
+    );
+    for (const name of ['concentration', 'pH', 'sludge', 'sodium', 'mixUp'])
+      expect(Object.keys(numbers)).not.toContain(name);
+    expect(notes).toEqual([expect.stringMatching(/^Chloride was taken/)]);
+    const soft = { 'water.sodaForm': 'anhydrous', 'water.softTarget': '75' };
+    expect(answered(soda, soft).judgement.say).not.toContain('still hard');
   });
 
   test('what a bucket leaves reads as what equilibrium leaves where that is the more', () => {

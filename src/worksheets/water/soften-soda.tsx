@@ -140,13 +140,13 @@ export default worksheet({
     concentration: {
       label: 'Washing soda in the water',
       kind: 'concentration',
-      of: (r) => r.concentration,
+      of: (r) => (r.beyond ? undefined : r.concentration),
       units: IN_SOLUTION,
     },
     pH: {
       label: 'pH reached',
       kind: 'count',
-      of: (r) => (r.wanted && !r.spent ? r.softened.water.pH : undefined),
+      of: (r) => (r.wanted && !r.spent && !r.beyond ? r.softened.water.pH : undefined),
     },
     left: {
       label: 'Hardness at equilibrium',
@@ -162,14 +162,14 @@ export default worksheet({
     sludge: {
       label: 'Calcite sludge, dry',
       kind: 'mass',
-      of: (r) => (r.soda > 0 ? r.sludge : undefined),
+      of: (r) => (r.soda > 0 && !r.beyond ? r.sludge : undefined),
       units: SMALL_MASS,
       significant: 2,
     },
     sodium: {
       label: 'Sodium added',
       kind: 'concentration',
-      of: (r) => 2 * r.soda * r.perVolume * MOLAR_MASS.sodium,
+      of: (r) => (r.beyond ? undefined : 2 * r.soda * r.perVolume * MOLAR_MASS.sodium),
       significant: 2,
     },
     stoichiometric: {
@@ -182,7 +182,7 @@ export default worksheet({
     mixUp: {
       label: 'If you weigh the other powder by mistake',
       kind: 'hardness',
-      of: (r) => (r.soda > 0 ? r.mixUp().got.hardness * r.perVolume : undefined),
+      of: (r) => (r.soda > 0 && !r.beyond ? r.mixUp().got.hardness * r.perVolume : undefined),
       significant: 2,
       note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of calcite, whatever the dose.',
     },
@@ -218,7 +218,7 @@ export default worksheet({
     if (r.beyond)
       return {
         verdict: 'look',
-        say: `Ask for what a cold bucket leaves, or blend with soft water: equilibrium allows ${say(v.target, 'hardness')}, a cold bucket will leave about ${saidApart(r.settled, 'hardness', [v.target], say)}, and more soda does not help.`,
+        say: `Blend with soft water, or ask for what a cold bucket leaves: equilibrium allows ${say(v.target, 'hardness')}, a cold bucket will leave about ${saidApart(r.settled, 'hardness', [v.target], say)}, and more soda does not help.${stillHard(r.settled, say)}`,
       };
     const still = stillHard(Math.max(v.target, r.settled), say);
     return {
@@ -228,6 +228,8 @@ export default worksheet({
   },
   notes: (r, v, say) => {
     if (!r.wanted || r.spent || ofPH(v.pH, say)) return [];
+    const balanced = isReported(v) ? [] : [balancedBy(r.water)];
+    if (r.beyond) return balanced;
     const factor = say(DECAHYDRATE_FACTOR, 'count', { significant: 2 });
     const slip =
       v.form === 'anhydrous'
@@ -244,8 +246,7 @@ export default worksheet({
         `A kitchen scale hardly shows ${say(mass, 'mass', { units: SMALL_MASS, significant: 2 })}: weigh ${times} times as much for ${times} times the water, or dissolve that in a jug and stir in a share of 1 in ${times}, measured.`,
       );
     }
-    if (!isReported(v)) notes.push(balancedBy(r.water));
-    return notes;
+    return [...notes, ...balanced];
   },
   refusals: {
     ...WATER_REFUSALS,
