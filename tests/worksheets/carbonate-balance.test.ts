@@ -45,6 +45,19 @@ describe('the balance', () => {
     expect(refused).not.toContain('pH');
   });
 
+  test.each([
+    ['alkalinity-carbon', { 'water.carbon': '5.2' }, 'the alkalinity and the carbon'],
+    ['alkalinity-gas', { 'water.gas': '1' }, 'the alkalinity and the CO₂'],
+    ['carbon-gas', { 'water.carbon': '300', 'water.gas': '1' }, 'the carbon and the CO₂'],
+    ['alkalinity-pH', { 'water.pH': '10.7' }, 'the pH'],
+    ['carbon-pH', { 'water.pH': '10.7' }, 'the pH'],
+  ])('what is to be read again is what was read: %s', (pair, typed, read) => {
+    const entries = { 'water.pair': pair, 'water.alkalinity': '480', ...typed };
+    const { verdict, say } = answered(balance, entries).judgement;
+    expect(verdict).toBe('stop');
+    expect(say).toContain(`If none went in, read ${read} again.`);
+  });
+
   const softened = { 'water.calcium': '0', 'water.magnesium': '0', 'water.others': 'none' };
 
   test('what balances the charges of a softened water is a cation, and said so', () => {

@@ -1,3 +1,5 @@
+import { LEAST_PH } from './least-ph.ts';
+
 /** A value a water report may hold. Concentrations in kg/m³. */
 export const CONSTITUENTS = [
   'chloride',
@@ -87,7 +89,7 @@ export const LIMITS: readonly Limit[] = [
     standard: 'EN 1008',
     of: 'pH',
     uses: ALL,
-    least: 4,
+    least: LEAST_PH,
     clause: 'Table 1',
     optional: false,
     standing: 'from memory',

@@ -98,6 +98,13 @@ interface Known {
   readonly gas: number;
 }
 
+/** What is to be read again of the pairs whose pH is worked out. */
+export const READ_AGAIN: Readonly<Record<string, string>> = {
+  'alkalinity-gas': 'the alkalinity and the CO₂',
+  'alkalinity-carbon': 'the alkalinity and the carbon',
+  'carbon-gas': 'the carbon and the CO₂',
+};
+
 /** The two things known, as the solver takes them: per kg of water, pressure in Pa. */
 export function pairOf(v: Known, perVolume: number): Pair {
   const alkalinity = (2 * v.alkalinity) / perVolume;

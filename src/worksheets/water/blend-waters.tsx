@@ -128,7 +128,7 @@ export default worksheet({
   judge: (r, v, say) => {
     // A doubt asks about waters that cannot be: no harder than nought less its ±.
     const pH = ifAllowed(r.pH);
-    const unfit = pH && ofPH(pH.solved, say, 'this blend');
+    const unfit = pH && ofPH(pH.solved, say, 'this blend', 'the pH and alkalinity of each water');
     if (unfit) return unfit;
     const recipe = r.volumes
       .map((volume, i) => ({ volume, name: r.names[i]! }))

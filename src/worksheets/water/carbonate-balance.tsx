@@ -17,7 +17,7 @@ import { judgeBy } from '../shared/judge-by.ts';
 import { lazy } from '../shared/lazy.ts';
 import { ofPH } from '../shared/of-ph.ts';
 import { atBenchPressure, fizzing, theOthers, WATER_REFUSALS } from '../shared/water-solved.ts';
-import { balanceFields, imbalanceOf, PPM, pairOf, SPECIES } from './balance-fields.ts';
+import { balanceFields, imbalanceOf, PPM, pairOf, READ_AGAIN, SPECIES } from './balance-fields.ts';
 
 /** Within this of nought a water is called balanced. Common practice, no source. */
 const BALANCED = 0.3;
@@ -135,7 +135,7 @@ export default worksheet({
       say(Math.abs(r.potential()) * r.perVolume * MOLAR_MASS.calciumCarbonate, 'concentration', {
         significant: 2,
       });
-    const said = ofPH(r.water.pH, say) ?? ofIndex(r.index, calcite);
+    const said = ofPH(r.water.pH, say, undefined, READ_AGAIN[v.pair]) ?? ofIndex(r.index, calcite);
     const off = Math.abs(r.imbalance);
     const misread: Judgement | undefined =
       isReported(v) && off > MOST_IMBALANCE

@@ -108,7 +108,11 @@ verdicts(carbonateBalance, { others: 'none', calcium: '0 mg/L' }, [
 // So is a blend, of one water or of both.
 verdicts(blendWaters, { ...tap, alkalinity: mg(240), pH: '7.4', softAlkalinity: mg(1000) }, [
   [{ target: mg(100), softPH: '9' }, 'good', /Stir together/],
-  [{ target: mg(100), softPH: '12' }, 'stop', /^Make no foam with this blend.*caustic/],
+  [
+    { target: mg(100), softPH: '12' },
+    'stop',
+    /^Make no foam with this blend.*caustic.*read the pH and alkalinity of each water again/,
+  ],
   [{ target: mg(12), softPH: '10' }, 'good', /No blending/],
   [{ target: mg(12), softPH: '10.1' }, 'stop', /^Make no foam with this blend/],
 ]);
