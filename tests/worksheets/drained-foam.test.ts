@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Entries } from '../../src/bench/entries.ts';
+import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -82,4 +82,24 @@ test('foam with no liquid left has no weight, and no mix is told of it', () => {
     expect(none.numbers.lost!.value).toBe(1);
     expect(none.verdict).toBe('stop');
   }
+});
+
+test('no wait is held against the example’s last reading: the reader’s own is asked for, or kept', () => {
+  const waited = (kept: KeptResults, more: Entries = {}) => {
+    const entries: Entries = {
+      'time-in-hand.how': { t: 'line' },
+      'time-in-hand.perMinute': { t: '1' },
+      'foam.wait': { t: '15', u: 'min' },
+      ...more,
+    };
+    const found = answer(timeInHand, readWorksheet(timeInHand, entries, kept, say), say);
+    mustAnswer(found);
+    const asks = found.notes.some((note) => note.includes('“Read over the first”'));
+    return [found.judgement.say.startsWith('Look at how long it was read'), asks];
+  };
+  expect(waited({})).toEqual([false, true]);
+  expect(waited({}, { 'time-in-hand.seen': { t: '10', u: 'min' } })).toEqual([true, false]);
+  const kept = (v: number) => ({ 'foam.drainageSeen': { v, from: 'drainage' } });
+  expect(waited(kept(600))).toEqual([true, false]);
+  expect(waited(kept(900))).toEqual([false, false]);
 });

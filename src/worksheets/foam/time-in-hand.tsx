@@ -10,6 +10,7 @@ import { FOAM, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DRAINED, STANDS_MOST } from '../shared/drained-foam.ts';
 import { drainageOf } from '../shared/drains.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { targetRefusals } from '../shared/target-refusals.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
 import { waitingFields } from './waiting-fields.ts';
@@ -176,11 +177,14 @@ export default worksheet({
         };
   },
   doubts: ({ quarter }, { how, wait, seen }, say) =>
-    how === 'line' && quarter !== undefined && wait > seen && wait <= quarter
-      ? `Read yours for longer: a line is good to its last reading, here ${say(seen, 'time', { significant: 2 })}, and no further.`
+    how === 'line' && seen !== undefined && quarter !== undefined && wait > seen && wait <= quarter
+      ? `Look at how long it was read: a line is good to its last reading, here ${saidApart(seen, 'time', [wait], say, { significant: 2 })}, and no further.`
       : undefined,
   notes: ({ doubtful }, v, say) => [
     ...(doubtful ? ['“Blend it before” counts twice the ± of what drains a minute.'] : []),
+    ...(v.how === 'line' && v.seen === undefined
+      ? ['A line is good to its last reading: give “Read over the first”.']
+      : []),
     ...(v.foamLives < 1
       ? [
           `The plan lets ${say(1 - v.foamLives, 'ratio', { units: PERCENT, significant: 2 })} of the gas die until the foam is in the mix: the foam made for that is counted, and a loss after blending comes on top.`,

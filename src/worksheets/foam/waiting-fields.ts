@@ -1,5 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
+import { offers } from '../../islands/parts/Offers.tsx';
 import { PERCENT } from '../shared/amounts.ts';
 import { DRAINS, drains, howItDrains } from '../shared/drains.ts';
 import { plannedFields } from './planned-fields.ts';
@@ -27,8 +28,10 @@ export const waitingFields = {
   },
   seen: number('time', {
     label: 'Read over the first',
-    help: 'Your own batches tell of ten minutes.',
+    help: 'Your own batches tell of ten minutes. Left empty, nothing is said of a wait beyond it.',
     usual: true,
+    optional: true,
+    offers: offers([['10 min', '10 min']]),
     example: '10.6 min',
     min: '1 s',
     max: '1 d',

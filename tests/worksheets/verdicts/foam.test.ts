@@ -77,8 +77,15 @@ verdicts(timeInHand, { ...waiting, perMinute: '0.6 % ± 0.7', seen: '10 min' }, 
   [{ wait: '30 min' }, 'look', /^Make it afresh: 12\.5\smin/],
   [{ perMinute: '0.6 % ± 0', wait: '10 min' }, 'good', /^Blend it before 41\.7\smin/],
   // A line is good to its last reading.
-  [{ perMinute: '0.6 % ± 0', wait: '10.1 min' }, 'look', /^Read yours for longer.*10\smin, and no/],
+  [
+    { perMinute: '0.6 % ± 0', wait: '10.1 min' },
+    'look',
+    /^Look at how long it was read.*10\smin, and no.*If it stands: Blend/,
+  ],
+  [{ perMinute: '0.6 % ± 0', wait: '10.7 min', seen: '10.6 min' }, 'look', /here 10\.6\smin/],
   [{ perMinute: '0.6 % ± 0', wait: '20 min', seen: '20 min' }, 'good', /^Blend it before 41\.7/],
+  // A reading nobody made is not doubted.
+  [{ perMinute: '0.6 % ± 0', wait: '20 min', seen: '' }, 'good', /^Blend it before 41\.7/],
 ]);
 
 /** A bucket of 20 L with 1.6 kg of foam in it. */
