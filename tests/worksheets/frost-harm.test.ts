@@ -116,6 +116,22 @@ test.each(['0 20\n400 15', '0 20\n4 21\n400 15', '0 20\n4 21\n8 21\n400 15', '40
   },
 );
 
+test.each([
+  ['daily', 24],
+  ['every 36 hours', 36],
+])('nor does their number make them one: %s', (_, step) => {
+  for (const count of [100, 101, 201]) {
+    const t = of(count, '')
+      .map((_, i) => `${i * step} 20`)
+      .join('\n');
+    const readings = { 'curing.source': { t: 'readings' }, 'curing.readings': { t } };
+    expect(judged('10', { ...readings, ...mean('15') }), `${count}`).toMatchObject({
+      verdict: 'look',
+      words: expect.stringMatching(/^Find out how cold it got/),
+    });
+  }
+});
+
 test('what goes unread once a freeze does no harm is nothing to find out', () => {
   const readings = {
     'curing.readings': {

@@ -263,6 +263,11 @@ describe('a log thinned for the bench', () => {
     expect(kept).toBeLessThanOrEqual(290);
     return gapIn(entry);
   };
+  test('has no night that thinning left unread in four months', async () => {
+    const lines = Array.from({ length: 120 * 24 }, (_, hour) => `${hour}\t14`).join('\n');
+    const { entry } = toBench(await read(lines, { unit: HOUR }), undefined, 'metric')!;
+    expect(gapIn(entry)).toBeUndefined();
+  });
   const day = (hours: number) => 16 + 5 * Math.sin((hours / 24) * 2 * Math.PI);
   const shapes: readonly [string, (hours: number) => number][] = [
     ['days', day],

@@ -6,8 +6,8 @@ import type { Reading } from './log-sorted.ts';
 /** A stretch this many times the usual interval is a gap. Common practice, no source. @source common-practice */
 export const GAP_INTERVALS = 3;
 
-/** From an afternoon to the next morning, s: after more, however usual, a night may have gone unread. Common practice, no source. @source common-practice */
-export const LONGEST_UNREAD = 18 * HOUR;
+/** From early one afternoon to late the next morning, s: who reads at both leaves no more, who reads once a day does. Common practice, no source. @source common-practice */
+export const LONGEST_UNREAD = 22 * HOUR;
 
 /** Clocks go back before this hour of the night, s after midnight. Common practice, no source. @source common-practice */
 const BACK_BEFORE = 4 * HOUR;

@@ -217,7 +217,8 @@ export default worksheet({
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
     const passed = oneText(
-      unreadWords(known, say, longest),
+      // Of what froze already no reading tells more.
+      unreadWords(known, say, isMeasured(known, freezes ?? Infinity) ? 0 : longest),
       passedFrostWords(known, v.castAt, say),
       hot?.say,
     );

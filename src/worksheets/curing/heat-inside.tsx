@@ -196,7 +196,11 @@ export default worksheet({
     return judgeBy(
       [
         mixWarmth(v.mixAt, say),
-        heatDoubt(Math.max(...air.map(({ warmest }) => warmest)), say, 'The air'),
+        heatDoubt(
+          Math.max(...air.map(({ warmest }) => warmest), v.roomAt, v.roomWarmest),
+          say,
+          'The air',
+        ),
         heat,
         ofCold(r, v, say),
       ],

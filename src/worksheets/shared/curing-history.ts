@@ -163,16 +163,16 @@ function inOrder(given: Given['readings']) {
   return { kept, problems };
 }
 
-/** So many, and a log may have been thinned for the bench, which leaves stretches of three times their mean at most. */
+/** So many, and a log may have been thinned for the bench, which leaves stretches of three times their mean at most, and no night. */
 const MANY = 100;
 
-/** Several times the usual interval is a gap, and what may hide a night. */
+/** Several times the usual interval is a gap, and what may hide a night, in a log of any length. */
 function longestGap(kept: readonly Reading[]): number {
   const intervals = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
   const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1] ?? Infinity;
   const whole = kept[kept.length - 1]!.seconds - kept[0]!.seconds;
   const mean = kept.length > MANY ? whole / intervals.length : 0;
-  return Math.max(GAP_INTERVALS * mean, Math.min(GAP_INTERVALS * usual, LONGEST_UNREAD));
+  return Math.min(GAP_INTERVALS * Math.max(mean, usual), LONGEST_UNREAD);
 }
 
 /** What must be said where a night or more went unread before `until`, s; undefined where none did. */

@@ -5,7 +5,7 @@ import type { CureLog } from '../../bench/records/record.ts';
 import { temperatureAt } from '../../core/curing/history.ts';
 import { readTemperatureLog, type TemperatureLog } from '../../core/curing/log.ts';
 import type { DateOrder, Scale } from '../../core/curing/log-cells.ts';
-import { GAP_INTERVALS } from '../../core/curing/log-order.ts';
+import { GAP_INTERVALS, LONGEST_UNREAD } from '../../core/curing/log-order.ts';
 import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
 import { celsius, fahrenheit } from '../../core/curing/units.ts';
@@ -186,7 +186,8 @@ export function toBench(
   };
   const atMost = (most: number): Pick<Brought, 'entry' | 'kept' | 'largestMiss'> => {
     // Short of a gap, with room for the rounding of the lines.
-    const longest = (0.95 * GAP_INTERVALS * (end - since.times[0]!)) / most;
+    const mean = (end - since.times[0]!) / most;
+    const longest = 0.95 * Math.min(GAP_INTERVALS * mean, LONGEST_UNREAD);
     const { kept, largestMiss } = thin(since, most, longest);
     const lines = kept.map(
       (i) => `${hours(since.times[i]!)}\t${degrees(since.temperatures[i]!, system)}`,

@@ -206,9 +206,9 @@ describe('temperature logs', () => {
     expect(at(0, 1, 2, 7, 8, 9).history?.gaps).toEqual([{ from: 120, to: 420 }]);
     // Three times the usual is none yet.
     expect(at(0, 1, 2, 5, 6, 7).history?.gaps).toEqual([]);
-    // However usual, more than from an afternoon to the next morning is one.
-    expect(at(0, 18 * 60, 24 * 60).history?.gaps).toEqual([]);
-    expect(at(0, 18 * 60 + 1).history?.gaps).toEqual([{ from: 0, to: 64_860 }]);
+    // However usual, more than from early one afternoon to late the next morning is one.
+    expect(at(0, 22 * 60, 26 * 60).history?.gaps).toEqual([]);
+    expect(at(0, 22 * 60 + 1).history?.gaps).toEqual([{ from: 0, to: 79_260 }]);
     expect(at(0, 400 * 60).problems).toMatchObject([{ row: 2, code: 'gap', used: true }]);
   });
 

@@ -222,6 +222,8 @@ verdicts(heatInside, room, [
   [{ thickness: '50 mm', mixAt: '4.9 °C' }, 'stop', /too cold to cast/],
   [{ thickness: '50 mm', mixAt: '40.1 °C' }, 'stop', /too hot to cast/],
   [{ thickness: '50 mm', warmest: '40.1 °C' }, 'look', /^The air gets as warm as 40/],
+  [{ thickness: '50 mm', far: 'room', roomAt: '40.1 °C' }, 'look', /^The air gets as warm as 40/],
+  [{ thickness: '50 mm', far: 'swing', roomWarmest: '41 °C' }, 'look', /^The air gets as warm/],
   [
     { thickness: '450 mm', mixAt: '9 °C', warmest: '41 °C' },
     'stop',
@@ -259,7 +261,7 @@ verdicts(temperatureAge, { elapsed: '168 h', wanted: '7 d' }, [
   [held('70 °C'), 'stop', /at or past 70/],
 ]);
 
-// A night lies in more than 18 hours without a reading.
+// A night lies in more than 22 hours without a reading.
 const readAt = (...hours: number[]) => ({
   source: 'readings',
   after: 'mean',
@@ -267,19 +269,28 @@ const readAt = (...hours: number[]) => ({
   readings: hours.map((hour) => `${hour} 20`).join('\n'),
 });
 verdicts(temperatureAge, { elapsed: '300 h', wanted: '1 d' }, [
-  [readAt(0, 18, 36), 'good', /past 1\.0\sd already/],
+  [readAt(0, 22, 36), 'good', /past 1\.0\sd already/],
   [
-    readAt(0, 18.1, 36),
+    readAt(0, 22.1, 36),
     'look',
-    /^Find out how cold it got in the 18\sh before reading 2:.*It is past/,
+    /^Find out how cold it got in the 22\sh before reading 2:.*It is past/,
   ],
   [{ ...readAt(0, 300), wanted: '7 d' }, 'look', /in the 13\sd before reading 2/],
 ]);
 verdicts(curingPlan, {}, [
-  [readAt(0, 18, 36), 'good', /^Keep it covered and damp until/],
-  [readAt(0, 18.1, 36), 'look', /^Find out.* before reading 2:.* Keep it covered/],
+  [readAt(0, 22, 36), 'good', /^Keep it covered and damp until/],
+  [readAt(0, 22.1, 36), 'look', /^Find out.* before reading 2:.* Keep it covered/],
   [readAt(0, 300), 'look', /in the 13\sd before reading 2/],
   [{ ...readAt(0, 300), afterMean: '0 °C' }, 'look', /in the 13\sd before reading 2/],
+  // Morning and afternoon, cast at two; once a day.
+  [readAt(0, 19, 24, 43, 48, 67, 72), 'good', /^Keep it covered/],
+  [readAt(0, 24, 48, 72), 'look', /^Find out/],
+  // It froze: what was read of it later mends nothing.
+  [
+    { ...readAt(), readings: '0 10\n6 6\n12 -2\n18 4\n60 8' },
+    'stop',
+    /^By your readings it froze.*page on frost\.$/,
+  ],
 ]);
 
 verdicts(curingPlan, {}, [
@@ -312,6 +323,26 @@ verdicts(frostGuard, { strength28: '10 MPa' }, [
   ],
   [held('40.1 °C'), 'look', /gets as warm as 40/],
   [held('70 °C'), 'stop', /^It gets as warm as 70.*cool the part\.$/],
+]);
+
+// What nobody read hides no graver word.
+const unreadCold = {
+  source: 'readings',
+  after: 'mean',
+  afterMean: '6 °C',
+  readings: '0 5\n23 3\n46 6',
+};
+verdicts(frostGuard, unreadCold, [
+  [
+    { strength28: '10 MPa' },
+    'look',
+    /^Find out.*until it has 7\.0\sMPa, where its cure ends\. And below 5.*warmer\.$/,
+  ],
+  [
+    { strength28: '0.552 MPa' },
+    'look',
+    /^Find out.*dry before any winter\. And below 5.*warmer\.$/,
+  ],
 ]);
 
 const twiceADay = (until: number) =>
