@@ -141,12 +141,20 @@ test('a surface of bubbles far from the usual is written as every number is', ()
   expect(fine.working).not.toMatch(/\de[+-]\d/);
 });
 
-test('how much later a wetter mix sets is told in two sentences, from the table', () => {
-  const note = (t: string) => asked(setTime, { 'set-time.testWater': { t } }).notes;
+test('how much later a wetter mix sets is told in two sentences, as far as the table goes', () => {
+  const note = (t: string, mix = '0.4') =>
+    asked(setTime, { 'set-time.testWater': { t }, 'mix.waterCement': { t: mix } }).notes;
   expect(note('0.28')).toContain('so it sets later; the times above do not count that.');
   // Table 20: from 0.28 to 0.36 his cement B, 3 to 38 min and 279 to 583 min.
   expect(note('0.28')).toMatch(/initial set took \d\.\d to 12\.7 times as long/);
   expect(note('0.28')).toMatch(/final set (?:about )?[\d. to]*2\.\d times\./);
+  expect(note('0.28')).toMatch(/2\.\d times\./);
+  expect(note('0.28', '0.55')).toMatch(/2\.\d times, and yours is wetter still\./);
+  expect(note('0.2', '0.3')).toMatch(/\d times, and the bag’s test is drier still\./);
+  for (const mix of ['0.23', '0.24', '0.26'])
+    expect(note('0.2', mix)).toContain(
+      'not known: the one old table at hand begins at a w/c of 0.24',
+    );
   expect(note('0.37')).toContain('ends at a w/c of 0.36');
   expect(note('0.5')).toContain('no wetter');
 });

@@ -26,9 +26,13 @@ test('a face nobody measured is as warm as the air', () => {
 test('the verdict and the table say the same word, whatever the wind', () => {
   const seen = new Set<string>();
   for (const wind of [0, 5, 6, 7, 8, 10, 20, 40, 80]) {
-    const { words, now } = worked({ 'curing.air': { t: '15' }, 'curing.wind': { t: `${wind}` } });
-    expect(words).toMatch(new RegExp(`(?<!perhaps )\\b${now}\\b`));
-    seen.add(now);
+    const weather = { 'curing.air': { t: '15' }, 'curing.wind': { t: `${wind}` } };
+    const [shaded, sunny] = ['no', 'yes'].map((t) => worked({ ...weather, 'curing.sun': { t } }));
+    for (const { words, now } of [shaded!, sunny!])
+      expect(words).toMatch(new RegExp(`(?<!perhaps )\\b${now}\\b`));
+    seen.add(shaded!.now);
+    // A face in the sun that nobody measured is no calm one.
+    expect(sunny!.now).toBe(shaded!.now === 'calm' ? 'perhaps take care' : shaded!.now);
   }
   expect([...seen]).toEqual(['calm', 'perhaps take care', 'take care', 'act']);
 });

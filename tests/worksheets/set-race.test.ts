@@ -15,7 +15,8 @@ const initial = (more: Partial<Values>) =>
   setTime.work({ ...values, ...more }, {} as never).set.initial;
 
 test('the race is judged by how much of the depth would sink by set', () => {
-  expect(judged({ sunk: 0.0001 }).verdict).toBe('good');
+  const bags = { waterCement: values.testWater };
+  expect(judged({ ...bags, sunk: 0.0001 }).verdict).toBe('good');
   expect(judged({ sunk: 0.003 })).toMatchObject({ verdict: 'look' });
   expect(judged({ sunk: 0.003 }).say).toMatch(/15\smm, 25\s% of its depth/);
   expect(judged({ sunk: 0.007 }).verdict).toBe('stop');
@@ -54,7 +55,7 @@ test('a mix that is hot is not told to be warmed, and steel asks for a product w
 });
 
 test('a sinking that was seen outranks a foam that lasts, and goes no deeper than the part', () => {
-  const lasting = { foamTime: 4 * 3600 };
+  const lasting = { foamTime: 4 * 3600, waterCement: values.testWater };
   expect(judged({ ...lasting, sunk: 0.0001 }).verdict).toBe('good');
   expect(judged({ ...lasting, sunk: 0.003 }).verdict).toBe('look');
   expect(judged({ ...lasting, sunk: 0.01 }).verdict).toBe('stop');

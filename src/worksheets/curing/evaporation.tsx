@@ -30,11 +30,16 @@ const NAMES = {
   sheet: 'A sheet on the face',
 } as const;
 const STATES = { calm: 'calm', caution: 'take care', act: 'act' } as const;
-/** A loss in a word: below the limits it is calm only when the upper end of the estimate is too. */
-const stateOf = (rate: number, state: keyof typeof STATES) =>
-  state === 'calm' && rate * (1 + EVAPORATION_ACCURACY) >= CAUTION_RATE * LITTLE_BLEED_SHARE
+/** A loss in a word: below the limits it is calm only when the upper end of the estimate is too, and the face is no `warmer`. */
+const stateOf = (rate: number, state: keyof typeof STATES, warmer: boolean) =>
+  state === 'calm' &&
+  (warmer || rate * (1 + EVAPORATION_ACCURACY) >= CAUTION_RATE * LITTLE_BLEED_SHARE)
     ? 'perhaps take care'
     : STATES[state];
+
+/** A face in the sun that nobody measured, which may be warmer than it is taken to be. */
+const mayBeWarmer = (v: { readonly concrete: number | undefined; readonly sun: 'no' | 'yes' }) =>
+  v.concrete === undefined && v.sun === 'yes';
 
 /** What is to be said of the loss, of a face that may be `warmer` than it is taken to be, too; of cold, the verdict. */
 function ofLoss(r: Evaporation, wind: number, warmer: boolean, say: Say): Judgement {
@@ -58,7 +63,7 @@ function ofLoss(r: Evaporation, wind: number, warmer: boolean, say: Say): Judgem
   if (warmer)
     return {
       verdict: 'look',
-      say: `Hold a thermometer to the face and enter what it reads: ${amount} is calm for a face as warm as the air, but in the sun it is warmer and loses more. Hold a sheet over it.`,
+      say: `Hold a thermometer to the face and enter what it reads: ${amount} is calm only for one as warm as the air, so perhaps take care: hold a sheet over it.`,
     };
   return {
     verdict: 'good',
@@ -163,14 +168,15 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: (r, { concrete, wind, air, sun }, say) => {
+  judge: (r, v, say) => {
+    const { air } = v;
     const t = (kelvin: number) => say(kelvin, 'temperature', { plain: true });
     if (r.face <= FREEZES_AT)
       return {
         verdict: 'stop',
         say: `At ${t(r.face)} its trouble is frost, not wind: bring it in or insulate it at once, and see Frost, in the chapter on curing.`,
       };
-    const dry = ofLoss(r, wind, concrete === undefined && sun === 'yes', say);
+    const dry = ofLoss(r, v.wind, mayBeWarmer(v), say);
     const hot = heatDoubt(air, say, 'The air');
     const loss = judgeBy([hot, dry.verdict === 'good' ? undefined : dry], dry);
     const coldest = Math.min(r.face, air);
@@ -233,12 +239,12 @@ export default worksheet({
     {
       caption: 'One measure at a time',
       columns: ['Measure', 'Leaves', 'Less by', 'Then'],
-      rows: ({ measures }, _, say) =>
+      rows: ({ measures }, v, say) =>
         measures.map(({ measure, rate, saved, state }) => [
           NAMES[measure],
           say(rate, 'massFlux', { significant: 2 }),
           measure === 'nothing' ? '—' : `${Math.round(saved * 100)}\u00a0%`,
-          stateOf(rate, state),
+          stateOf(rate, state, mayBeWarmer(v) && measure !== 'shade' && measure !== 'sheet'),
         ]),
     },
   ],

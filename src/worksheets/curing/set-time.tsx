@@ -29,7 +29,7 @@ const TOO_LATE = 8 * HOUR;
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
 /** Where the rows of Sabin’s Table 20 begin and end, w/c: of one of his cements, and of the other. */
-const TABLED = { from: 0.24, oneTo: 0.36, to: 0.4 } as const;
+const TABLED = { from: 0.24, otherFrom: 0.267, oneTo: 0.36, to: 0.4 } as const;
 
 const factor = ([low, high]: readonly [number, number]) => {
   const [one, other] = [low.toFixed(1), high.toFixed(1)];
@@ -44,9 +44,15 @@ function waterNote(
   if (waterCement <= testWater) return 'Your mix is no wetter than the bag’s test.';
   const later =
     'Your mix is wetter than the bag’s test, so it sets later; the times above do not count that.';
-  return testWater < TABLED.oneTo
-    ? `${later} In one old table of two cements (w/c ${TABLED.from.toFixed(2)} to ${TABLED.to.toFixed(2)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times.`
-    : `${later} By how much is not known: the one old table at hand ends at a w/c of ${TABLED.oneTo.toFixed(2)} for one cement and ${TABLED.to.toFixed(2)} for the other.`;
+  const unknown = (does: string, one: number, other: number) =>
+    `${later} By how much is not known: the one old table at hand ${does} at a w/c of ${one.toFixed(2)} for one cement and ${other.toFixed(2)} for the other.`;
+  if (waterCement <= TABLED.otherFrom) return unknown('begins', TABLED.from, TABLED.otherFrom);
+  if (testWater >= TABLED.oneTo) return unknown('ends', TABLED.oneTo, TABLED.to);
+  const beyond = [
+    testWater < TABLED.from && 'the bag’s test is drier still',
+    waterCement > TABLED.to && 'yours is wetter still',
+  ].filter(Boolean);
+  return `${later} In one old table of two cements (w/c ${TABLED.from.toFixed(2)} to ${TABLED.to.toFixed(2)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times${beyond.map((each) => `, and ${each}`).join('')}.`;
 }
 
 /** What the race between set and foam says by itself. */
@@ -67,11 +73,11 @@ function ofRace(
     ? wetter
       ? `With the bag’s water it would begin to set at ${at}, before half of the bare foam would have drained; yours is wetter and sets later.`
       : `It should begin to set at ${at}, before half of the bare foam would have drained.`
-    : `It begins to set at ${at}, ${times}.`;
+    : `It begins to set ${wetter ? 'not before' : 'at'} ${at}, ${times}.`;
   const sinks =
     sinking === undefined || share === undefined
       ? undefined
-      : `${say(sinking, 'length', { significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then`;
+      : `${wetter ? 'at least ' : ''}${say(sinking, 'length', { significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then`;
   if (share !== undefined && share >= TOO_DEEP)
     return {
       verdict: 'stop',
@@ -94,14 +100,19 @@ function ofRace(
       verdict: 'good',
       say: `${begins} It was not seen to sink: the paste holds its foam. Watch the level all the same.`,
     };
-  return share <= LITTLE
+  if (share > LITTLE)
+    return {
+      verdict: 'look',
+      say: `${begins} At the pace seen it would sink ${sinks}. If that is too much, quicken the set or lengthen the foam’s life.`,
+    };
+  return wetter
     ? {
-        verdict: 'good',
-        say: `${begins} At the pace seen it sinks ${sinks}: the paste holds its foam. Leave that much to strike off.`,
+        verdict: 'look',
+        say: `${begins} At the pace seen it sinks ${sinks}: read the level again until it has set.`,
       }
     : {
-        verdict: 'look',
-        say: `${begins} At the pace seen it would sink ${sinks}. If that is too much, quicken the set or lengthen the foam’s life.`,
+        verdict: 'good',
+        say: `${begins} At the pace seen it sinks ${sinks}: the paste holds its foam. Leave that much to strike off.`,
       };
 }
 

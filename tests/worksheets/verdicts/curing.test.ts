@@ -78,6 +78,12 @@ verdicts(setTime, bag, [
   // Five half hours: 2 % of 60 mm is 0.24 mm in each, half of it 6 mm.
   [{ sunk: '0 mm' }, 'good', /not seen to sink: the paste holds its foam\. Watch/],
   [{ sunk: '0.23 mm' }, 'good', /the paste holds its foam/],
+  // Wetter, it sets later, by nobody knows how much, and sinks on until then.
+  [
+    { sunk: '0.01 mm', waterCement: '0.31' },
+    'look',
+    /not before 2\.5\sh.* at least 0\.05\d*\smm.*by then: read the level again/,
+  ],
   [{ sunk: '0.25 mm' }, 'look', /If that is too much/],
   [{ sunk: '5.9 mm' }, 'look', /If that is too much/],
   [{ sunk: '6.1 mm' }, 'stop', /that is no part any more/],
