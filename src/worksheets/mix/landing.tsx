@@ -166,21 +166,39 @@ export default worksheet({
     if (unfit) return unfit;
     const percent = (share: number) => say(share, 'ratio', { units: PERCENT, significant: 2 });
     // As the readings stand: what doubtful ones bend the mean by, no plan takes away.
-    const bias = found.wetDensity.value - target;
+    const { value, first: u, landed } = found.wetDensity;
+    const bias = value - target;
     const allowed = 1 - foamLives;
     const off = say(Math.abs(bias), 'density', { significant: 2 });
     const losses = `the plan allows for ${percent(allowed)} of the gas to be lost, and you put the loss at ${percent(gasLost)}`;
-    const advice =
-      Math.abs(bias) > Math.max(near / 2, first?.size ?? 0)
-        ? // Most of it is not the plan’s: that can allow for no loss at all, but for no less.
+    const aiming =
+      Math.abs(bias) <= near / 2
+        ? ''
+        : // Most of it is not the plan’s: that can allow for no loss at all, but for no less.
           gasLost < -allowed
           ? `You are aiming light by ${off}: you put the loss at ${percent(gasLost)}, which is a gain. Weigh again: a reading is wrong, or the mixer stirred air in.`
           : bias > 0
-            ? `You are aiming heavy by ${off}: ${losses}. Plan for the gas that is lost before you look for a better scale.`
-            : `You are aiming light by ${off}: ${losses}. Plan for less loss, if that is what your own batches lost; else put in here what they did.`
-        : first
-          ? `What to improve first: ${first.label.toLowerCase()}.`
-          : '';
+            ? `You are aiming heavy by ${off}: ${losses}. Plan for the gas that is lost.`
+            : `You are aiming light by ${off}: ${losses}. Plan for less loss, if that is what your own batches lost; else put in here what they did.`;
+    const bar =
+      first && (!aiming || first.size > Math.abs(bias)) ? first.label.toLowerCase() : undefined;
+    /** The odds, were the trials so much nearer to one another and aimed that far off. */
+    const played = (nearer: number, off: number) =>
+      shareWithin(landed, {
+        low: value - (near + off) / nearer,
+        high: value + (near - off) / nearer,
+      });
+    // What raises the odds more comes first: that reading made sure, or the aim mended. A gain is a slip to find.
+    const barFirst = () =>
+      gasLost >= -allowed &&
+      played(Math.sqrt(Math.max(1e-6, 1 - (first!.size / u) ** 2)), bias) > played(1, 0);
+    const advice = !bar
+      ? aiming
+      : !aiming
+        ? `What to improve first: ${bar}.`
+        : barFirst()
+          ? `What to improve first: ${bar}. ${aiming}`
+          : `${aiming} What to improve next: ${bar}.`;
     const inWords = oddsInWords(odds, say);
     if (odds >= MOSTLY)
       return {

@@ -88,9 +88,13 @@ verdicts(landing, planned, [
   [{ gasLost: '3 %', own: '24.5 kg/m3' }, 'look', /improve first/],
   [{ foamLives: '97 %', own: '24.0 kg/m3' }, 'look', /aiming light by 12\s/],
   [{ foamLives: '97 %', own: '24.2 kg/m3' }, 'look', /improve first/],
-  // Foam measured out to 3.21 % makes as much as that lost gas: the longer of the two is named.
-  [{ gasLost: '3 %', own: '20 kg/m3', foamFill: '3.2 %' }, 'look', /aiming heavy/],
-  [{ gasLost: '3 %', own: '20 kg/m3', foamFill: '3.23 %' }, 'look', /improve first: foam measured/],
+  // Foam measured out to 3.21 % makes as much as that lost gas: what is longer is named beside it.
+  [{ gasLost: '3 %', own: '20 kg/m3', foamFill: '3.2 %' }, 'look', /aiming heavy(?!.*improve)/],
+  [
+    { gasLost: '3 %', own: '20 kg/m3', foamFill: '3.23 %' },
+    'look',
+    /aiming heavy.*improve next: foam measured/,
+  ],
   [{ gasLost: '3 %', near: 'percent', foamFill: '12 %' }, 'stop', /improve first: foam measured/],
   // No plan allows for less than nothing, only for less of what it allows for.
   [{ gasLost: '-20 %' }, 'stop', /which is a gain\. Weigh again/],
