@@ -152,22 +152,31 @@ describe('what stands in a picture', () => {
     }
   });
 
-  test('a base mix far beyond a correction is named at the end of its scale, one near by lies on it', () => {
-    const drawn = (target: string) => {
-      const html = pictureOf(correct, {
-        [benchKey(correct, 'target')]: { t: target, u: 'kg/m3' },
-        [benchKey(correct, 'baseDensity')]: { t: '1900', u: 'kg/m3' },
-      });
-      const numbers = [...html.matchAll(/text-anchor="middle">(\d+)</g)];
-      return { html, circles: html.split('<circle').length - 1, last: Number(numbers.at(-1)![1]) };
-    };
-    const far = drawn('600');
-    expect(far.html).toMatch(/aria-label="[^"]*base mix 1900\skg/);
-    expect(far.html).toMatch(/text-anchor="end">base mix 1900\skg/);
-    expect(far.circles).toBe(2);
-    expect(far.last).toBeLessThan(800);
-    expect(drawn('1750').circles).toBe(3);
-  });
+  test.each([
+    ['one bucket', correct],
+    ['several', several],
+  ] as const)(
+    'a base mix far beyond a correction is named at the end of its scale, one near by lies on it: %s',
+    (_, sheet) => {
+      const drawn = (target: string) => {
+        const html = pictureOf(sheet, {
+          [benchKey(sheet, 'target')]: { t: target, u: 'kg/m3' },
+          [benchKey(sheet, 'baseDensity')]: { t: '1900', u: 'kg/m3' },
+        });
+        const numbers = [...html.matchAll(/text-anchor="middle">(\d+)</g)];
+        return {
+          html,
+          circles: html.split('<circle').length - 1,
+          last: Number(numbers.at(-1)![1]),
+        };
+      };
+      const far = drawn('600');
+      expect(far.html).toMatch(/aria-label="[^"]*base mix 1900\skg/);
+      expect(far.html).toMatch(/text-anchor="end">base mix 1900\skg/);
+      expect(far.last).toBeLessThan(800);
+      expect(drawn('1750').circles).toBe(far.circles + 1);
+    },
+  );
 
   test('the limit of hot water is named above all marks', () => {
     const html = pictureOf(mixTemperature, {

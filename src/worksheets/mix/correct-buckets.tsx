@@ -293,6 +293,7 @@ export default worksheet({
         })),
         { at: values.target, label: 'target', role: 'target' },
         { at: all.density, label: 'together', role: 'measured' },
+        { at: values.baseDensity, label: 'base mix', role: 'plain', far: true },
       ]}
       say={say}
     />

@@ -183,10 +183,10 @@ export default worksheet({
     const bar =
       first && (!aiming || first.size > Math.abs(bias)) ? first.label.toLowerCase() : undefined;
     /** The odds, were the trials so much nearer to one another and aimed that far off. */
-    const played = (nearer: number, off: number) =>
+    const played = (nearer: number, aside: number) =>
       shareWithin(landed, {
-        low: value - (near + off) / nearer,
-        high: value + (near - off) / nearer,
+        low: value - (near + aside) / nearer,
+        high: value + (near - aside) / nearer,
       });
     // What raises the odds more comes first: that reading made sure, or the aim mended. A gain is a slip to find.
     const barFirst = () =>
