@@ -250,6 +250,34 @@ test('a jerk is that of the sheet on moving only where it is as large', () => {
       .notes.find((each) => each.startsWith('No jerk'))!
       .replaceAll('\u00a0', ' ');
   expect(note('50')).toMatch(/here, 50 % of it, as in the verdict of “[^”]*”\.$/);
-  expect(note('20')).toMatch(/here, 20 % of it; 50 % in the verdict of “[^”]*”, which is the more/);
+  expect(note('20')).toMatch(/here, 50 % of it, as in [^;]*; the 20 % chosen is the less cautious/);
   expect(note('80')).toMatch(/here, 80 % of it\.$/);
+});
+
+test('no part’s verdict gets worse as it ages, whatever caution is chosen', () => {
+  const order = ['stop', 'look', 'good'] as const;
+  const ages = [24, 30, 48, 72, 100, 120, 129, 131, 150, 200, 300, 500, 900, 1400];
+  const percent = (t: string) => ({ t, u: '%', s: 'metric' }) as const;
+  for (const from of ['bars', 'density'])
+    for (const share of ['33', '50', '67', '80', '100'])
+      for (const worse of ['0', '50', '100'])
+        for (const stress of ['5', '30', '57.1', '90']) {
+          const ranks = ages.map((age) => {
+            const { judgement, numbers } = answered(stripWindow, {
+              ...bars,
+              'part.strengthFrom': { t: from },
+              'part.barLow': kPa('50'),
+              'part.sinceCasting': hours(`${age}`),
+              'strip-window.stress': kPa(stress),
+              'strip-window.share': percent(share),
+              'strip-window.worse': percent(worse),
+            });
+            // Past the time by which it should pass it is stopped no more.
+            if (judgement.verdict === 'stop')
+              expect(numbers.latest?.value ?? Infinity).toBeGreaterThan(age * 3600);
+            return order.indexOf(judgement.verdict);
+          });
+          const by = `${from}, ${share} %, ${worse} %, ${stress} kPa`;
+          expect(ranks, by).toEqual(ranks.toSorted((a, b) => a - b));
+        }
 });

@@ -35,10 +35,10 @@ export interface StripWindow {
  * ordinary concrete; no source seen validates them for foamed concrete, so no range is published for it.
  * @param asked
  *   stress Pa, with its factors; strength: flexural strength, Pa, at a time after casting (s), and age:
- *   adjusted age (s) then, neither end of either ever falling; share 0–1; within: how far to look, s; floor:
- *   adjusted age, and age by the clock, s
- * @throws {DomainError} for stresses not above 0, a band of them upside down, a share outside 0–1, or
- *   a time not above 0
+ *   adjusted age (s) then, neither end of either ever falling; share 0–1, and sure: that of the later end, the same
+ *   where absent; within: how far to look, s; floor: adjusted age, and age by the clock, s
+ * @throws {DomainError} for stresses not above 0, a band of them upside down, a share outside 0–1, a sure one not
+ *   above 0 or above the share, or a time not above 0
  * @source common-practice
  * @source en-12390-2
  */
@@ -47,17 +47,19 @@ export function stripWindow(asked: {
   readonly strength: (elapsed: number) => Band;
   readonly age: (elapsed: number) => Band;
   readonly share?: number;
+  readonly sure?: number;
   readonly floor?: number;
   readonly within: number;
 }): StripWindow {
   const { stress, strength, age, within } = asked;
-  const { share = CAUTIOUS_SHARE, floor = EARLIEST_ADJUSTED_AGE } = asked;
+  const { share = CAUTIOUS_SHARE, sure = share, floor = EARLIEST_ADJUSTED_AGE } = asked;
   demand('stress', stress.low, 'stress', { min: 0, aboveMin: true });
   demand('stress', stress.high, 'stress', { min: stress.low });
   demand('share', share, 'ratio', { min: 0, aboveMin: true, max: 1 });
+  demand('sure', sure, 'ratio', { min: 0, aboveMin: true, max: share });
   demand('floor', floor, 'time', { min: 0 });
   demand('within', within, 'time', { min: 0, aboveMin: true });
-  const needed = { low: stress.low / share, high: stress.high / share };
+  const needed = { low: stress.low / share, high: stress.high / sure };
   const notes: Note[] = [];
   const earliest = end('earliest', 'high', needed.low);
   const latest = end('latest', 'low', needed.high);

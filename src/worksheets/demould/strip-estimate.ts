@@ -2,7 +2,7 @@ import { ageBetween } from '../../core/curing/age-between.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { type Band, grownBand } from '../../core/curing/strength-growth.ts';
 import { strengthAfterBars } from '../../core/demould/strength-after-bars.ts';
-import { type StripWindow, stripWindow } from '../../core/demould/strip-window.ts';
+import { CAUTIOUS_SHARE, type StripWindow, stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { justUnder } from '../../core/quantity/dust.ts';
@@ -133,10 +133,12 @@ export function stripEstimate(v: Values<typeof stripFields>) {
     };
   };
   const strength = v.strengthFrom === 'bars' ? byBars() : byDensity();
-  const stress = { low: v.stress, high: v.stress * (1 + v.worse) };
-  const found = stripWindow({ stress, strength, age: ages, share: v.share, within: AHEAD });
+  // The later end is never less cautious than “Will it bear being moved like this?”, which must not find worse after it.
+  const stress = { low: v.stress, high: v.stress * (1 + Math.max(v.worse, JERK)) };
+  const sure = Math.min(v.share, CAUTIOUS_SHARE);
+  const found = stripWindow({ stress, strength, age: ages, share: v.share, sure, within: AHEAD });
   const window = frozen ? noWindow(found) : untilFrost(found, frost);
-  return { window, strength, pace, cold, warm, frost, thawed, frozen, age, stress };
+  return { window, strength, pace, cold, warm, frost, thawed, frozen, age, stress, sure };
 }
 
 /** What it bears at a time after casting, Pa. */

@@ -1,9 +1,9 @@
 import { ACTIVATION_ENERGY_ASTM } from '../../core/curing/age-factor.ts';
 import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
 import type { Band } from '../../core/curing/strength-growth.ts';
-import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import type { Note } from '../../core/note.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
 import { barsDoubt } from '../shared/bars-doubt.ts';
@@ -13,7 +13,6 @@ import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
-import { saidApart } from '../shared/said-apart.ts';
 import { AHEAD } from '../shared/since.ts';
 import { strongBars } from '../shared/strong-bars.ts';
 import { JERK } from './jerk.ts';
@@ -25,6 +24,9 @@ const LEAST_SHOWN = 4 * DAY;
 /** A time that is spoken of in hours, or nothing. */
 const soon = (time: number | undefined) =>
   time !== undefined && time < 2 * DAY ? time : undefined;
+
+const percent = (share: number, say: Say) =>
+  say(share, 'ratio', { units: PERCENT, significant: 2 });
 
 const FIRST_TEST = 'after casting, if everything is favourable; not a time to strip at';
 
@@ -110,7 +112,7 @@ export default worksheet({
       of: (r) => r.window.needed.high,
       units: KPA,
       significant: 2,
-      note: 'in bending: what handling asks, with the jerk, divided by the share of the strength to use',
+      note: 'in bending: what handling asks, with the jerk, divided by the share of the strength to use, at most half',
     },
     slowest: {
       label: 'A day at the coldest counts as',
@@ -124,8 +126,8 @@ export default worksheet({
   doubts: (_, { strengthFrom, mean, density, dry }, say) =>
     strengthFrom === 'bars' ? strongBars(mean, density, say) : densitiesDoubt(density, dry, say),
   judge: (
-    { window, cold, warm, frost, thawed, frozen, age, strength, stress },
-    { now, share, strengthFrom, bars, mean, low, frost: first, cold: coldest },
+    { window, cold, warm, frost, thawed, frozen, age, sure },
+    { now, strengthFrom, bars, mean, low, frost: first, cold: coldest },
     say,
   ) => {
     const hot = heatDoubt(warm, say);
@@ -181,30 +183,13 @@ export default worksheet({
     if (window.latest === undefined)
       return {
         verdict: 'look',
-        say: `${TEST_IT} None of them tells what it bears in bending: at the low end of its strength this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of it even after two months. Free it of the form first, hold it where it bends least, or break ${strengthFrom === 'bars' ? 'more bars once it is older' : 'a bar'}.${odd}`,
+        say: `${TEST_IT} None of them tells what it bears in bending: at the low end of its strength this move asks for more than ${percent(sure, say)} of it even after two months. Free it of the form first, hold it where it bends least, or break ${strengthFrom === 'bars' ? 'more bars once it is older' : 'a bar'}.${odd}`,
       };
     if (now < window.latest)
       return {
         verdict: 'look',
         say: `${TEST_IT} If any of them fails, wait and test again; by ${least(window.latest)} after casting all should pass.${odd}`,
       };
-    // With less caution chosen than that of “Will it bear being moved like this?”, which must not find worse.
-    const { low: bears } = strength(now);
-    const jerked = stress.low * (1 + JERK);
-    if (bears < jerked / CAUTIOUS_SHARE) {
-      const use = jerked / bears;
-      const percent = saidApart(use, 'ratio', [CAUTIOUS_SHARE, 1], say, {
-        units: PERCENT,
-        decimals: 0,
-      });
-      const asks = `with a jerk, half as much again, this move asks for ${percent} of the low end of its strength`;
-      return use > 1
-        ? { verdict: 'stop', say: `Leave it, or hold it better: ${asks}.${odd}` }
-        : {
-            verdict: 'look',
-            say: `Wait, or hold it better: ${asks}. Keep that under half. ${TEST_IT}${odd}`,
-          };
-    }
     if (frosty)
       return {
         verdict: 'look',
@@ -232,7 +217,7 @@ export default worksheet({
       say: `Even by the low end of your bars it should be ready. ${TEST_IT}`,
     };
   },
-  notes: ({ window, age }, { age: given, strengthFrom, bars, worse }, say) => [
+  notes: ({ window, age, sure }, { age: given, strengthFrom, bars, worse, share }, say) => [
     ...(age !== undefined && Math.abs(age / given! - 1) > 0.02
       ? [
           `The adjusted age given does not come of these temperatures: ${say(age, 'time', { units: DAYS, significant: 2 })} is the nearest that does, and is reckoned with. Check them against one another.`,
@@ -243,7 +228,12 @@ export default worksheet({
           'The low end of the strength is a guess, half of it or less, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
         ]
       : []),
-    `No jerk is in what handling asks: it is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it${worse > JERK ? '' : `${worse < JERK ? `; ${say(JERK, 'ratio', { units: PERCENT, significant: 2 })}` : ', as'} in the verdict of “Will it bear being moved like this?”${worse < JERK ? ', which is the more cautious, and in this one’s' : ''}`}.`,
+    `No jerk is in what handling asks: it is added here, ${percent(Math.max(worse, JERK), say)} of it${worse > JERK ? '' : `, as in the verdict of “Will it bear being moved like this?”${worse < JERK ? `; the ${percent(worse, say)} chosen is the less cautious, and not reckoned with` : ''}`}.`,
+    ...(share > sure
+      ? [
+          `The ${percent(share, say)} chosen of the strength sets the earlier end alone: the later reckons with half, as that verdict does.`,
+        ]
+      : []),
     ...(byAge(window)
       ? [
           `${byAge(window)} set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer, the least that test specimens stay in their moulds, no estimate is worth anything.`,
@@ -275,8 +265,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\sigma\,(1+r) \le \eta\, f_{28}\; e^{\,s\left(1-\sqrt{28/t_e}\right)}`,
-      put: ({ share }, { stress, window }, say) =>
-        `σ = ${say(stress.low, 'stress', { units: KPA })} to ${say(stress.high, 'stress', { units: KPA })}, η = ${say(share, 'ratio', { units: PERCENT, significant: 2 })}: it must bear ${say(window.needed.low, 'stress', { units: KPA })} to ${say(window.needed.high, 'stress', { units: KPA })}`,
+      put: ({ share }, { stress, window, sure }, say) =>
+        `σ = ${say(stress.low, 'stress', { units: KPA })} to ${say(stress.high, 'stress', { units: KPA })}, η = ${percent(share, say)}${share > sure ? ` and ${percent(sure, say)}` : ''}: it must bear ${say(window.needed.low, 'stress', { units: KPA })} to ${say(window.needed.high, 'stress', { units: KPA })}`,
     },
     {
       tex: String.raw`\begin{gathered}t_e = t \cdot e^{\frac{E}{R}\left(\frac{1}{293.15\,\mathrm K} - \frac{1}{T}\right)}\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\\ \text{or } E = ${ACTIVATION_ENERGY_ASTM / 1000}\end{gathered}`,
@@ -296,7 +286,7 @@ export default worksheet({
           until={Math.min(result.frost ?? AHEAD, AHEAD, Math.max(LEAST_SHOWN, shown))}
           usable={(time) => {
             const { low, high } = result.strength(time);
-            return [low * values.share, high * values.share];
+            return [low * result.sure, high * values.share];
           }}
           stress={result.stress}
           earliest={earliest}

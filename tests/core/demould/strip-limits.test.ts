@@ -34,6 +34,13 @@ describe('a strip window by hand', () => {
     expect(Math.abs(latest! - 3 * DAY)).toBeLessThanOrEqual(1);
   });
 
+  test('of the later end a smaller share may be asked, and moves that end alone', () => {
+    const { needed, earliest, latest } = stripWindow({ ...asked, share: 1, sure: 0.5 });
+    expect(needed).toEqual({ low: 30e3, high: 90e3 });
+    expect(Math.abs(earliest! - (28 / 256) * DAY)).toBeLessThanOrEqual(1);
+    expect(Math.abs(latest! - 6 * DAY)).toBeLessThanOrEqual(1);
+  });
+
   test('what is reached just where the search ends is reached', () => {
     expect(stripWindow({ ...asked, within: 6 * DAY }).latest).toBeDefined();
     const short = stripWindow({ ...asked, within: 5.9 * DAY });
@@ -47,6 +54,7 @@ describe('a strip window by hand', () => {
       stressLow: 30e3,
       stressHigh: 45e3,
       share: 0.5,
+      sure: 0.1,
       floor: 3600,
       within: DAY,
     };
@@ -62,6 +70,7 @@ describe('a strip window by hand', () => {
         stressLow: { takes: [45e3], refuses: [0, -1, 46e3], as: 'stress' },
         stressHigh: { takes: [30e3], refuses: [29e3], as: 'stress' },
         share: { takes: [1], refuses: [0, -0.1, 1.01] },
+        sure: { takes: [0.5], refuses: [0, -0.1, 0.51] },
         floor: { takes: [0], refuses: [-1] },
         within: { refuses: [0, -1] },
       },
