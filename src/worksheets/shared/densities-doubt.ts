@@ -7,6 +7,6 @@ import { saidApart } from './said-apart.ts';
 export function densitiesDoubt(wetDensity: number, dry: number, say: Say): string | undefined {
   const least = leastOvenDryDensity({ wetDensity, foamDensity: WET_FOAM });
   return dry < least
-    ? `Check the wet and the dry density: not even a mix of w/c 2 and wet foam dries from ${say(wetDensity, 'density')} to less than ${saidApart(least, 'density', [dry], say)}.`
+    ? `Check the wet and the dry density: no mix, of w/c 2 and wet foam at most, dries from ${say(wetDensity, 'density')} to less than ${saidApart(least, 'density', [dry], say)}.`
     : undefined;
 }
