@@ -37,14 +37,17 @@ describe('a slip in weighing in is stopped', () => {
 
 describe('what is named, typed in its place, leaves no contradiction', () => {
   type Typed = Readonly<Record<string, string>>;
-  const judged = (over: Typed, voice = say) => {
+  const answered = (over: Typed, voice = say) => {
     const entries = Object.fromEntries(
       Object.entries(over).map(([name, text]) => {
         const [t, u] = text.split(/\s/);
         return [benchKey(reconcile, name), { t: t!, u: u!, s: voice.system }];
       }),
     );
-    const found = answer(reconcile, readWorksheet(reconcile, entries, {}, voice), voice);
+    return answer(reconcile, readWorksheet(reconcile, entries, {}, voice), voice);
+  };
+  const judged = (over: Typed, voice = say) => {
+    const found = answered(over, voice);
     mustAnswer(found);
     return found.judgement;
   };
@@ -66,6 +69,8 @@ describe('what is named, typed in its place, leaves no contradiction', () => {
     { vessel: '0.2 L' },
     { ...out, placed: '324 L' },
     { ...out, leftOver: '59 kg' },
+    // Foam weighed with its vessel.
+    { foamDensity: '450 g/L', full: '15.5 kg' },
   ];
 
   test.each(slips.flatMap((slip) => [say, speaker('us')].map((voice) => [slip, voice] as const)))(
@@ -89,6 +94,54 @@ describe('what is named, typed in its place, leaves no contradiction', () => {
     // 25.3 L and the 2.0 L more that are named first.
     expect(judged({ full: '12.3 kg' }).say).toContain('“foam put in”: 2.0\u00a0L more');
     expect(judged({ full: '12.3 kg', foamVolume: '27.3 L' }).verdict).toBe('good');
+  });
+
+  test('a foam too heavy to be any is named, to what foam is at most', () => {
+    const heavy = {
+      ...{ cement: '4.737 kg', water: '3.973 kg', sand: '6.168 kg', foamVolume: '14.42 L' },
+      ...{ foamDensity: '420.2 g/L', full: '4.419 kg', tare: '0.2 kg', vessel: '5 L' },
+    };
+    expect(judged(heavy).say).toMatch(
+      /Only this would explain it alone, [^:]*: “foam density” at most 250\sg\/L, not 420\.2\sg\/L\.$/,
+    );
+    expect(judged({ ...heavy, foamDensity: '250 g/L' }).verdict).toBe('good');
+    // Too light to be any, it agrees with the rest, and is doubted all the same.
+    expect(judged({ foamDensity: '8 g/L' })).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^Foam of 8\.00\sg\/L is hardly foam\./),
+    });
+    expect(judged({ foamDensity: '16 g/L' }).say).not.toContain('hardly foam');
+  });
+
+  test('what its own field refuses explains nothing', () => {
+    // 200 kg is the most a bucket weighs empty, and holds 1000 L at most.
+    const { say: words } = judged({ full: '3000 kg', cement: '1357 kg', water: '543 kg' });
+    expect(words).toMatch(/Only this would explain it alone, [^:]*: “bucket, full of blended mix”/);
+  });
+
+  test('sand that was not written down is asked for only where none is, and could weigh as much', () => {
+    const ask = 'or sand is not written down';
+    expect(judged({ full: '45 kg' }).say).toContain(ask);
+    expect(judged({ full: '50 kg', sand: '13 kg' }).say).toMatch(/so one reading is wrong\. Look/);
+    expect(judged({ full: '134.5 kg' }).say).not.toContain(ask);
+  });
+
+  test('of many that would explain it the first are named', () => {
+    const { say: words } = judged({ ...out, vessel: '10 L' });
+    expect(words.match(/, not /g)).toHaveLength(4);
+    expect(words).toMatch(/; and others\.$/);
+    expect(judged({ foamVolume: '2.53 L' }).say).not.toContain('and others');
+  });
+
+  test('a mix too heavy for any gas has neither foam, yield nor missing mass told of it', () => {
+    const numbers = (over: Typed) => {
+      const found = answered(over);
+      mustAnswer(found);
+      return Object.keys(found.numbers);
+    };
+    const told = ['survival', 'air', 'yield', 'missing'];
+    expect(numbers(out)).toEqual(expect.arrayContaining(told));
+    for (const name of told) expect(numbers({ ...out, full: '134.5 kg' })).not.toContain(name);
   });
 
   test('no foam explains a bucket too heavy for any, and where none explains it none is named', () => {

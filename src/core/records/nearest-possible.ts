@@ -1,25 +1,35 @@
 import { DomainError } from '../domain-error.ts';
 import { SLIVER } from '../quantity/dust.ts';
 
+/** The least and the greatest a reading can be, SI. */
+export interface Limits {
+  readonly min: number;
+  readonly max: number;
+}
+
 /**
- * The value nearest to what was read at which one of some ends is nothing and that can be; undefined where none is. Of
- * ends that are straight lines, or all but, in the reading: each is met by a few steps of the secant. No range: a search.
+ * The value nearest to what was read at which one of some ends is nothing, or a limit of the reading, and that can be;
+ * undefined where none is. Of ends that are straight lines, or all but, in the reading: each is met by a few steps of the
+ * secant. No range: a search.
  *
- * @param of `read` and its standard uncertainty `doubt`, above 0, in one unit; `ends` in any; `can` whether a value can be
+ * @param of `read`, its standard uncertainty `doubt`, above 0, and the `limits` of such a reading, in one unit; `ends` in
+ *   any; `can` whether a value can be
  * @throws whatever an end or `can` throws but a `DomainError`: what is refused cannot be
  * @source definition
  */
 export function nearestPossible(of: {
   readonly read: number;
   readonly doubt: number;
+  readonly limits?: Limits | undefined;
   readonly ends: readonly ((value: number) => number)[];
   readonly can: (value: number) => boolean;
 }): number | undefined {
-  const { read, doubt, ends, can } = of;
+  const { read, doubt, limits, ends, can } = of;
+  const { min, max } = limits ?? { min: -Infinity, max: Infinity };
   const far = (value: number) => Math.abs(value - read);
-  return ends
-    .map((end) => whereAllowed(() => zeroOf(end, read, doubt)))
+  return [...ends.map((end) => whereAllowed(() => zeroOf(end, read, doubt))), min, max]
     .filter((value) => value !== undefined)
+    .filter((value) => Number.isFinite(value) && value >= min && value <= max)
     .toSorted((a, b) => far(a) - far(b))
     .find((value) => whereAllowed(() => can(value)));
 }

@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { type BatchWeighed, type Particles, reconcile } from './reconcile.ts';
-import { type Doubts, judgeBatch, type Verdict } from './verdict.ts';
+import { type Doubts, judgeBatch, type Possible, type Verdict } from './verdict.ts';
 
 /** One correction, SI: what it weighed, the mix taken out before it, and the foam or base mix added. */
 interface Corrected {
@@ -75,7 +75,8 @@ export type VerdictCorrected = Omit<Verdict, 'yield'> & { readonly yield: number
 /**
  * `judgeBatch` of a batch of which some may have been taken out before it was corrected: of what is in the mixer, with
  * what was taken out in its yield and its mass. No range is published.
- * @param batch all that went in; `u` standard uncertainties of its readings; `corrections` in their order
+ * @param batch all that went in; `u` standard uncertainties of its readings; `corrections` in their order; `possible` what
+ *   they can be
  * @throws {DomainError} as `judgeBatch` and `inMixer`
  * @source navedtra-14071 (absolute volume); jcgm-100 5.1.2 (first order)
  */
@@ -83,9 +84,10 @@ export function judgeCorrected(
   batch: BatchWeighed & Particles,
   u: Doubts,
   corrections: readonly Corrected[],
+  possible?: Possible,
 ): VerdictCorrected {
   const { mass, volume } = inMixer(batch, corrections);
-  const found = judgeBatch(batch, u, (all) => reconcile(inMixer(all, corrections).batch));
+  const found = judgeBatch(batch, u, possible, (all) => reconcile(inMixer(all, corrections).batch));
   return {
     ...found,
     yield: volume === undefined ? undefined : found.yield + volume,

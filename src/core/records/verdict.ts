@@ -2,11 +2,14 @@ import { demand } from '../domain-error.ts';
 import { BASE_WATER_CEMENT, isBaseMix } from '../mix/water-cement-limits.ts';
 import { justOver, SLIVER } from '../quantity/dust.ts';
 import { firstOrder } from '../uncertainty/first-order.ts';
-import { nearestPossible, whereAllowed } from './nearest-possible.ts';
+import { type Limits, nearestPossible, whereAllowed } from './nearest-possible.ts';
 import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
 
 /** A reading's standard uncertainty, SI, by its name; absent: taken as exact. */
 export type Doubts = Readonly<Partial<Record<keyof BatchWeighed, number>>>;
+
+/** What each reading can be, SI, by its name; absent: anything. */
+export type Possible = Readonly<Partial<Record<keyof BatchWeighed, Limits>>>;
 
 /** A reading that would explain a contradiction, and how it would have to be off. */
 interface Suspect {
@@ -61,12 +64,13 @@ const TOO_MUCH = 0.1;
  * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
  * a film of 1 %. One a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single
  * reading explains it where, the others as they are, some value of it leaves no contradiction: the nearest to what was
- * read, at which the survival is 0 or 1, nothing is missing, or all water is twice the cement. The likeliest is off by
+ * read, at which the survival is 0 or 1, nothing is missing, or all water is twice the cement, or else a limit of it. The likeliest is off by
  * the fewest of its own uncertainties. Errors are taken as independent: of one bucket for foam and mix, whose error moves
  * `vessel`, `foamVolume` and `foamDensity` together and a survival above 0 by less, the survival's uncertainty comes out
  * too large, so that more gas than the foam brought may pass. No range is published.
  *
- * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units; `balance` what it comes to
+ * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units; `possible` what they can
+ *   be; `balance` what it comes to
  * @throws {DomainError} as `balance`; a negative uncertainty
  * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138; astm-c869 Table 1 note (w/c 0.2);
  *   thakrele-2014 (w/c 1.25); common-practice (w/c 2)
@@ -74,6 +78,7 @@ const TOO_MUCH = 0.1;
 export function judgeBatch(
   batch: BatchWeighed & Particles,
   u: Doubts,
+  possible: Possible = {},
   balance: (batch: BatchWeighed & Particles) => Reconciled = reconcile,
 ): Verdict {
   for (const doubt of Object.values(u)) demand('uncertainty', doubt, 'count', { min: 0 });
@@ -112,6 +117,7 @@ export function judgeBatch(
     const to = nearestPossible({
       read,
       doubt,
+      limits: possible[reading],
       // Times the bucket’s volume an end is a straight line in any one reading.
       ends: ends.map((end) => (value) => end(balance(at(value))) * at(value).vessel),
       can: (value) => can(at(value)),

@@ -7,7 +7,11 @@ import { cementDensity } from '../mix/recipe-fields.ts';
 import { weighingBucket } from '../mix/weighing-bucket.ts';
 import { ADDED_FOAM, PERCENT } from '../shared/amounts.ts';
 import { scaleReads } from '../shared/as-said.ts';
+import { foamFaultDoubt } from '../shared/foam-doubt.ts';
+import { isFoam } from '../shared/is-foam.ts';
+import { lazy } from '../shared/lazy.ts';
 import { ReconcileBars } from '../shared/ReconcileBars.tsx';
+import { readingLimits } from '../shared/reading-limits.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import { reconcileJudgement } from '../shared/reconcile-words.ts';
 
@@ -23,62 +27,68 @@ const measured = (
   more: { help?: string; folded?: boolean; nothingIsSure?: boolean; units?: Units } = {},
 ) => number('volume', { label, example, plusMinus, min: '0 L', max: '5 m3', ...more });
 
+const fields = {
+  cement: weighed('Cement', '13.57 kg'),
+  water: weighed('Mixing water', '5.43 kg', { help: 'Without the foam’s.' }),
+  sand: weighed('Sand', '0 kg', { folded: true, nothingIsSure: true }),
+  cementDensity,
+  foamVolume: { ...measured('Foam put in', '25.3 L', '0.5 L'), plusMinusGrows: true },
+  foamDensity: { ...foamDensityField, plusMinus: '1 g/L' },
+  full: weighed('Bucket, full of blended mix', '13.44 kg'),
+  ...weighingBucket,
+  placed: number('volume', {
+    label: 'Filled in the forms',
+    help: 'With what is left over it closes the balance of mass.',
+    example: '32.4 L',
+    plusMinus: '0.3 L',
+    plusMinusGrows: true,
+    min: '0 L',
+    max: '5 m3',
+    optional: true,
+    folded: true,
+  }),
+  leftOver: number('mass', {
+    label: 'Left over or spilled',
+    help: 'With what was taken out before a correction.',
+    example: '0.6 kg',
+    plusMinus: '0.05 kg',
+    min: '0 kg',
+    max: '5000 kg',
+    optional: true,
+    folded: true,
+  }),
+  foamAdded: measured('Foam added while correcting', '0 L', '0.5 L', {
+    units: ADDED_FOAM,
+    folded: true,
+    nothingIsSure: true,
+  }),
+  baseAdded: weighed('Base mix added while correcting', '0 kg', {
+    folded: true,
+    nothingIsSure: true,
+  }),
+} as const;
+const LIMITS = readingLimits(fields);
+
 export default worksheet({
   id: 'reconcile',
   question: 'Did it come out as it went in?',
-  fields: {
-    cement: weighed('Cement', '13.57 kg'),
-    water: weighed('Mixing water', '5.43 kg', { help: 'Without the foam’s.' }),
-    sand: weighed('Sand', '0 kg', { folded: true, nothingIsSure: true }),
-    cementDensity,
-    foamVolume: { ...measured('Foam put in', '25.3 L', '0.5 L'), plusMinusGrows: true },
-    foamDensity: { ...foamDensityField, plusMinus: '1 g/L' },
-    full: weighed('Bucket, full of blended mix', '13.44 kg'),
-    ...weighingBucket,
-    placed: number('volume', {
-      label: 'Filled in the forms',
-      help: 'With what is left over it closes the balance of mass.',
-      example: '32.4 L',
-      plusMinus: '0.3 L',
-      plusMinusGrows: true,
-      min: '0 L',
-      max: '5 m3',
-      optional: true,
-      folded: true,
-    }),
-    leftOver: number('mass', {
-      label: 'Left over or spilled',
-      help: 'With what was taken out before a correction.',
-      example: '0.6 kg',
-      plusMinus: '0.05 kg',
-      min: '0 kg',
-      max: '5000 kg',
-      optional: true,
-      folded: true,
-    }),
-    foamAdded: measured('Foam added while correcting', '0 L', '0.5 L', {
-      units: ADDED_FOAM,
-      folded: true,
-      nothingIsSure: true,
-    }),
-    baseAdded: weighed('Base mix added while correcting', '0 kg', {
-      folded: true,
-      nothingIsSure: true,
-    }),
-  },
+  fields,
   folded: 'Sand, kind of cement, corrections, and where it went',
   work: (v, pm) => {
     const found = reconcile(v);
-    // Of water and cement that make no base mix nothing follows for the foam.
-    const settled = isBaseMix(found.waterCementBase);
     // Judged only when it is looked at: what is only nudged, to carry a ± along, is not.
-    return { ...found, settled, judged: () => judgeBatch(v, pm) };
+    const judged = lazy(() => judgeBatch(v, pm, LIMITS));
+    // As in a record: of a mix too heavy for any gas nothing came out as it says.
+    const heavy = lazy(() => found.survival < 0 && judged().finding === 'heavier-than-airless');
+    // Nor does anything follow for the foam of water and cement that make no base mix.
+    const tells = () => isBaseMix(found.waterCementBase) && !heavy();
+    return { ...found, judged, heavy, tells };
   },
   results: {
     survival: {
       label: 'Foam that survived',
       kind: 'ratio',
-      of: (r) => (r.settled ? r.survival : undefined),
+      of: (r) => (r.tells() ? r.survival : undefined),
       units: PERCENT,
       sure: true,
       note: 'share of its gas still in the mix when weighed',
@@ -86,7 +96,7 @@ export default worksheet({
     air: {
       label: 'Gas in the mix',
       kind: 'ratio',
-      of: (r) => (r.settled ? r.air : undefined),
+      of: (r) => (r.tells() ? r.air : undefined),
       units: PERCENT,
       sure: true,
     },
@@ -107,19 +117,26 @@ export default worksheet({
       kind: 'density',
       of: (r) => r.planned,
     },
-    yield: { label: 'Yield', kind: 'volume', of: (r) => r.yield, sure: true },
+    yield: {
+      label: 'Yield',
+      kind: 'volume',
+      of: (r) => (r.heavy() ? undefined : r.yield),
+      sure: true,
+    },
     massIn: { label: 'Went in', kind: 'mass', of: (r) => r.massIn },
     missing: {
       label: 'Went in, not found',
       kind: 'mass',
-      of: (r) => r.missing,
+      of: (r) => (r.heavy() ? undefined : r.missing),
       significant: 2,
       sure: true,
       // The verdict weighs it by its ± already.
       aboutZero: 'any',
     },
   },
-  judge: (r, _, say) => reconcileJudgement(r.judged(), say),
+  doubts: (_, { foamDensity }, say) =>
+    isFoam(foamDensity) ? undefined : foamFaultDoubt(foamDensity, say)?.say,
+  judge: (r, { sand }, say) => reconcileJudgement(r.judged(), sand, say),
   notes: (r) => [
     'The ± take each reading’s error as its own. Where foam and mix were measured in one bucket, an error of its volume moves the share that survived by less: its ± is then too large, and a little more gas than the foam brought may pass.',
     ...(r.missing === undefined
@@ -142,12 +159,12 @@ export default worksheet({
     {
       tex: String.raw`\text{survival} = \frac{V - V_0}{F\,(1 - \rho_f/\rho_w)}`,
       put: (_, r, say) =>
-        r.settled
+        r.tells()
           ? `survival = ${say(r.gasFound, 'volume')} ÷ ${say(r.gasIn, 'volume')} = ${say(r.survival, 'ratio', { units: PERCENT })}`
-          : 'survival: not with such a w/c',
+          : 'survival: not by such readings',
     },
   ],
-  figure: ({ result, say }) => result.settled && <ReconcileBars found={result} say={say} />,
+  figure: ({ result, say }) => result.tells() && <ReconcileBars found={result} say={say} />,
   cautions: ['caustic-slurry'],
   defers: ['Your scale and your bucket: the ± of each reading is theirs.'],
   sources: ['astm-c138', 'navedtra-14071', 'jcgm-100', 'common-practice'],

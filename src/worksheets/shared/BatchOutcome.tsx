@@ -1,4 +1,5 @@
 import { pageAt } from '../../bench/page-at.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { READINGS, type ReadingName } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
@@ -195,7 +196,7 @@ export function judgementsOf(
   const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
   const doubts = [...readingDoubts(record, reckoned, say, strengths), ...(ofPlan ? [ofPlan] : [])];
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
-  const judgement = reconcileJudgement(reckoned.verdict, say);
+  const judgement = reconcileJudgement(reckoned.verdict, readingValue(record, 'sand'), say);
   return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];
 }
 

@@ -4,7 +4,7 @@ import { STANDARD_FOAM_BAND, WET_FOAM } from '../../core/foam/standard-band.ts';
  * What may be foam at all, kg/m³. Lighter is sooner a slip in a reading; denser has less than three quarters
  * of gas in it. A choice: no source draws these lines.
  */
-const FOAM = { min: STANDARD_FOAM_BAND.min / 2, max: 250 } as const;
+export const ANY_FOAM = { min: STANDARD_FOAM_BAND.min / 2, max: 250 } as const;
 
 /** Foam lighter than this, kg/m³, is thin for a drill: one maker’s working point is about 80. Common practice, no source. */
 export const LIGHT_FOAM = 70;
@@ -15,7 +15,8 @@ export const AS_ASSUMED = 15;
 export const ASSUMED_FOAM = 'foam.assumed';
 
 /** Whether it is a foam at all that is weighed so, kg/m³. */
-export const isFoam = (density: number): boolean => density >= FOAM.min && density <= FOAM.max;
+export const isFoam = (density: number): boolean =>
+  density >= ANY_FOAM.min && density <= ANY_FOAM.max;
 
 /** What is wrong with a foam of that density, kg/m³, and how much that says, whichever worksheet asks. */
 export function foamFault(density: number) {

@@ -1,4 +1,5 @@
 import { READINGS } from '../../bench/records/readings.ts';
+import { SAND_DENSITY } from '../../core/mix/densities.ts';
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import type { VerdictCorrected } from '../../core/records/taken-out.ts';
@@ -6,7 +7,6 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM, PERCENT } from './amounts.ts';
-import { isFoam } from './is-foam.ts';
 import { noBaseMixWords } from './no-base-mix.ts';
 import { withPm } from './with-pm.ts';
 
@@ -30,24 +30,25 @@ const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
 /** Beyond this many of its own ± a reading cannot be saved by a slip of the scale: something else is wrong. A choice. */
 export const HARDLY = 10;
 
+/** So many readings that would explain it are named. */
+const MOST_SUSPECTS = 4;
+
 /** “Look first at “foam put in”: 0.31 L more would explain it.”, or each that could where none is near. */
 function suspectWords({ suspects }: VerdictCorrected, say: Say): string {
-  // Nothing is explained by what is no foam.
-  const able = suspects.filter(({ reading, to }) => reading !== 'foamDensity' || isFoam(to));
-  const [first, second] = able;
+  const [first, second] = suspects;
   if (!first)
     return 'Weigh everything once more, and look at each unit: none of them explains it alone.';
   const name = (of: Suspect) => READINGS[of.reading].label.toLowerCase();
   if (first.doubts > HARDLY) {
-    const far = able.map((one) => {
+    const far = suspects.slice(0, MOST_SUSPECTS).map((one) => {
       const { to, by } = one;
       const [kind, units] = asRead(one);
       const toward = by > 0 ? 'up' : 'down';
       const end = say(to, kind, { significant: 3, toward, units, steady: true });
-      const read = say(to - by, kind, { plain: true, units });
+      const read = say(to - by, kind, { plain: true, significant: 4, units });
       return `“${name(one)}” ${by > 0 ? 'at least' : 'at most'} ${end}, not ${read}`;
     });
-    return `Look for a slip of the pen, a wrong unit or another bucket. Any one of these would explain it, though far beyond its ±: ${far.join('; ')}.`;
+    return `Look for a slip of the pen, a wrong unit or another bucket. ${second ? 'Any one of these' : 'Only this'} would explain it${second ? '' : ' alone'}, though far beyond its ±: ${far.join('; ')}${suspects.length > far.length ? '; and others' : ''}.`;
   }
   const [kind, units] = asRead(first);
   const amount = say(Math.abs(first.by), kind, { significant: 2, toward: 'up', units });
@@ -61,8 +62,12 @@ function asRead({ reading }: Suspect): readonly [Kind, Units] {
   return [kind, kind === 'density' ? FOAM : KINDS[kind].shown];
 }
 
-/** What the readings of a batch say together, in one or two sentences. */
-export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgement {
+/** What the readings of a batch say together, in one or two sentences; `sand` written down, kg. */
+export function reconcileJudgement(
+  verdict: VerdictCorrected,
+  sand: number | undefined,
+  say: Say,
+): Judgement {
   const share = withPm(say, verdict.survival, verdict.u.survival, 'ratio', PERCENT);
   const { finding, mostMissing = 0, massIn } = verdict;
   const kilograms = say(Math.abs(mostMissing), 'mass', { significant: 2 });
@@ -75,7 +80,7 @@ export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgeme
     case 'heavier-than-airless':
       return {
         verdict: 'stop',
-        say: `At ${say(verdict.wetDensity, 'density')} the bucket is heavier than the same parts would be without a single bubble, ${say(verdict.massIn / verdict.airless, 'density')}, so one reading is wrong, or sand is not written down. ${suspectWords(verdict, say)}`,
+        say: `At ${say(verdict.wetDensity, 'density')} the bucket is heavier than the same parts would be without a single bubble, ${say(verdict.massIn / verdict.airless, 'density')}, so one reading is wrong${sand || verdict.wetDensity > SAND_DENSITY ? '' : ', or sand is not written down'}. ${suspectWords(verdict, say)}`,
       };
     case 'more-air-than-foam':
       return {

@@ -21,6 +21,7 @@ import { DRAINED, STANDS_MOST } from './drained-foam.ts';
 import { foamShare } from './foam-share.ts';
 import { holdsFurther } from './further.ts';
 import { isFoam } from './is-foam.ts';
+import { readingLimits } from './reading-limits.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
 import { NEEDED, weighedBatch } from './weighed-batch.ts';
 
@@ -33,6 +34,7 @@ function weighed(record: BatchRecord, name: (typeof WEIGHED)[number] | 'dryMass'
   return readNumber(RECORD_FIELDS[name], full, {}, METRIC);
 }
 const METRIC = speaker('metric');
+const LIMITS = readingLimits(RECORD_FIELDS);
 
 export type Reckoned =
   | { readonly ok: true; readonly verdict: VerdictCorrected }
@@ -127,6 +129,7 @@ export function reckon(record: BatchRecord): Reckoned {
         { ...batch, ...(cementDensity && { cementDensity }) },
         u,
         record.corrections,
+        LIMITS,
       ),
     };
   } catch (error) {

@@ -17,6 +17,15 @@ test('the nearest end that can be is found, and none where none can', () => {
   expect(at(4, (x) => x > 13)).toBeUndefined();
 });
 
+test('nothing beyond the limits of a reading is named; a limit is, where that can be and no end within', () => {
+  const at = (min: number, max: number, can: (x: number) => boolean = any) =>
+    nearestPossible({ read: 4, doubt: 0.5, limits: { min, max }, ends, can });
+  expect(at(0, 20)).toBeCloseTo(2, 12);
+  expect(at(3, 20, (x) => x < 4)).toBe(3);
+  expect(at(3, 20, (x) => x > 4)).toBeCloseTo(12, 12);
+  expect(at(3, 11, (x) => x >= 12)).toBeUndefined();
+});
+
 test('a bent line is met as well as a straight one', () => {
   const bent = (x: number) => x / (1 + x / 100) - 5;
   expect(nearestPossible({ read: 20, doubt: 1, ends: [bent], can: any })).toBeCloseTo(100 / 19, 9);
