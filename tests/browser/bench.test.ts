@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type Opened, openPage, shown, wakeWorksheets } from './browser.ts';
-import { fill } from './keyboard.ts';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { typeOver } from './keyboard.ts';
 import { text } from './records.ts';
+import { shown } from './shown.ts';
 
 let opened: Opened;
 let page: Page;
@@ -19,7 +20,7 @@ afterEach(async () => {
 
 describe('the bench', () => {
   test('is there again after a reload', async () => {
-    await fill(page, 'foam-density-full', '2,61');
+    await typeOver(page, 'foam-density-full', '2,61');
     await page.reload();
     await wakeWorksheets(page);
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2,61');
@@ -32,7 +33,7 @@ describe('the bench', () => {
     await page.setViewportSize({ width: 360, height: 740 });
     const height = () => page.locator('.masthead').evaluate((head) => head.clientHeight);
     const before = await height();
-    await fill(page, 'foam-density-full', '2.61');
+    await typeOver(page, 'foam-density-full', '2.61');
     await page.locator('[data-save-batch]').waitFor();
     expect(await height()).toBe(before);
     // “Light” is the longer of its two words.
@@ -62,7 +63,7 @@ describe('the bench', () => {
   });
 
   test('is the same on another page', async () => {
-    await fill(page, 'foam-density-tare', '1.1');
+    await typeOver(page, 'foam-density-tare', '1.1');
     await opened.go('foam/weighing/');
     await wakeWorksheets(page);
     await expect.poll(() => page.locator('#foam-density-tare').inputValue()).toBe('1.1');
@@ -72,15 +73,15 @@ describe('the bench', () => {
     const other = await opened.context.newPage();
     await other.goto(page.url());
     await wakeWorksheets(other);
-    await fill(page, 'foam-density-full', '2.7');
+    await typeOver(page, 'foam-density-full', '2.7');
     await expect.poll(() => other.locator('#foam-density-full').inputValue()).toBe('2.7');
-    await fill(other, 'foam-density-tare', '0.9');
+    await typeOver(other, 'foam-density-tare', '0.9');
     await expect.poll(() => page.locator('#foam-density-tare').inputValue()).toBe('0.9');
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.7');
   });
 
   test('can be cleared, and put back', async () => {
-    await fill(page, 'foam-density-full', '2.7');
+    await typeOver(page, 'foam-density-full', '2.7');
     await page.getByRole('button', { name: 'Clear the bench' }).click();
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.45');
     await page.getByRole('button', { name: 'Put it back' }).click();
@@ -88,7 +89,7 @@ describe('the bench', () => {
   });
 
   test('goes to another device by a link', async () => {
-    await fill(page, 'foam-density-full', '2.71');
+    await typeOver(page, 'foam-density-full', '2.71');
     await opened.context.grantPermissions(['clipboard-read', 'clipboard-write']);
     await page.getByRole('button', { name: 'Copy a link' }).click();
     await expect.poll(() => page.locator('.copied').innerText()).toContain('Copied');
@@ -104,7 +105,7 @@ describe('the bench', () => {
   });
 
   test('is left alone by a link that cannot be read, and by one until it is accepted', async () => {
-    await fill(page, 'foam-density-full', '2.9');
+    await typeOver(page, 'foam-density-full', '2.9');
     await opened.go('first-batch/?again#batch=1.AAAA');
     await expect.poll(() => page.locator('#notices').innerText()).toContain('was not used');
     const link = Buffer.from(

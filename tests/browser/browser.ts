@@ -86,12 +86,3 @@ export async function wakeWorksheets(page: Page): Promise<void> {
       .every(({ dataset }) => dataset.awake === 'yes'),
   );
 }
-
-/** A result as the page shows it, found by the words it has there. */
-export const shown = async (page: Page, sheet: string, result: string): Promise<string> => {
-  // All worksheets: only tests that ask for a result wait for them.
-  const { worksheets } = await import('../../src/components/live/catalogue.ts');
-  const label = page.getByText(worksheets.get(sheet)!.results[result]!.label, { exact: true });
-  const found = page.locator(`[data-worksheet="${sheet}"] .result`).filter({ has: label });
-  return (await found.locator('.number').innerText()).replace(/\s+/g, ' ').trim();
-};

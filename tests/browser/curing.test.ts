@@ -2,7 +2,8 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
-import { type Opened, openPage, shown, wakeWorksheets } from './browser.ts';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { shown } from './shown.ts';
 
 let opened: Opened;
 

@@ -1,8 +1,9 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type Opened, openPage, shown as shownOn, wakeWorksheets } from './browser.ts';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { type Case, journey } from './journey.ts';
-import { fill } from './keyboard.ts';
+import { typeOver } from './keyboard.ts';
+import { shown as shownOn } from './shown.ts';
 
 let opened: Opened;
 let page: Page;
@@ -111,17 +112,17 @@ describe('the whole journey by keyboard comes to what core works out', () => {
 
 describe('units', () => {
   test('an amount is echoed, and a hardness read, in the unit that was typed', async () => {
-    await fill(page, 'foam-density-vessel', '5 1/4 gal');
+    await typeOver(page, 'foam-density-vessel', '5 1/4 gal');
     await expect
       .poll(() => page.locator('#foam-density-vessel-echo').innerText())
       .toContain('19.873');
     await page.locator('#water-hardness-method').selectOption('total');
-    await fill(page, 'water-hardness-total', '17½ °dH');
+    await typeOver(page, 'water-hardness-total', '17½ °dH');
     await expect.poll(() => shown('water-hardness', 'german')).toMatch(/^17\.5/);
   });
 
   test('turn for the whole page, and back without drift', async () => {
-    await fill(page, 'foam-density-full', '2.45');
+    await typeOver(page, 'foam-density-full', '2.45');
     const before = await shown('foam-density', 'density');
     const turn = page.locator('[data-units]');
     await turn.click();
@@ -154,14 +155,14 @@ test('the tap that enters a field types over its example, a second places the ca
 
 describe('what cannot be', () => {
   test('a way leads from the summary to the field', async () => {
-    await fill(page, 'correct-full', 'x');
+    await typeOver(page, 'correct-full', 'x');
     await page.keyboard.press('Tab');
     await page.locator('[data-worksheet="correct"] .withheld a').click();
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('correct-full');
   });
 
   test('a target heavier than the base mix is refused with the limit named', async () => {
-    await fill(page, 'proportion-wetDensity', '1990');
+    await typeOver(page, 'proportion-wetDensity', '1990');
     await page.keyboard.press('Tab');
     await expect.poll(() => problem('proportion-wetDensity').innerText()).toContain('1951');
   });
@@ -186,7 +187,7 @@ describe('what is heard and printed', () => {
   test('a result is announced once, a second after the last key', async () => {
     const heard = page.locator('[data-worksheet="foam-density"] [role="status"].unseen');
     expect((await heard.innerText()).trim()).toBe('');
-    await fill(page, 'foam-density-full', '2.65');
+    await typeOver(page, 'foam-density-full', '2.65');
     expect((await heard.innerText()).trim()).toBe('');
     await expect
       .poll(() => heard.innerText(), { timeout: 3000 })
@@ -198,9 +199,9 @@ describe('what is heard and printed', () => {
       const all = await page.locator('.worksheet [role="status"].unseen').allInnerTexts();
       return all.map((text) => text.trim()).filter(Boolean);
     };
-    await fill(page, 'pieces-pieces-0-count', 'x');
+    await typeOver(page, 'pieces-pieces-0-count', 'x');
     await expect.poll(heard, { timeout: 3000 }).toEqual([expect.stringContaining('‘x’')]);
-    await fill(page, 'pieces-pieces-0-count', '12');
+    await typeOver(page, 'pieces-pieces-0-count', '12');
     await page.locator('[data-units]').click();
     await expect.poll(heard, { timeout: 3000 }).toEqual([expect.stringContaining('gal')]);
     await page.waitForTimeout(1200);
@@ -216,7 +217,7 @@ describe('what is heard and printed', () => {
     expect(await described('foam-density-tare')).toEqual(['example']);
     expect(await described('pieces-pieces')).toEqual(['Inside measures of the form.', 'example']);
     expect(await described('pieces-pieces-0-count')).toEqual(['example']);
-    await fill(page, 'foam-density-tare', '0.9');
+    await typeOver(page, 'foam-density-tare', '0.9');
     await expect.poll(() => described('foam-density-tare')).toEqual([]);
     await expect
       .poll(async () => (await described('proportion-foamDensity')).at(-1))
@@ -225,7 +226,7 @@ describe('what is heard and printed', () => {
 
   test('a verdict that is not good names what is still the example’s, too', async () => {
     const verdict = page.locator('[data-worksheet="foam-density"] .verdict');
-    await fill(page, 'foam-density-full', '1.4');
+    await typeOver(page, 'foam-density-full', '1.4');
     await expect
       .poll(() => verdict.innerText())
       .toMatch(/^(Look again|Stop)\. .* Still the example’s: “/s);

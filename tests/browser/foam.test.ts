@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { type Opened, openPage, shown, wakeWorksheets } from './browser.ts';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { shown } from './shown.ts';
 
 let opened: Opened;
 

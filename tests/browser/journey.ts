@@ -9,8 +9,8 @@ import { batchVolume } from '../../src/core/placing/volume.ts';
 import { formatQuantity } from '../../src/core/quantity/format.ts';
 import type { Kind } from '../../src/core/quantity/kinds.ts';
 import { hardnessFromIons } from '../../src/core/water/hardness.ts';
-import { shown } from './browser.ts';
 import { fill, press, tabTo } from './keyboard.ts';
+import { shown } from './shown.ts';
 
 /** A number as it is typed, and what it is in SI. */
 type Typed = readonly [text: string, si: number];

@@ -15,11 +15,17 @@ export async function tabTo(page: Page, id: string): Promise<void> {
   throw new Error(`no number of Tabs reached #${id}`);
 }
 
+/** Types over what is in a field, gone to at once: where the way to it is not what is tried. */
+export async function typeOver(page: Page, id: string, text: string): Promise<void> {
+  await page.locator(`[id="${id}"]`).focus();
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type(text);
+}
+
 /** Tabs to a field and types over what is in it. */
 export async function fill(page: Page, id: string, text: string): Promise<void> {
   await tabTo(page, id);
-  await page.keyboard.press('Control+A');
-  await page.keyboard.type(text);
+  await typeOver(page, id, text);
 }
 
 /** Tabs to the button with this name and presses it; fails when no Tab reaches it, or when its focus cannot be seen. */

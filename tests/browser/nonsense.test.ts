@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
-import { fill } from './keyboard.ts';
+import { typeOver } from './keyboard.ts';
 
 let opened: Opened;
 let page: Page;
@@ -31,7 +31,7 @@ test.each([
   async (text, words) => {
     const field = page.locator('#foam-density-full');
     const results = page.locator('[data-worksheet="foam-density"] .results');
-    await fill(page, 'foam-density-full', text);
+    await typeOver(page, 'foam-density-full', text);
     if (text === '') await page.keyboard.press('Delete');
     await page.keyboard.press('Tab');
     await expect
@@ -41,7 +41,7 @@ test.each([
     expect(await results.count()).toBe(0);
     expect(await field.getAttribute('aria-invalid')).toBe('true');
 
-    await fill(page, 'foam-density-full', '2.45');
+    await typeOver(page, 'foam-density-full', '2.45');
     await expect.poll(() => results.count()).toBeGreaterThan(0);
     expect(await field.getAttribute('aria-invalid')).not.toBe('true');
   },

@@ -2,7 +2,7 @@ import { describe } from 'vitest';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { faults } from './axe.ts';
 import { cutText, overflow, SPACED, smallTargets, under } from './boxes.ts';
-import { fill } from './keyboard.ts';
+import { typeOver } from './keyboard.ts';
 import { nameFaults } from './names.ts';
 import {
   addPhoto,
@@ -194,7 +194,7 @@ describe.concurrent('one batch', () => {
       ['foamVolume', '25.3'],
       ['foamDensity', '80'],
     ])
-      await fill(page, `record-${name}`, value!);
+      await typeOver(page, `record-${name}`, value!);
     await expect.poll(() => page.locator('[data-outcome]').innerText()).toMatch(/9[0-9]\s±\s\d\s%/);
     await settled(page);
     await page.reload();

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import { wakeWorksheets } from './browser.ts';
-import { fill, press } from './keyboard.ts';
+import { press, typeOver } from './keyboard.ts';
 import {
   batchPage,
   beginRun,
@@ -25,10 +25,10 @@ describe.concurrent('from the bench', () => {
     await opened.go('foam/weighing/');
     await wakeWorksheets(page);
     expect(await page.locator('[data-save-batch]').isHidden()).toBe(true);
-    await fill(page, 'foam-density-tare', '0.9');
-    await fill(page, 'foam-density-full', '2.5');
+    await typeOver(page, 'foam-density-tare', '0.9');
+    await typeOver(page, 'foam-density-full', '2.5');
     // A density is the reader's own once all that decides it is.
-    await fill(page, 'foam-density-vessel', '20');
+    await typeOver(page, 'foam-density-vessel', '20');
     await saveBench(page, 'North wall');
     await page.locator('.record').waitFor();
     await expect.poll(() => page.locator('#record-name').inputValue()).toBe('North wall');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { openPage, wakeWorksheets } from './browser.ts';
-import { fill } from './keyboard.ts';
+import { typeOver } from './keyboard.ts';
 
 test('what cannot be drawn leaves nothing of the numbers before, and the next numbers are drawn', async () => {
   const opened = await openPage('mix/correct/');
@@ -19,7 +19,7 @@ test('what cannot be drawn leaves nothing of the numbers before, and the next nu
     };
     return { toFixed };
   });
-  await fill(page, 'correct-full', '14.2');
+  await typeOver(page, 'correct-full', '14.2');
   await expect
     .poll(() => sheet.locator('.withheld').allInnerTexts())
     .toEqual(['This could not be drawn with these numbers.']);
@@ -30,7 +30,7 @@ test('what cannot be drawn leaves nothing of the numbers before, and the next nu
   await toFixed.evaluate(({ toFixed }) => {
     Number.prototype.toFixed = toFixed;
   });
-  await fill(page, 'correct-full', '14.1');
+  await typeOver(page, 'correct-full', '14.1');
   await expect.poll(() => drawn.count()).toBe(before);
   expect(await sheet.locator('.withheld').count()).toBe(0);
   await opened.close();

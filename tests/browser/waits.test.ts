@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
-import { fill } from './keyboard.ts';
+import { typeOver } from './keyboard.ts';
 
 let opened: Opened;
 afterEach(async () => {
@@ -16,7 +16,7 @@ async function open(path: string) {
 
 test('a field that waits is no slip, and leads to the worksheet that must be answered', async () => {
   const page = await open('foam/weighing/');
-  await fill(page, 'foam-density-full', '0.5');
+  await typeOver(page, 'foam-density-full', '0.5');
   await page.locator('#foam-density-full').blur();
   await expect
     .poll(() => page.evaluate(() => localStorage.getItem('suds.kept.1.foam.density')))
@@ -51,7 +51,7 @@ test('a field that waits is no slip, and leads to the worksheet that must be ans
 
 test('on the page of both, the way is to the worksheet further up', async () => {
   const page = await open('first-batch/');
-  await fill(page, 'foam-density-full', '0.5');
+  await typeOver(page, 'foam-density-full', '0.5');
   await page.locator('#foam-density-full').blur();
   const listed = page.locator('[data-worksheet="proportion"] .withheld a', {
     hasText: 'Foam density waits',
@@ -62,9 +62,9 @@ test('on the page of both, the way is to the worksheet further up', async () => 
 test('what follows takes another worksheet’s answer: that is to be looked at, and can be turned', async () => {
   const page = await open('mix/proportion/');
   const owner = () => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.cement'));
-  await fill(page, 'proportion-wetDensity', '500');
+  await typeOver(page, 'proportion-wetDensity', '500');
   await expect.poll(owner).toContain('"by":"proportion"');
-  await fill(page, 'batch-volume', '33');
+  await typeOver(page, 'batch-volume', '33');
   await expect.poll(owner).toContain('"by":"batch"');
   await page.locator('#batch-volume').blur();
   const told = page.locator('[data-worksheet="proportion"] .verdict.look', {
