@@ -15,7 +15,7 @@ import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { LearnedNote } from '../../src/worksheets/shared/LearnedNote.tsx';
 import { lastingChange } from '../../src/worksheets/shared/lasting-change.ts';
 import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
-import { recordCureDoubt } from '../../src/worksheets/shared/record-doubts.ts';
+import { isDoubted, recordCureDoubt } from '../../src/worksheets/shared/record-doubts.ts';
 import {
   ageWhenStripped,
   contradicts,
@@ -103,6 +103,23 @@ describe('what teaches', () => {
     expect(observe(coarse('0.2')).survival).toBeDefined();
     expect(finding(coarse('15'))).toBe('cannot-tell');
     expect(observe(coarse('15')).survival).toBeUndefined();
+  });
+
+  test('foam of which less lived than any plan is for, and what is none, teach nothing of foam', () => {
+    const taught = (readings: BatchRecord['readings']) => {
+      const record = { ...demo[0]!, readings: { ...demo[0]!.readings, ...readings } };
+      const { survival } = observe(record);
+      // And its page says to look at it again.
+      expect(isDoubted(record, speaker('metric'))).toBe(survival === undefined);
+      return survival;
+    };
+    const litres = (t: string) => ({ foamVolume: { t, u: 'L', s: 'metric' as const } });
+    // It kept 0.89 of 25.3 L or so: a fifth of 4.4 times as much.
+    expect(taught(litres('100'))).toBeGreaterThan(0.2);
+    expect(taught(litres('253'))).toBeUndefined();
+    const grams = (t: string) => ({ foamDensity: { t, u: 'g/L', s: 'metric' as const } });
+    expect(taught(grams('82'))).toBeDefined();
+    expect(taught(grams('8'))).toBeUndefined();
   });
 
   test('a strength is told against the middle of the band by factors', () => {

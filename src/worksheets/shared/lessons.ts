@@ -5,6 +5,8 @@ import { $unlearned } from '../../bench/store.ts';
 import { drainedPerMinute } from '../../core/records/foam-drift.ts';
 import { learn } from '../../core/records/learn.ts';
 import { type Lesson, PRIORS, withinPossible } from '../../core/records/priors.ts';
+import { LEAST_LIVES } from './foam-share.ts';
+import { isFoam } from './is-foam.ts';
 import {
   cleanAge,
   contradicts,
@@ -29,7 +31,8 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   if (reckoned.ok) {
     const { finding, survival } = reckoned.verdict;
     const dumb = finding === 'no-such-base-mix' || finding === 'cannot-tell';
-    if (!dumb && sound) put('survival', survival);
+    const tells = survival >= LEAST_LIVES && isFoam(at('foamDensity')!);
+    if (!dumb && sound && tells) put('survival', survival);
   }
   const foam = weighedTwice(record);
   if (foam?.tells && !foam.undrained) put('drift', foam.drift);

@@ -7,6 +7,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM, PERCENT } from './amounts.ts';
+import { LEAST_LIVES } from './foam-share.ts';
 import { noBaseMixWords } from './no-base-mix.ts';
 import { withPm } from './with-pm.ts';
 
@@ -106,7 +107,7 @@ export function reconcileJudgement(
       return verdict.survival < 0.75
         ? {
             verdict: 'look',
-            say: `Check what went in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.`,
+            say: `Check what went in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.${verdict.survival < LEAST_LIVES ? ' As it stands it teaches nothing of foam.' : ''}`,
           }
         : {
             verdict: 'good',

@@ -9,6 +9,7 @@ import type { Judgement } from '../../islands/worksheet.ts';
 import { HOURS, PERCENT } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { foamFaultDoubt } from './foam-doubt.ts';
+import { LEAST_LIVES } from './foam-share.ts';
 import { isFoam } from './is-foam.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from './near-enough.ts';
 import {
@@ -184,7 +185,9 @@ export function isDoubted(
 ): boolean {
   const reckoned = reckon(record);
   const wrong = reckoned.ok
-    ? contradicts(reckoned) || reckoned.verdict.finding === 'no-such-base-mix'
+    ? contradicts(reckoned) ||
+      reckoned.verdict.finding === 'no-such-base-mix' ||
+      reckoned.verdict.survival < LEAST_LIVES
     : reckoned.refused.length > 0;
   return (
     wrong ||
