@@ -73,7 +73,7 @@ function ofRace(
     ? wetter
       ? `With the bag’s water it would begin to set at ${at}, before half of the bare foam would have drained; yours is wetter and sets later.`
       : `It should begin to set at ${at}, before half of the bare foam would have drained.`
-    : `It begins to set ${wetter ? 'not before' : 'at'} ${at}, ${times}.`;
+    : `It ${wetter ? 'does not begin to set before' : 'begins to set at'} ${at}, ${times}.`;
   const sinks =
     sinking === undefined || share === undefined
       ? undefined

@@ -82,7 +82,7 @@ verdicts(setTime, bag, [
   [
     { sunk: '0.01 mm', waterCement: '0.31' },
     'look',
-    /not before 2\.5\sh.* at least 0\.05\d*\smm.*by then: read the level again/,
+    /not begin to set before 2\.5\sh.* at least 0\.05\d*\smm.*by then: read the level again/,
   ],
   [{ sunk: '0.25 mm' }, 'look', /If that is too much/],
   [{ sunk: '5.9 mm' }, 'look', /If that is too much/],
