@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { worded } from '../../src/islands/parts/Results.tsx';
 import type { ResultSpec } from '../../src/islands/worksheet.ts';
+import boil from '../../src/worksheets/water/boil-water.tsx';
 import soda from '../../src/worksheets/water/soften-soda.tsx';
 import { answered, refusal, result } from './water-answered.ts';
 
@@ -222,4 +223,10 @@ describe('washing soda', () => {
     });
     expect(total / crystals).toBeCloseTo(1, 3);
   });
+});
+
+test.each([boil, soda])('$id notes a water more alkaline than natural ones, past pH 9', (sheet) => {
+  const noted = (pH: string) =>
+    answered(sheet, { 'water.pH': pH }).notes.join().includes('Natural water is not so alkaline');
+  expect(['9', '9.1', '10', '10.1'].map(noted)).toEqual([false, true, true, false]);
 });

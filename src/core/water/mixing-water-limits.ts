@@ -1,4 +1,4 @@
-import { LEAST_PH } from './least-ph.ts';
+import { LEAST_PH } from './ph-limits.ts';
 
 /** A value a water report may hold. Concentrations in kg/m³. */
 export const CONSTITUENTS = [

@@ -47,11 +47,12 @@ export default worksheet({
         because: target > found.most ? 'above-them-all' : 'below-them-all',
       });
     const { fractions, volumes } = found;
-    const given = [
+    const waterOf = [
       { hardness: v.hardness, alkalinity: v.alkalinity, pH: v.pH },
       { hardness: v.soft, alkalinity: v.softAlkalinity, pH: v.softPH },
       ...further,
-    ].flatMap(({ hardness, alkalinity, pH }) =>
+    ];
+    const given = waterOf.flatMap(({ hardness, alkalinity, pH }) =>
       alkalinity === undefined || pH === undefined ? [] : [{ hardness, alkalinity, pH }],
     );
     // Each solved by itself first, so that the ion that balances it is counted in the blend.
@@ -81,6 +82,8 @@ export default worksheet({
       target,
       fractions,
       volumes,
+      /** As typed, of each water. */
+      pHs: waterOf.map(({ pH }) => pH),
       pHOf: known ? pHOf : undefined,
       pH: lazy(() => (known ? pHOf(fractions) : undefined)),
     };
@@ -128,7 +131,14 @@ export default worksheet({
   judge: (r, v, say) => {
     // A doubt asks about waters that cannot be: no harder than nought less its ±.
     const pH = ifAllowed(r.pH);
-    const unfit = pH && ofPH(pH.solved, say, 'this blend', 'the pH and alkalinity of each water');
+    const unfit =
+      ofPH(pH?.solved, say, 'this blend', 'the pH and alkalinity of each water') ??
+      // Whether or not the blend can be solved, and though another water hide it.
+      r.names
+        .map((name, i) =>
+          r.fractions[i]! > 0 ? ofPH(r.pHs[i], say, `the ${name} water`, 'its pH') : undefined,
+        )
+        .find(Boolean);
     if (unfit) return unfit;
     const recipe = r.volumes
       .map((volume, i) => ({ volume, name: r.names[i]! }))

@@ -12,7 +12,7 @@ import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { hardnessParts } from '../shared/hardness-parts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { lazy } from '../shared/lazy.ts';
-import { ofPH } from '../shared/of-ph.ts';
+import { ofPH, washedNote } from '../shared/of-ph.ts';
 import { softWater } from '../shared/soft-water.ts';
 import { softenedOrSlip } from '../shared/softened-or-slip.ts';
 import {
@@ -144,7 +144,8 @@ export default worksheet({
       say: `${stays}Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle where it stands, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
     };
   },
-  notes: () => [
+  notes: (_, v) => [
+    ...washedNote(v.pH),
     'Worked out for water that has come to rest with the air and with its own calcite once it is cool. How near a pot gets to that in an hour is not known here: short boiling leaves more.',
     'Magnesium is counted as staying, and what steams off as nothing.',
   ],

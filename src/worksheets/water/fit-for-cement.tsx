@@ -1,5 +1,6 @@
 import { alkaliesOf, type Judged, judgeMixingWater } from '../../core/water/fitness.ts';
 import { CONSTITUENTS, type Constituent } from '../../core/water/mixing-water-limits.ts';
+import { WASH_WATER } from '../../core/water/ph-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -14,9 +15,7 @@ const NATURAL = 2;
 const IONS = ['chloride', 'sulfate', 'sodium', 'potassium', 'nitrate'] as const;
 /** So much may a sum of readings be over their total before one of them is doubted. A choice. */
 const READS_OVER = 1.1;
-/** Natural water is not so caustic: something has been washed or dissolved in it. Common practice, no source. */
-const WASH_WATER = 9;
-/** Nor is lime water, 13.0 where it is cold, at 10 °C: this is lye. From memory. */
+/** Not even lime water, 13.0 where it is cold, at 10 °C, is more caustic: this is lye. From memory. */
 const LYE = 13;
 /** What was read stands in the working as it was read: 22 mg/L, not 22.0. */
 const READ = { plain: true, significant: 3 } as const;

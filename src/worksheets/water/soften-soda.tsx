@@ -1,6 +1,7 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
+import { CAUSTIC } from '../../core/water/ph-limits.ts';
 import {
   DECAHYDRATE_FACTOR,
   SETTLED_COLD,
@@ -15,7 +16,7 @@ import { balancedBy, isReported } from '../shared/balanced-by.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { hardnessParts } from '../shared/hardness-parts.ts';
 import { lazy } from '../shared/lazy.ts';
-import { CAUSTIC, ofPH } from '../shared/of-ph.ts';
+import { ofPH, washedNote } from '../shared/of-ph.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import { saidApart } from '../shared/said-apart.ts';
 import { softWater } from '../shared/soft-water.ts';
@@ -227,8 +228,9 @@ export default worksheet({
     };
   },
   notes: (r, v, say) => {
-    if (!r.wanted || r.spent || ofPH(v.pH, say)) return [];
-    const balanced = isReported(v) ? [] : [balancedBy(r.water)];
+    const washed = washedNote(v.pH);
+    if (!r.wanted || r.spent || ofPH(v.pH, say)) return washed;
+    const balanced = isReported(v) ? washed : [...washed, balancedBy(r.water)];
     if (r.beyond) return balanced;
     const factor = say(DECAHYDRATE_FACTOR, 'count', { significant: 2 });
     const slip =

@@ -115,6 +115,29 @@ verdicts(blendWaters, { ...tap, alkalinity: mg(240), pH: '7.4', softAlkalinity: 
   ],
   [{ target: mg(12), softPH: '10' }, 'good', /No blending/],
   [{ target: mg(12), softPH: '10.1' }, 'stop', /^Make no foam with this blend/],
+  // The first hides what the second is, but it is no water to use.
+  [
+    { target: mg(300), softPH: '3.9', softAlkalinity: mg(0) },
+    'stop',
+    /with the second water.*acid/,
+  ],
+]);
+
+// Nor is a pH left out because the blend cannot be solved: each water’s own counts.
+verdicts(blendWaters, { ...tap, target: mg(100) }, [
+  [{ pH: '10' }, 'good', /^Stir together/],
+  [{ pH: '10.1' }, 'stop', /^Make no foam with the first water.*caustic.*read its pH again/],
+  [{ pH: '12', alkalinity: mg(240) }, 'stop', /^Make no foam with the first water/],
+  [{ softPH: '4' }, 'good', /^Stir together/],
+  [{ softPH: '3.9' }, 'stop', /^Make no foam with the second water.*an acid/],
+  // The second alone: what the first is does not matter.
+  [{ target: mg(12), pH: '12' }, 'good', /No blending/],
+  [{ of: 'other', pH: '12' }, 'good', /^Stir together/],
+  [
+    { more: 'more', further: [{ hardness: mg(5), pH: '2.5', other: '1 mg/L' }] },
+    'stop',
+    /^Make no foam with the third water/,
+  ],
 ]);
 
 // A water caustic already needs no more soda, and is not called good for being soft.
