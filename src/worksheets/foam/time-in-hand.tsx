@@ -65,7 +65,8 @@ export default worksheet({
         : still(afterWaiting({ ...hand, wait, dose }));
     const byDensity = reached(fresh.latest);
     // Density may allow more than the foam does: thin walls break under the paddle.
-    const quarter = reached(timeToDrain({ drainage: soonest, share: DRAINED.thin }));
+    const thinBy = (by: Drainage) => reached(timeToDrain({ drainage: by, share: DRAINED.thin }));
+    const quarter = thinBy(soonest);
     const ends = [quarter, byDensity].filter((time) => time !== undefined);
     const latest = fresh.latest === undefined || ends.length === 0 ? undefined : Math.min(...ends);
     return {
@@ -74,6 +75,8 @@ export default worksheet({
       latest,
       doubtful,
       quarter,
+      /** As it was read, without its ±: that makes no reading likelier. */
+      asRead: thinBy(drainage),
       byDensity,
       after,
       lost: (time: number) => drainedAt({ drainage, time }),
@@ -112,7 +115,7 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ now, fresh, latest, quarter, byDensity, doubtful }, v, say) => {
+  judge: ({ now, fresh, latest, quarter, asRead, byDensity, doubtful }, v, say) => {
     const unfit = unfitFoam(v.foamDensity, say);
     if (unfit) return unfit;
     const planned = say(v.target, 'density');
@@ -145,15 +148,15 @@ export default worksheet({
         verdict: 'stop',
         say: `${then}: more than you allow. Make fresh foam, or put the drained liquid in as well.`,
       };
-    if (quarter === undefined)
+    if (quarter === undefined || asRead === undefined)
       return {
         verdict: 'look',
-        say: `${then}. Nothing ever drains at the rate given, so it sets no time, and yet every foam drains: read yours for longer, and give what you find.`,
+        say: `${then}. Nothing ever drains at the rate given, and yet every foam drains: read yours for longer, and give what you find.`,
       };
-    if (quarter > STANDS_MOST)
+    if (asRead > STANDS_MOST)
       return {
         verdict: 'look',
-        say: `Look at ${v.how === 'curve' ? 'the half time and the exponent' : 'the share drained a minute'}, and at the unit: a quarter would be out after ${say(quarter, 'time', { significant: 2 })}, and hardly any foam stands so long (from memory). ${then}.`,
+        say: `Look at ${v.how === 'curve' ? 'the half time and the exponent' : 'the share drained a minute'}, and at the unit: a quarter would be out after ${say(asRead, 'time', { significant: 2 })}, and hardly any foam stands so long (from memory). ${then}.`,
       };
     const out = `a quarter of the liquid ${doubtful ? 'may be' : 'is'} out`;
     if (latest === undefined || v.wait > quarter)

@@ -32,6 +32,13 @@ verdicts(timeInHand, waiting, [
   // A quarter in four hours is 0.1042 % a minute.
   [{ perMinute: '0.105 %' }, 'good', /^Blend it before/],
   [{ perMinute: '0.104 %' }, 'look', /^Look at the share drained a minute, and at the unit/],
+  // That it is not sure makes no rate likelier.
+  [{ perMinute: '0.104 % ± 0' }, 'look', /after 240\smin/],
+  [{ perMinute: '0.104 % ± 0.1' }, 'look', /^Look at the share.* after 240\smin/],
+  [{ perMinute: '0.05 % ± 0.1' }, 'look', /^Look at the share.* after 500\smin/],
+  [{ perMinute: '0.05 % ± 1' }, 'look', /^Look at the share/],
+  [{ perMinute: '0 % ± 0.1' }, 'look', /Nothing ever drains/],
+  [{ perMinute: '0.105 % ± 0.1' }, 'good', /^Blend it before/],
   // 0.722 × (80 − 66.15) is 10 kg/m³ too light, once 18.54 % are out: at 7.416 minutes.
   [{ tolerance: '10 kg/m3', wait: '5.5 min' }, 'good', /you have until 7\.42\smin/],
   [{ tolerance: '10 kg/m3', wait: '5.6 min' }, 'look', /out of tolerance/],
