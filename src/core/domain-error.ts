@@ -90,3 +90,17 @@ export function demandWhole(quantity: string, value: number, allowed: Allowed): 
 export class Unsettled extends Error {
   override readonly name: string = 'Unsettled';
 }
+
+/**
+ * What an asking answers; undefined where core refuses it, or its search did not come to rest. No range: whatever it answers.
+ * @throws anything thrown but a `DomainError` or `Unsettled`
+ * @source none: a guard, not a formula
+ */
+export function ifAllowed<T>(ask: () => T): T | undefined {
+  try {
+    return ask();
+  } catch (error) {
+    if (error instanceof DomainError || error instanceof Unsettled) return undefined;
+    throw error;
+  }
+}

@@ -1,4 +1,4 @@
-import { DomainError, demand } from '../domain-error.ts';
+import { demand, ifAllowed } from '../domain-error.ts';
 import { type Design, type DesignInput, designBatch } from './batch-design.ts';
 import { wholeFilled, wholeOnes } from './whole.ts';
 
@@ -45,7 +45,11 @@ export function wholeBags(
       bags,
       cementitious,
       volume: (input.volume * cementitious) / design.cementitious,
-      sameVolume: fits(input, cementitious),
+      // The batch itself can be made: so much cement may overfill it, or so little leave the foam too much of
+      // the water there is in all. This choice is then not on offer.
+      sameVolume: ifAllowed(() =>
+        designBatch({ ...input, target: { cementContent: cementitious / input.volume } }),
+      ),
     };
   };
   return { exact, down: floor >= 1 ? choice(floor) : undefined, up: choice(wholeOnes(exact)) };
@@ -75,15 +79,4 @@ function portlandShare({ binder }: Pick<DesignInput, 'binder'>): number {
     .reduce((sum, part) => sum + part.share, 0);
   demand('portland', share, 'ratio', { min: 0, aboveMin: true }, 'no-cement');
   return share;
-}
-
-function fits(input: DesignInput, cementitious: number): Design | undefined {
-  try {
-    return designBatch({ ...input, target: { cementContent: cementitious / input.volume } });
-  } catch (error) {
-    // The batch itself can be made: so much cement overfills it, or so little leaves the foam too much of
-    // the water there is in all. This choice is not on offer.
-    if (error instanceof DomainError) return undefined;
-    throw error;
-  }
 }

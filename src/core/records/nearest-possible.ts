@@ -1,4 +1,4 @@
-import { DomainError } from '../domain-error.ts';
+import { ifAllowed } from '../domain-error.ts';
 import { SLIVER } from '../quantity/dust.ts';
 
 /** The least and the greatest a reading can be, SI. */
@@ -14,7 +14,7 @@ export interface Limits {
  *
  * @param of `read`, its standard uncertainty `doubt`, above 0, and the `limits` of such a reading, in one unit; `ends` in
  *   any; `can` whether a value can be
- * @throws whatever an end or `can` throws but a `DomainError`: what is refused cannot be
+ * @throws whatever an end or `can` throws but what `ifAllowed` lets go: what is refused cannot be
  * @source definition
  */
 export function nearestPossible(of: {
@@ -27,25 +27,11 @@ export function nearestPossible(of: {
   const { read, doubt, limits, ends, can } = of;
   const { min, max } = limits ?? { min: -Infinity, max: Infinity };
   const far = (value: number) => Math.abs(value - read);
-  return [...ends.map((end) => whereAllowed(() => zeroOf(end, read, doubt))), min, max]
+  return [...ends.map((end) => ifAllowed(() => zeroOf(end, read, doubt))), min, max]
     .filter((value) => value !== undefined)
     .filter((value) => Number.isFinite(value) && value >= min && value <= max)
     .toSorted((a, b) => far(a) - far(b))
-    .find((value) => whereAllowed(() => can(value)));
-}
-
-/**
- * What an asking answers; undefined where it is refused. No range: whatever it answers.
- * @throws anything thrown but a `DomainError`
- * @source definition
- */
-export function whereAllowed<T>(ask: () => T): T | undefined {
-  try {
-    return ask();
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error;
-    return undefined;
-  }
+    .find((value) => ifAllowed(() => can(value)));
 }
 
 /** Steps for what is not quite a straight line. */

@@ -1,8 +1,8 @@
-import { demand } from '../domain-error.ts';
+import { demand, ifAllowed } from '../domain-error.ts';
 import { BASE_WATER_CEMENT, isBaseMix } from '../mix/water-cement-limits.ts';
 import { justOver, SLIVER } from '../quantity/dust.ts';
 import { firstOrder } from '../uncertainty/first-order.ts';
-import { type Limits, nearestPossible, whereAllowed } from './nearest-possible.ts';
+import { type Limits, nearestPossible } from './nearest-possible.ts';
 import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
 
 /** A reading's standard uncertainty, SI, by its name; absent: taken as exact. */
@@ -92,7 +92,7 @@ export function judgeBatch(
       const x = names.map((name) => at[name]!);
       const doubts = names.map((name) => u[name]!);
       // A reading at the edge of what can be has no slope to carry its doubt along.
-      return whereAllowed(() => firstOrder(f, x, doubts).u) ?? Infinity;
+      return ifAllowed(() => firstOrder(f, x, doubts).u) ?? Infinity;
     };
     const uSurvival = doubtOf(survival);
     const uMost = found.mostMissing === undefined ? 0 : doubtOf(mostMissing);

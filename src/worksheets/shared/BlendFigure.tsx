@@ -1,7 +1,7 @@
+import { ifAllowed } from '../../core/domain-error.ts';
 import { blendOf } from '../../core/water/blend.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { IonBars } from './IonBars.tsx';
-import { ifAllowed } from './lazy.ts';
 
 interface BlendPart {
   readonly name: string;

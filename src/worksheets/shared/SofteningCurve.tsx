@@ -1,3 +1,4 @@
+import { ifAllowed } from '../../core/domain-error.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { CarbonateWater } from '../../core/water/carbonate/water.ts';
@@ -8,7 +9,6 @@ import {
 } from '../../core/water/soften/washing-soda.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { ifAllowed } from './lazy.ts';
 import { IN_SOLUTION } from './water-fields.ts';
 
 const STEPS = 24;

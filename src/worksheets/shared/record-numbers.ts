@@ -9,7 +9,7 @@ import {
   temperatureHistory,
 } from '../../core/curing/history.ts';
 import { FREEZES_AT, tooYoungToEstimate } from '../../core/curing/limits.ts';
-import { DomainError } from '../../core/domain-error.ts';
+import { DomainError, ifAllowed } from '../../core/domain-error.ts';
 import { foamDrift } from '../../core/records/foam-drift.ts';
 import { judgeCorrected, type VerdictCorrected } from '../../core/records/taken-out.ts';
 import type { Doubts } from '../../core/records/verdict.ts';
@@ -194,7 +194,7 @@ export function ageWhenStripped(record: BatchRecord): number | undefined {
   if (rest > 0 && temperature === undefined) return undefined;
   const ageOver = (history: TemperatureHistory) =>
     equivalentAge({ history, law: { law: 'fhp' } }).age;
-  try {
+  return ifAllowed(() => {
     let sum = rest > 0 ? ageOver(steadyHistory({ temperature: temperature!, duration: rest })) : 0;
     if (log && from < to) {
       const whole = temperatureHistory({ times: log.seconds, temperatures: log.kelvin });
@@ -203,10 +203,7 @@ export function ageWhenStripped(record: BatchRecord): number | undefined {
       sum += ageOver(temperatureHistory({ times, temperatures }));
     }
     return sum;
-  } catch (error) {
-    if (error instanceof DomainError) return undefined;
-    throw error;
-  }
+  });
 }
 
 /** Age at which a part came out clean, s at 20 °C; `young`: at less than any estimate speaks of, so that it teaches nothing. */

@@ -1,6 +1,6 @@
 import { readingValue } from '../../bench/records/reading-value.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
-import { DomainError } from '../../core/domain-error.ts';
+import { ifAllowed } from '../../core/domain-error.ts';
 import { baseMix } from '../../core/mix/base-mix.ts';
 import { landingOdds } from '../../core/records/landing-odds.ts';
 import type { Learned } from '../../core/records/learn.ts';
@@ -29,7 +29,7 @@ export function oddsOf(record: BatchRecord, survival: Learned) {
           tolerance: NEAR_ENOUGH,
         }),
     );
-  try {
+  return ifAllowed(() => {
     const { density } = baseMix({
       waterCement: water / cement,
       sandCement: sand / cement,
@@ -40,10 +40,7 @@ export function oddsOf(record: BatchRecord, survival: Learned) {
       before: odds(density, 1),
       after: odds(density, Math.min(1, survival.estimate)),
     };
-  } catch (error) {
-    if (error instanceof DomainError) return undefined;
-    throw error;
-  }
+  });
 }
 
 export const timesIn100 = (times: number) => `${times === 1 ? 'once' : `${times} times`} in 100`;

@@ -1,10 +1,10 @@
 import { readingOf } from '../../bench/records/readings.ts';
 import type { RunPlan } from '../../bench/run.ts';
+import { ifAllowed } from '../../core/domain-error.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type MixAdvice, mixAdvice, offWords } from './correction-advice.ts';
 import { densityDoubt } from './density-doubt.ts';
-import { ifAllowed } from './lazy.ts';
 import { NEAR_ENOUGH } from './near-enough.ts';
 import { baseIn, massNow } from './run-base.ts';
 import type { RunReadings } from './run-readings.ts';

@@ -1,11 +1,11 @@
 import type { RunPlan } from '../../bench/run.ts';
+import { ifAllowed } from '../../core/domain-error.ts';
 import { baseMix } from '../../core/mix/base-mix.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import { plannedWith } from '../../core/mix/planned-with.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { FOAM, PERCENT } from './amounts.ts';
 import { foamMeasures } from './buckets.ts';
-import { ifAllowed } from './lazy.ts';
 import type { RunReadings } from './run-readings.ts';
 
 /** The base mix in the mixer: kg and kg/m³. */

@@ -1,7 +1,7 @@
+import { ifAllowed } from '../../core/domain-error.ts';
 import { judgeCorrected } from '../../core/records/taken-out.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { holdsFurther } from './further.ts';
-import { ifAllowed } from './lazy.ts';
 import type { RunReadings } from './run-readings.ts';
 import { NEEDED, weighedBatch } from './weighed-batch.ts';
 

@@ -1,4 +1,4 @@
-import { DomainError } from '../../core/domain-error.ts';
+import { DomainError, ifAllowed } from '../../core/domain-error.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { blendOf, blendToTarget, blendWaters } from '../../core/water/blend.ts';
@@ -9,7 +9,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { BlendFigure } from '../shared/BlendFigure.tsx';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { ifAllowed, lazy } from '../shared/lazy.ts';
+import { lazy } from '../shared/lazy.ts';
 import { ofPH } from '../shared/of-ph.ts';
 import { stillHard } from '../shared/still-hard.ts';
 import { atBenchPressure, WATER_REFUSALS } from '../shared/water-solved.ts';

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { ifAllowed } from '../../../src/core/domain-error.ts';
 import { plannedWith } from '../../../src/core/mix/planned-with.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
 import { feasible } from './arbitrary.ts';
@@ -30,12 +31,8 @@ describe('what a batch was proportioned with', () => {
     fc.assert(
       fc.property(feasible, share, fc.integer({ min: 1, max: 9 }), (input, survival, loads) => {
         const { sandDensity: _, waterDensity: __, ...of } = input;
-        let mix: ReturnType<typeof proportion>;
-        try {
-          mix = proportion({ ...of, survival });
-        } catch {
-          return;
-        }
+        const mix = ifAllowed(() => proportion({ ...of, survival }));
+        if (!mix) return;
         const { cement, water, sand, foamVolume, baseDensity, wetDensity } = mix;
         fc.pre(foamVolume > 1e-3 * mix.volume);
         const { foamDensity } = of;

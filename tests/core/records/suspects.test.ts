@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { ifAllowed } from '../../../src/core/domain-error.ts';
 import { type BatchWeighed, reconcile } from '../../../src/core/records/reconcile.ts';
 import { inMixer, judgeCorrected } from '../../../src/core/records/taken-out.ts';
 import { type Doubts, judgeBatch } from '../../../src/core/records/verdict.ts';
@@ -89,13 +90,8 @@ test('put in its place, what is named leaves no contradiction, whatever the slip
       const doubts = Object.fromEntries(
         Object.entries(u).filter(([name]) => batch[name as keyof BatchWeighed] !== 0),
       );
-      let found: ReturnType<typeof judgeCorrected>;
-      try {
-        found = judgeCorrected(wrong, doubts, corrections);
-      } catch {
-        return;
-      }
-      if (!IMPOSSIBLE.includes(found.finding)) return;
+      const found = ifAllowed(() => judgeCorrected(wrong, doubts, corrections));
+      if (!found || !IMPOSSIBLE.includes(found.finding)) return;
       met++;
       for (const { reading: named, to } of found.suspects) {
         const mended = judgeCorrected({ ...wrong, [named]: to }, doubts, corrections);
