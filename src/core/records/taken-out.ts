@@ -44,8 +44,8 @@ export function inMixer<B extends BatchWeighed>(batch: B, corrections: readonly 
   let volume: number | undefined = 0;
   for (const { weighed, out = 0, foam, base } of corrections) {
     const there = share * first + baseAdded + foamDensity * foamAdded;
-    demand('Mix taken out', out, 'mass', { min: 0, max: there, belowMax: true });
-    demand('weighed', weighed, 'density', { min: 0 });
+    demand('takenOut', out, 'mass', { min: 0, max: there, belowMax: true });
+    demand('weighedBefore', weighed, 'density', { min: 0 });
     const kept = 1 - out / there;
     share *= kept;
     foamAdded = kept * foamAdded + part(batch.foamAdded, told.foam, foam);

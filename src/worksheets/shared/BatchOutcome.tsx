@@ -27,7 +27,7 @@ import {
   tellsOfFoam,
 } from './record-numbers.ts';
 import { goOnWith, onwardWords } from './record-onward.ts';
-import { dryWords, weighedDensity } from './record-words.ts';
+import { dryWords, OF_CORRECTION, weighedDensity } from './record-words.ts';
 import { useStrengthDoubts } from './use-strength-doubts.ts';
 
 /** A figure of a batch: its name, its kind, its value in SI, and how it is shown. */
@@ -130,7 +130,11 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         reckoned.refused.map((quantity) => (
           <p class="problem">
             {reckoned.why
-              ? refused(reckoned.why, RECORD_FIELDS[quantity as ReadingName], say)
+              ? refused(
+                  { ...reckoned.why, quantity: labelOf(quantity) },
+                  RECORD_FIELDS[quantity as ReadingName],
+                  say,
+                )
               : `“${labelOf(quantity)}” cannot be: look at it again.`}
           </p>
         ))}
@@ -201,4 +205,6 @@ export function judgementsOf(
 }
 
 const labelOf = (quantity: string) =>
-  quantity in READINGS ? READINGS[quantity as ReadingName].label : quantity;
+  quantity in READINGS
+    ? READINGS[quantity as ReadingName].label
+    : (OF_CORRECTION[quantity] ?? quantity);

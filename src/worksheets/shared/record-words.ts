@@ -55,6 +55,12 @@ export function oneCorrection({ weighed, out, foam, base }: Correction, say: Say
   return `${density}, then ${say(base, 'mass', { significant: 2 })} of base mix added`;
 }
 
+/** What core may refuse of a correction, by its code. */
+export const OF_CORRECTION: Readonly<Record<string, string>> = {
+  takenOut: 'Mix taken out',
+  weighedBefore: 'Wet density before a correction',
+};
+
 /** How a dry density is called by how the piece was dried. */
 export const dryWords = (dried: string | undefined): string =>
   dried === 'oven' ? 'oven-dry' : dried === 'air' ? 'air-dry' : 'dry state not written down';

@@ -85,9 +85,9 @@ describe('mix taken out before a correction', () => {
   test('what cannot be is refused', () => {
     const refused = (of: object) => () => inMixer(batch, [{ weighed: 1000, out: 1, ...of }]);
     const by = (quantity: string) => expect.objectContaining({ quantity });
-    expect(refused({ out: 11.13 })).toThrow(by('Mix taken out'));
-    expect(refused({ out: -1 })).toThrow(by('Mix taken out'));
-    expect(refused({ weighed: -1 })).toThrow(by('weighed'));
+    expect(refused({ out: 11.13 })).toThrow(by('takenOut'));
+    expect(refused({ out: -1 })).toThrow(by('takenOut'));
+    expect(refused({ weighed: -1 })).toThrow(by('weighedBefore'));
     expect(refused({ out: 11.11 })).not.toThrow();
     expect(() => inMixer(batch, [{ weighed: 0 }, ...out])).not.toThrow();
   });
