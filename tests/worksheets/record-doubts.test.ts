@@ -200,6 +200,17 @@ test('a full bucket lighter than the empty one is told at its field', () => {
   expect(crossProblem(sound!, 'full', say)).toBeUndefined();
 });
 
+test('more taken out before a correction than was in the mixer is refused by its name', () => {
+  vi.stubGlobal('document', { body: { dataset: {} } });
+  const record = {
+    ...but({ foamAdded: '3' }),
+    corrections: [{ weighed: 700, out: 30, foam: 0.003 }],
+  };
+  expect(renderToString(h(BatchOutcome, { record, say }))).toContain(
+    'Mix taken out: read 30\u00a0kg; it must be less than 20.973\u00a0kg',
+  );
+});
+
 test.each([
   ['foamVolume', '0', 'L', 'Foam put in: read 0\u00a0L; it must be more than 0\u00a0L.'],
   [
@@ -409,6 +420,10 @@ test('a piece lighter than the cement in it is doubted', () => {
   );
   expect(dried('1.86')?.verdict).toBe('look');
   expect(dried('1.89')).toBeUndefined();
+  // Of 13 kg of sand with a tenth of water 11.7 are solid: 25.27 of 33.97 kg, at 17 kg in 20 L.
+  const damp = but({ sand: '13', full: '17.85', dryMass: '0.25', dryVolume: '5' });
+  const lies = { ...damp, kept: { ...damp.kept, 'mix.sandFree': { v: 0.1, from: '' } } };
+  expect(recordDryDoubt(lies, say)?.say).toMatch(/less than the 632\skg/);
 });
 
 test('a top that sank by more than a tenth is looked at, for the mix in the form is denser', () => {

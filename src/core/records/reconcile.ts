@@ -34,6 +34,8 @@ export interface Particles {
 /** What went in against what came out. Masses in kg, volumes in m³, the rest shares or ratios. */
 export interface Reconciled {
   readonly massIn: number;
+  /** Cement and sand over mass in: what no drying takes away. */
+  readonly solidShare: number;
   readonly wetDensity: number;
   /** Mass in over the density weighed. */
   readonly yield: number;
@@ -64,7 +66,8 @@ export interface Reconciled {
  * With base mix scaled by k = 1 + added/(C + W + S), foam F = F₁ + F₂ of density ρf:
  * mass in M = k (C + W + S) + ρf F; wet density ρ = (full − tare)/vessel; yield M/ρ;
  * volume without gas V₀ = k (C/ρc + W/ρw + S/ρs) + ρf F/ρw; gas found M/ρ − V₀; gas brought
- * F (1 − ρf/ρw); survival their quotient; w/c (k W + ρf F)/(k C), of the base mix W/C. Air stirred in with the base mix
+ * F (1 − ρf/ρw); survival their quotient; w/c (k W + ρf F)/(k C), of the base mix W/C; solids
+ * k (C + S)/M. Air stirred in with the base mix
  * counts as foam that lived. No range is published: a balance of mass and volume.
  *
  * @returns see `Reconciled`; a survival below 0 or above 1 is returned as it is, for a judge to explain
@@ -110,6 +113,7 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
   const known = (placed ?? 0) * wetDensity + (leftOver ?? 0);
   return {
     massIn,
+    solidShare: (scale * (cement + sand)) / massIn,
     wetDensity,
     yield: made,
     airless,

@@ -1,6 +1,6 @@
 import { keptValue } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/reading-value.ts';
-import { READINGS, type ReadingName } from '../../bench/records/readings.ts';
+import { READINGS } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
@@ -58,7 +58,8 @@ export function recordDryDoubt(
 ): Judgement | undefined {
   const [dry, wet] = [driedDensity(record)?.density, weighedDensity(record)];
   if (dry === undefined || wet === undefined) return undefined;
-  const solids = contradicts(reckoned) ? 0 : wet * solidShare(record, reckoned);
+  const known = reckoned.ok && !contradicts(reckoned);
+  const solids = known ? wet * reckoned.verdict.solidShare : 0;
   const light = dry < (1 - STILL_THAT_MIX * NEAR_ENOUGH) * solids;
   if (dry <= wet && !light) return undefined;
   const density = (x: number) => say(x, 'density');
@@ -68,16 +69,6 @@ export function recordDryDoubt(
       ? `Dried, the piece weighs ${density(dry)}, less than the ${density(solids)} of the cement and sand in it, and drying only takes water away. Look at the weight of the piece, its volume and their units.`
       : `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they stand, the mix fell together in the form after it was weighed.`,
   };
-}
-
-/** What of a mix no drying takes away: cement and sand, as a share of its mass; 0 where that is not known. */
-function solidShare(record: BatchRecord, reckoned: Reckoned): number {
-  const at = (name: ReadingName) => readingValue(record, name) ?? 0;
-  if (!reckoned.ok) return 0;
-  const { massIn } = reckoned.verdict;
-  const liquid = at('foamDensity') * (at('foamVolume') + at('foamAdded'));
-  const solid = at('cement') + at('sand');
-  return ((1 - liquid / massIn) * solid) / (solid + at('water'));
 }
 
 /** A mix that fell together in its form by more than leaves it the mix that was weighed. */

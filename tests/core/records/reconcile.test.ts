@@ -89,6 +89,20 @@ describe('what went in against what came out', () => {
     expect(r.yield).toBeCloseTo(16.4 / 600, 12);
     expect(r.airless).toBeCloseTo(10 / 3150 + 0.004 + 0.0024, 12);
     expect(r.waterCement).toBeCloseTo(0.64, 12);
+    expect(r.solidShare).toBeCloseTo(10 / 16.4, 12);
+  });
+
+  test('by hand: what no drying takes away, of a sanded mix corrected with base mix and with foam', () => {
+    // 20 kg of base mix, 15 of it solids, and 4 kg more of it; 2.4 and 0.8 kg of foam.
+    const sanded = {
+      cement: 10,
+      water: 5,
+      sand: 5,
+      baseAdded: 4,
+      foamVolume: 0.03,
+      foamAdded: 0.01,
+    };
+    expect(reconcile(batch(1, 600, sanded)).solidShare).toBeCloseTo(18 / 27.2, 12);
   });
 });
 
