@@ -265,3 +265,22 @@ test.each([
   });
   expect(outside).toEqual([]);
 });
+
+test('what batches tell of draining brings the minutes it holds for', async () => {
+  opened = await openPage('foam/time-in-hand/');
+  const { page } = opened;
+  await page.evaluate(() => {
+    const values = { 'foam.drained': { v: 0.01, pm: 0.001, n: 3 } };
+    localStorage.setItem('suds.learned.1', JSON.stringify({ invented: false, values }));
+  });
+  await opened.go('foam/time-in-hand/');
+  await wakeWorksheets(page);
+  await page.locator('#time-in-hand-how-line').check();
+  await page.locator('#time-in-hand-wait').fill('15');
+  const seen = page.locator('#time-in-hand-seen');
+  const verdict = page.locator('[data-island="foam/time-in-hand"] .verdict');
+  expect(await seen.inputValue()).toBe('');
+  await page.getByRole('button', { name: /^Yours: 1\.0/ }).click();
+  await expect.poll(() => seen.inputValue()).toBe('10');
+  await expect.poll(() => verdict.first().innerText()).toContain('how long it was read');
+});

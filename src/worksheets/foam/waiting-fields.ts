@@ -1,6 +1,8 @@
+import { enter } from '../../bench/store.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
+import { DRIFT_OVER } from '../../core/records/foam-drift.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { offers } from '../../islands/parts/Offers.tsx';
 import { PERCENT } from '../shared/amounts.ts';
 import { DRAINS, drains, howItDrains } from '../shared/drains.ts';
 import { plannedFields } from './planned-fields.ts';
@@ -23,15 +25,16 @@ export const waitingFields = {
   perMinute: {
     ...drains.perMinute,
     plusMinus: '0 %',
-    learned: learned('foam.drained'),
+    learned: learned('foam.drained', () =>
+      enter('time-in-hand.seen', { t: `${DRIFT_OVER / MINUTE}`, u: 'min' }),
+    ),
     when: { how: ['line'] },
   },
   seen: number('time', {
     label: 'Read over the first',
-    help: 'Your own batches tell of ten minutes. Left empty, nothing is said of a wait beyond it.',
+    help: 'Your own batches tell of ten minutes, filled in with them. Left empty, nothing is said of a wait beyond it.',
     usual: true,
     optional: true,
-    offers: offers([['10 min', '10 min']]),
     example: '10.6 min',
     min: '1 s',
     max: '1 d',
