@@ -151,11 +151,19 @@ test('how much later a wetter mix sets is told in two sentences, as far as the t
   expect(note('0.28')).toMatch(/2\.\d times\./);
   expect(note('0.28', '0.55')).toMatch(/2\.\d times, and yours is wetter still\./);
   expect(note('0.2', '0.3')).toMatch(/\d times, and the bag’s test is drier still\./);
-  for (const mix of ['0.23', '0.24', '0.26'])
-    expect(note('0.2', mix)).toContain(
-      'not known: the one old table at hand begins at a w/c of 0.24',
+  for (const [test, mix] of [
+    ['0.2', '0.23'],
+    ['0.2', '0.24'],
+    ['0.4', '0.5'],
+  ] as const)
+    expect(note(test, mix)).toContain(
+      'not known: the one old table at hand has one cement from w/c 0.27 to 0.40, the other from w/c 0.24 to 0.36.',
     );
-  expect(note('0.37')).toContain('ends at a w/c of 0.36');
+  // Only as far as the rows of a cement go, and of that cement alone.
+  for (const test of ['0.359', '0.36'])
+    expect(note(test, '0.6')).toContain(
+      'In one old table (one cement from w/c 0.27 to 0.40) initial set took about 1.2 times as long',
+    );
   expect(note('0.5')).toContain('no wetter');
 });
 

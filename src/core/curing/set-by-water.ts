@@ -61,30 +61,60 @@ export function sabinSet(of: {
   return { initial: (i0 + share * (i1 - i0)) * 60, final: (f0 + share * (f1 - f0)) * 60, notes };
 }
 
+/** From the first to the last of one cement's rows, w/c. */
+export interface SabinRows {
+  readonly from: number;
+  readonly to: number;
+}
+
+const rowsOf = (cement: SabinCement): SabinRows => {
+  const rows = SABIN[cement];
+  return { from: rows[0]![0], to: rows[rows.length - 1]![0] };
+};
+
+/** What the table covers of each cement. @source sabin Table 20 */
+export const SABIN_ROWS: readonly SabinRows[] = [rowsOf('A'), rowsOf('B')];
+
+/** Less of the way than this, of w/c, tells nothing: a w/c is told to the hundredth. A choice. */
+const LEAST_COVERED = 0.01;
+
+export interface SabinFactors {
+  readonly initial: readonly [low: number, high: number];
+  readonly final: readonly [low: number, high: number];
+  /** The rows of each cement that counts. */
+  readonly covers: readonly SabinRows[];
+}
+
 /**
- * How many times longer set takes when the water goes from one ratio to another, for both of Sabin's
- * cements. `from` and `to` water over cement by mass. Foamed mixes are usually wetter than his rows;
- * the note 'outside-range' then says the factor is only what the rows still show.
+ * How many times longer set takes when the water goes from one ratio to another, for those of Sabin's
+ * cements whose rows show some of the way. `from` and `to` water over cement by mass; range: `SABIN_ROWS`. Foamed
+ * mixes are usually wetter: the factor is only what the rows still show, and `covers` says how far that is; a cement
+ * whose rows show less than 0.01 of it, though more is asked, is left out.
+ * @returns undefined where no row shows any of the way
  * @throws {DomainError} for a ratio not above zero.
  * @source sabin Table 20
  */
-export function sabinFactors(of: { readonly from: number; readonly to: number }): {
-  readonly initial: readonly [low: number, high: number];
-  readonly final: readonly [low: number, high: number];
-  readonly notes: readonly Note[];
-} {
-  const pairs = (['A', 'B'] as const).map((cement) => ({
-    from: sabinSet({ cement, waterCement: of.from }),
-    to: sabinSet({ cement, waterCement: of.to }),
-  }));
+export function sabinFactors(of: {
+  readonly from: number;
+  readonly to: number;
+}): SabinFactors | undefined {
+  demandPositive('from', of.from, 'ratio');
+  demandPositive('to', of.to, 'ratio');
+  const [driest, wettest] = [Math.min(of.from, of.to), Math.max(of.from, of.to)];
+  const counted = (['A', 'B'] as const).filter((cement) => {
+    const { from, to } = rowsOf(cement);
+    const covered = Math.min(wettest, to) - Math.max(driest, from);
+    return covered >= Math.min(LEAST_COVERED, wettest - driest);
+  });
+  if (counted.length === 0) return;
   const span = (which: 'initial' | 'final'): readonly [number, number] => {
-    const [a, b] = pairs.map(({ from, to }) => to[which] / from[which]) as [number, number];
-    return [Math.min(a, b), Math.max(a, b)];
+    const factors = counted.map((cement) => {
+      const [from, to] = [of.from, of.to].map(
+        (waterCement) => sabinSet({ cement, waterCement })[which],
+      ) as [number, number];
+      return to / from;
+    });
+    return [Math.min(...factors), Math.max(...factors)];
   };
-  const outside = pairs.some(({ from, to }) => from.notes.length + to.notes.length > 0);
-  return {
-    initial: span('initial'),
-    final: span('final'),
-    notes: outside ? [{ code: 'outside-range', of: 'waterCement' }] : [],
-  };
+  return { initial: span('initial'), final: span('final'), covers: counted.map(rowsOf) };
 }

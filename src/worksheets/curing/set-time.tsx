@@ -1,5 +1,5 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
-import type { sabinFactors } from '../../core/curing/set-by-water.ts';
+import { SABIN_ROWS, type SabinRows, type sabinFactors } from '../../core/curing/set-by-water.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
@@ -28,31 +28,36 @@ const TOO_LATE = 8 * HOUR;
 /** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
-/** Where the rows of Sabin’s Table 20 begin and end, w/c: of one of his cements, and of the other. */
-const TABLED = { from: 0.24, otherFrom: 0.267, oneTo: 0.36, to: 0.4 } as const;
-
 const factor = ([low, high]: readonly [number, number]) => {
   const [one, other] = [low.toFixed(1), high.toFixed(1)];
   return one === other ? `about ${one}` : `${one} to ${other}`;
 };
 
+/** `one cement from w/c 0.27 to 0.40, the other from w/c 0.24 to 0.36` */
+const rowsInWords = (rows: readonly SabinRows[]) =>
+  rows
+    .map(
+      ({ from, to }, i) =>
+        `${i ? 'the other' : 'one cement'} from w/c ${from.toFixed(2)} to ${to.toFixed(2)}`,
+    )
+    .join(', ');
+
 /** What more water does to set, as far as the table shows it. */
 function waterNote(
   { testWater, waterCement }: Values<typeof setFields>,
-  { initial, final }: ReturnType<typeof sabinFactors>,
+  shown: ReturnType<typeof sabinFactors>,
 ): string {
   if (waterCement <= testWater) return 'Your mix is no wetter than the bag’s test.';
   const later =
     'Your mix is wetter than the bag’s test, so it sets later; the times above do not count that.';
-  const unknown = (does: string, one: number, other: number) =>
-    `${later} By how much is not known: the one old table at hand ${does} at a w/c of ${one.toFixed(2)} for one cement and ${other.toFixed(2)} for the other.`;
-  if (waterCement <= TABLED.otherFrom) return unknown('begins', TABLED.from, TABLED.otherFrom);
-  if (testWater >= TABLED.oneTo) return unknown('ends', TABLED.oneTo, TABLED.to);
+  if (!shown)
+    return `${later} By how much is not known: the one old table at hand has ${rowsInWords(SABIN_ROWS)}.`;
+  const { initial, final, covers } = shown;
   const beyond = [
-    testWater < TABLED.from && 'the bag’s test is drier still',
-    waterCement > TABLED.to && 'yours is wetter still',
+    testWater < Math.min(...covers.map(({ from }) => from)) && 'the bag’s test is drier still',
+    waterCement > Math.max(...covers.map(({ to }) => to)) && 'yours is wetter still',
   ].filter(Boolean);
-  return `${later} In one old table of two cements (w/c ${TABLED.from.toFixed(2)} to ${TABLED.to.toFixed(2)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times${beyond.map((each) => `, and ${each}`).join('')}.`;
+  return `${later} In one old table (${rowsInWords(covers)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times${beyond.map((each) => `, and ${each}`).join('')}.`;
 }
 
 /** What the race between set and foam says by itself. */

@@ -115,15 +115,36 @@ describe('set by water', () => {
   });
 
   test('factors span both cements', () => {
-    const { initial, final, notes } = sabinFactors({ from: 0.3, to: 0.36 });
-    expect(notes).toEqual([]);
+    const { initial, final } = sabinFactors({ from: 0.3, to: 0.36 })!;
     expect(initial[1]).toBeCloseTo(38 / 7, 9);
     expect(final[0]).toBeLessThan(final[1]);
-    const outside = [{ code: 'outside-range', of: 'waterCement' }];
-    expect(sabinFactors({ from: 0.3, to: 0.55 }).notes).toEqual(outside);
-    // 0.38 lies within the rows of one cement only: half the span is then not his.
-    expect(sabinFactors({ from: 0.3, to: 0.38 }).notes).toEqual(outside);
-    expect(sabinFactors({ from: 0.25, to: 0.3 }).notes).toEqual(outside);
+  });
+
+  test('a cement whose rows show nothing of the way is left out, and what the others cover is told', () => {
+    const [a, b] = [
+      { from: 0.267, to: 0.4 },
+      { from: 0.24, to: 0.36 },
+    ];
+    const covers = (from: number, to: number) => sabinFactors({ from, to })?.covers;
+    expect(covers(0.3, 0.36)).toEqual([a, b]);
+    expect(covers(0.3, 0.55)).toEqual([a, b]);
+    expect(covers(0.349, 0.6)).toEqual([a, b]);
+    expect(covers(0.351, 0.6)).toEqual([a]);
+    expect(covers(0.36, 0.6)).toEqual([a]);
+    expect(covers(0.2, 0.276)).toEqual([b]);
+    expect(covers(0.2, 0.278)).toEqual([a, b]);
+    for (const [from, to] of [
+      [0.2, 0.24],
+      [0.2, 0.249],
+      [0.391, 0.6],
+      [0.4, 0.6],
+    ] as const)
+      expect(covers(from, to)).toBeUndefined();
+    // All that is asked, however little.
+    expect(covers(0.3, 0.301)).toEqual([a, b]);
+    // A alone: from 0.36 to 0.4, of (42…46) + 27/31 × 4 = 45.48 to 55 minutes.
+    expect(sabinFactors({ from: 0.36, to: 0.6 })!.initial[0]).toBeCloseTo(55 / 45.4839, 4);
+    expect(sabinFactors({ from: 0.36, to: 0.6 })!.initial[1]).toBeCloseTo(55 / 45.4839, 4);
   });
 });
 
