@@ -7,6 +7,7 @@ import {
   dinCuring,
   EN_CLASS_1,
   EN_CLASS_1_COLDEST,
+  EN_CLASS_1_SET,
   EN_CURING_SHARES,
   FLAT_RULES,
   type FlatRule,
@@ -39,8 +40,8 @@ export interface PlanEntry {
  * strength. DIN's band is found with the mean surface temperature from casting to the end of its days, or
  * to any moment of the time below 5 °C that is added to them, whichever is colder (our reading; the
  * standard names a surface temperature, not how to average it): so no colder day shortens a cure. Class 1
- * of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within its 12 h, and
- * otherwise a note that it must set within 5 h, which no temperature tells. After the last reading that
+ * of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within its EN_CLASS_1, or its initial
+ * `set`, s, comes after EN_CLASS_1_SET; otherwise a note that it wants that, which no temperature tells. After the last reading that
  * temperature holds, with a note, but not for classes 2 to 4: they have no end then, 'history-too-short'.
  * These rules are for normal concrete; no range is published for foamed.
  * @throws {DomainError} as dinCuring, ageForShare or equivalentAge.
@@ -54,8 +55,9 @@ export function curingPlan(of: {
   readonly gain: GainClass;
   readonly law: AgeLaw;
   readonly coefficient: number;
+  readonly set?: number | undefined;
 }): readonly PlanEntry[] {
-  const { history, gain, law, coefficient } = of;
+  const { history, gain, law, coefficient, set } = of;
   const end = history.times[history.times.length - 1]!;
   const within = (ends: number, notes: readonly Note[] = []) => ({
     ends,
@@ -80,7 +82,7 @@ export function curingPlan(of: {
   return [
     { rule: 'din-1045-3', ...dinPlan(history, gain, within) },
     ...flat,
-    { rule: 'en-class-1', ...class1(history, within) },
+    { rule: 'en-class-1', ...class1(history, set, within) },
     ...shares,
   ];
 }
@@ -88,10 +90,12 @@ export function curingPlan(of: {
 type End = Pick<PlanEntry, 'ends' | 'mean' | 'notes'>;
 type Within = (ends: number, notes?: readonly Note[]) => End;
 
-function class1(history: TemperatureHistory, within: Within): End {
+function class1(history: TemperatureHistory, set: number | undefined, within: Within): End {
   const cold = timeBelow(history, EN_CLASS_1_COLDEST, EN_CLASS_1) ?? EN_CLASS_1;
   if (cold > ROUNDING) return { ends: undefined, notes: [{ code: 'too-cold', of: 'history' }] };
-  return within(EN_CLASS_1, [{ code: 'set-within-5-hours' }]);
+  return set !== undefined && set > EN_CLASS_1_SET
+    ? { ends: undefined, notes: [{ code: 'sets-too-late' }] }
+    : within(EN_CLASS_1, [{ code: 'if-it-sets-in-time' }]);
 }
 
 function dinPlan(history: TemperatureHistory, gain: GainClass, within: Within): End {

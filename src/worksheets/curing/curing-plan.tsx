@@ -98,12 +98,17 @@ const WHY: Readonly<Record<string, string>> = {
 };
 
 /** What European class 1 asks of set; a mix wetter than the bag’s test sets later than was reckoned. */
-const ofSet = (set: number | undefined, say: Say) =>
-  `only if it sets within 5\u00a0h${
+const ofSet = (does: string, set: number | undefined, say: Say) =>
+  `only if it sets within ${say(EN_CLASS_1_SET, 'time', { units: HOURS, plain: true })}${
     set === undefined
       ? ''
-      : `: yours ${set > EN_CLASS_1_SET ? 'does not' : 'may'}, at ${saidApart(set, 'time', [EN_CLASS_1_SET], say, { units: HOURS, significant: 2 })}`
+      : `: yours ${does}, at ${saidApart(set, 'time', [EN_CLASS_1_SET], say, { units: HOURS, significant: 2 })}`
   }`;
+/** What is known of it, by the plan's note. */
+const SETS: Readonly<Record<string, string>> = {
+  'if-it-sets-in-time': 'may',
+  'sets-too-late': 'does not',
+};
 
 export default worksheet({
   id: 'curing-plan',
@@ -152,6 +157,7 @@ export default worksheet({
       law: lawOf('fhp'),
       // Before 28 days the greater is the slower.
       coefficient: Math.max(GROWTH[v.cement][0], v.growth ?? 0),
+      set: v.set,
     });
     const rules = asked(v.cement === 'rapid', v.binder === 'plain');
     const chosen = entries.filter(({ rule }) => rules.includes(rule));
@@ -160,7 +166,7 @@ export default worksheet({
     const freezing = firstAtOrBelow(known.history, FREEZES_AT);
     // By then every rule has let it go.
     const late = entries.every(
-      // Class 1, which has no end in the cold, is never the last.
+      // Class 1, which has no end in the cold or without its set, is never the last.
       ({ rule, ends: at = Infinity }) => rule === 'en-class-1' || at <= (freezing ?? 0),
     );
     const freezes = late ? undefined : freezing;
@@ -321,7 +327,7 @@ export default worksheet({
                   `${stopped ? 'not before ' : ''}${momentInWords(clockAfter(v.castAt, ends), 'hour-up')}`,
                 ]),
             ...notes.flatMap(({ code }) =>
-              code === 'set-within-5-hours' ? ofSet(v.set, say) : (WHY[code] ?? []),
+              SETS[code] ? ofSet(SETS[code], v.set, say) : (WHY[code] ?? []),
             ),
           ].join('; '),
         ]),

@@ -185,7 +185,7 @@ describe('curing plan', () => {
   });
 
   test('class 1 has its 12 hours at 5 °C or above all along, and if it sets within 5 hours', () => {
-    const told = [{ code: 'set-within-5-hours' }];
+    const told = [{ code: 'if-it-sets-in-time' }];
     expect(ends(plan(5), 'en-class-1')).toMatchObject({ ends: DAY / 2, notes: told });
     for (const celsius of [4.99, 1])
       expect(ends(plan(celsius), 'en-class-1')).toMatchObject({
@@ -214,6 +214,18 @@ describe('curing plan', () => {
     const dipped = curingPlan({ history: dip, gain: 'slow', law, coefficient: 0.25 });
     expect(ends(dipped, 'en-class-1').ends).toBeUndefined();
     expect(coldAfter(12)).toBe(DAY / 2);
+    const history = steadyHistory({ temperature: 293.15, duration: 40 * DAY });
+    const setAt = (hours: number) =>
+      ends(
+        curingPlan({ history, gain: 'slow', law, coefficient: 0.25, set: hours * 3600 }),
+        'en-class-1',
+      );
+    expect(setAt(5)).toMatchObject({ ends: DAY / 2, notes: told });
+    expect(setAt(5.01)).toEqual({
+      rule: 'en-class-1',
+      ends: undefined,
+      notes: [{ code: 'sets-too-late' }],
+    });
   });
 
   test('time below 5 °C is added to DIN’s', () => {
