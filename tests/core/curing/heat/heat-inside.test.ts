@@ -239,12 +239,16 @@ describe('heat inside a part', () => {
     'seven days at five-minute steps and sixty cells take less than 16 ms',
     () => {
       const week = { ...part, duration: 7 * DAY, step: 300, cells: 60 };
-      // The least of several: the rest measures what else the machine was doing.
+      // What this thread worked, ms, and the least of several: the rest is what else the machine was doing.
+      const worked = () => {
+        const { user, system } = process.threadCpuUsage();
+        return (user + system) / 1000;
+      };
       let least = Number.POSITIVE_INFINITY;
       for (let i = 0; i < 30 && (i < 5 || least >= 16); i++) {
-        const start = performance.now();
+        const start = worked();
         heatInside(week);
-        least = Math.min(least, performance.now() - start);
+        least = Math.min(least, worked() - start);
       }
       expect(least).toBeLessThan(16);
     },
