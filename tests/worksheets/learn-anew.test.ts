@@ -32,12 +32,12 @@ test('a batch that changes leaves what is learned behind, and it is learned anew
   const before = settling()!;
   expect(before.n).toBe(2);
 
-  const sunk = { t: '30', u: 'mm', s: 'metric' } as const;
+  const sunk = { t: '6', u: 'mm', s: 'metric' } as const;
   await store.saveRecord({ ...own[0]!, readings: { ...own[0]!.readings, sunk } });
   expect(bench.$unlearned.get()).toBeTruthy();
   expect(settling()).toEqual(before);
   await learnAnew();
-  expect(settling()!.v).toBeGreaterThan(2 * before.v);
+  expect(settling()!.v).toBeGreaterThan(1.3 * before.v);
 });
 
 test('what changes while it is learned stays noted', async () => {

@@ -435,6 +435,23 @@ test('a top that sank by more than a tenth is looked at, for the mix in the form
   expect(verdicts(sank('6.1'))).toEqual([
     { verdict: 'look', say: expect.stringContaining('sank by 10\u00a0% of the depth') },
   ]);
+  expect(observe(sank('6')).settling).toBeCloseTo(0.1, 12);
+  expect(observe(sank('6.1')).settling).toBeUndefined();
+});
+
+test('a cure so warm as nobody means one is looked at, and teaches no age', () => {
+  const record = demoBatches().find((batch) => observe(batch).stripAge !== undefined)!;
+  const cured = (t: string) => ({
+    ...record,
+    readings: { ...record.readings, cureTemperature: { t, u: 'degC' } },
+  });
+  expect(verdicts(cured('40')).map(({ verdict }) => verdict)).toEqual(['good']);
+  expect(observe(cured('40')).stripAge).toBeDefined();
+  // 63 °F typed as °C.
+  expect(verdicts(cured('63'))).toEqual([
+    { verdict: 'look', say: expect.stringMatching(/63\s°C .*teaches no age for stripping/) },
+  ]);
+  expect(observe(cured('63')).stripAge).toBeUndefined();
 });
 
 test('what is no foam is doubted, first weighed or again', () => {
@@ -451,6 +468,8 @@ test('what is no foam is doubted, first weighed or again', () => {
   expect(said(foam('foamLater', '7'))).toMatch(/^Foam weighed again of 7\S*\sg\/L is hardly foam/);
   expect(observe(foam('foamLater', '7')).drift).toBeUndefined();
   expect(observe(foam('foamLater', '70')).drift).toBeDefined();
+  expect(observe(foam('foamDensity', '249')).drift).toBeDefined();
+  expect(observe(foam('foamDensity', '251')).drift).toBeUndefined();
 });
 
 test('what is to be looked at again beside others is what the page of the batch says to', () => {

@@ -10,9 +10,11 @@ import { isFoam } from './is-foam.ts';
 import {
   cleanAge,
   contradicts,
+  curedHot,
   driedDensity,
   plannedAlike,
   reckon,
+  sunkShare,
   weighedTwice,
 } from './record-numbers.ts';
 import { ABOUT_28_DAYS, publishedFor, strengthsOffBand } from './record-strengths.ts';
@@ -36,10 +38,10 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   }
   const foam = weighedTwice(record);
   if (foam?.tells && !foam.undrained) put('drift', foam.drift);
-  const [depth, sunk] = [at('depth'), at('sunk')];
-  if (depth && sunk !== undefined && sunk < depth) put('settling', sunk / depth);
+  const sunk = sunkShare(record);
+  if (!sunk?.collapsed) put('settling', sunk?.share);
   const clean = cleanAge(record);
-  if (clean && !clean.young) put('stripAge', clean.age);
+  if (clean && !clean.young && curedHot(record) === undefined) put('stripAge', clean.age);
   const [landed, planned] = [landedDensity(record), at('planned')];
   if (sound && landed && planned) put('landing', landed / planned - 1);
   if (sound) put('strength', strengthRatio(record));

@@ -96,7 +96,7 @@ export function reconcileJudgement(
     case 'lost-mass':
       return {
         verdict: 'look',
-        say: `${kilograms} of ${say(massIn, 'mass')} is missing: spilled, left in the mixer, mis-tared, or a slip in what filled the forms. ${share} of the foam’s gas survived, if the bucket was right.`,
+        say: `${kilograms} of ${say(massIn, 'mass')} is missing: spilled, left in the mixer, mis-tared, or a slip in what went in or filled the forms. ${share} of the foam’s gas survived, if the bucket was right.`,
       };
     case 'cannot-tell':
       return {

@@ -16,9 +16,11 @@ import {
   cleanAge,
   coldestFrost,
   contradicts,
+  curedHot,
   driedDensity,
   type Reckoned,
   reckon,
+  sunkShare,
   weighedTwice,
 } from './record-numbers.ts';
 import { noSuchMix, weighedDensity } from './record-words.ts';
@@ -73,16 +75,15 @@ export function recordDryDoubt(
 
 /** A mix that fell together in its form by more than leaves it the mix that was weighed. */
 function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
-  const [depth, sunk] = [readingValue(record, 'depth'), readingValue(record, 'sunk')];
-  if (!depth || !sunk || sunk >= depth || sunk / depth <= STILL_THAT_MIX * NEAR_ENOUGH)
-    return undefined;
+  const sunk = sunkShare(record);
+  if (!sunk?.collapsed) return undefined;
   return {
     verdict: 'look',
-    say: `Check both depths: the top sank by ${say(sunk / depth, 'ratio', { units: PERCENT, significant: 2 })} of the depth filled. If they stand, the mix fell together in the form and is denser there than the bucket says: go by a piece weighed dry.`,
+    say: `Check both depths: the top sank by ${say(sunk.share, 'ratio', { units: PERCENT, significant: 2 })} of the depth filled. If they stand, the mix fell together in the form and is denser there than the bucket says: go by a piece weighed dry. It teaches nothing of settling.`,
   };
 }
 
-/** A cure that froze, or a part clean at an age at which none is: sooner a slip of a number or of its unit. */
+/** A cure that froze or was hot, or a part clean at an age at which none is: sooner a slip of a number or of its unit. */
 export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const look = (what: string): Judgement => ({
     verdict: 'look',
@@ -93,6 +94,11 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
   if (frost !== undefined)
     return look(
       `While it cured, ${temperature(frost)} is written down: at ${temperature(ICE_POINT)} or colder young concrete may freeze, and strength is not to be reckoned from age.`,
+    );
+  const hot = curedHot(record);
+  if (hot !== undefined)
+    return look(
+      `While it cured, a mean of ${temperature(hot)} is written down, and nobody means a part to cure so warm.`,
     );
   const clean = cleanAge(record);
   if (!clean?.young) return undefined;

@@ -20,7 +20,9 @@ import { cementDensityOf } from './cement-density.ts';
 import { DRAINED, STANDS_MOST } from './drained-foam.ts';
 import { foamShare } from './foam-share.ts';
 import { holdsFurther } from './further.ts';
+import { HOT } from './heat-doubt.ts';
 import { isFoam } from './is-foam.ts';
+import { NEAR_ENOUGH, STILL_THAT_MIX } from './near-enough.ts';
 import { readingLimits } from './reading-limits.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
 import { NEEDED, weighedBatch } from './weighed-batch.ts';
@@ -77,7 +79,7 @@ const sandUnsaid = ({ bench, readings }: BatchRecord): readonly ReadingName[] =>
 
 /**
  * What two weighings of the foam say of its draining, a share in ten minutes. `tells`: it fell by more than the ± of
- * both, to what is foam still. `undrained`: it grew heavier by more, or fell by less, beyond that ±, than one that loses a quarter in the
+ * both, and was foam and is still. `undrained`: it grew heavier by more, or fell by less, beyond that ±, than one that loses a quarter in the
  * longest that any stands.
  */
 export function weighedTwice(
@@ -92,7 +94,7 @@ export function weighedTwice(
   const slowest = first * (1 - (1 - DRAINED.thin) ** (time / STANDS_MOST));
   return {
     drift: foamDrift({ first, later, time }),
-    tells: lost > both && isFoam(later),
+    tells: lost > both && isFoam(first) && isFoam(later),
     undrained: lost < -both || slowest - Math.max(lost, 0) > both,
   };
 }
@@ -212,6 +214,20 @@ export function cleanAge(record: BatchRecord) {
   if (age === undefined || readingChoice(record, 'stripped') !== 'clean') return undefined;
   const sinceCasting = readingValue(record, 'stripAge');
   return { age, young: tooYoungToEstimate({ adjustedAge: age, sinceCasting }) };
+}
+
+/** The mean temperature of a cure, K, that nobody means one to have; undefined: none such is written down. */
+export function curedHot(record: BatchRecord): number | undefined {
+  const mean = readingValue(record, 'cureTemperature');
+  return mean !== undefined && mean > HOT ? mean : undefined;
+}
+
+/** What the top sank by, a share of the depth filled; undefined: not written down, or by all of it. `collapsed`: by more than leaves it the mix that was weighed. */
+export function sunkShare(record: BatchRecord) {
+  const [depth, sunk] = [readingValue(record, 'depth'), readingValue(record, 'sunk')];
+  if (!depth || sunk === undefined || sunk >= depth) return undefined;
+  const share = sunk / depth;
+  return { share, collapsed: share > STILL_THAT_MIX * NEAR_ENOUGH };
 }
 
 /** Density of the dried piece and its ±, kg/m³, and how it was dried; undefined: not written down. */
