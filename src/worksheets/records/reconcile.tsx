@@ -81,8 +81,8 @@ export default worksheet({
     // As in a record: of a mix too heavy for any gas nothing came out as it says.
     const heavy = lazy(() => found.survival < 0 && judged().finding === 'heavier-than-airless');
     // Nor does anything follow for the foam of water and cement that make no base mix.
-    const tells = () => isBaseMix(found.waterCementBase) && !heavy();
-    return { ...found, judged, heavy, tells };
+    const settled = isBaseMix(found.waterCementBase);
+    return { ...found, judged, heavy, settled, tells: () => settled && !heavy() };
   },
   results: {
     survival: {
@@ -164,7 +164,7 @@ export default worksheet({
           : 'survival: not by such readings',
     },
   ],
-  figure: ({ result, say }) => result.tells() && <ReconcileBars found={result} say={say} />,
+  figure: ({ result, say }) => result.settled && <ReconcileBars found={result} say={say} />,
   cautions: ['caustic-slurry'],
   defers: ['Your scale and your bucket: the ± of each reading is theirs.'],
   sources: ['astm-c138', 'navedtra-14071', 'jcgm-100', 'common-practice'],

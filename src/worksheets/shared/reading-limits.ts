@@ -5,13 +5,10 @@ import { ANY_FOAM } from './is-foam.ts';
 
 /** What each weighing can be, SI: what its field takes, and of foam what is any. */
 export function readingLimits(fields: Fields): Possible {
-  const limits = Object.entries(fields).map(([name, field]) => {
-    if (field.type !== 'number') return [name, undefined];
-    const [min, max] = [field.min, field.max].map((text) => {
-      const read = parseQuantity(text ?? '', field.kind);
-      return read.ok ? read.value : undefined;
-    });
-    return [name, { min: min ?? -Infinity, max: max ?? Infinity }];
+  const limits = Object.entries(fields).flatMap(([name, field]) => {
+    if (field.type !== 'number') return [];
+    const [min, max] = [field.min, field.max].map((end) => parseQuantity(end ?? '', field.kind));
+    return min?.ok && max?.ok ? [[name, { min: min.value, max: max.value }]] : [];
   });
   return { ...Object.fromEntries(limits), foamDensity: ANY_FOAM };
 }

@@ -98,7 +98,7 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
   const hot = curedHot(record);
   if (hot !== undefined)
     return look(
-      `While it cured, a mean of ${temperature(hot)} is written down, and nobody means a part to cure so warm.`,
+      `While it cured, ${temperature(hot)} is written down: warmer than any part is meant to be.`,
     );
   const clean = cleanAge(record);
   if (!clean?.young) return undefined;
