@@ -35,6 +35,8 @@ type Finding =
   | 'lost-mass'
   /** The readings are too doubtful to say how much foam lived. */
   | 'cannot-tell'
+  /** What came out is too doubtful to say whether mass is missing. */
+  | 'cannot-tell-mass'
   | 'consistent';
 
 export interface Verdict extends Reconciled {
@@ -51,7 +53,10 @@ export interface Verdict extends Reconciled {
 const CONTRADICTION = 2;
 /** Mass that may go missing in films on tools, as a share. @source common-practice */
 const FILM = 0.01;
-/** The survival's standard uncertainty above which nothing is said of it. @source common-practice */
+/**
+ * The survival's standard uncertainty above which nothing is said of it; of mass in less mass out the same, as a share of
+ * mass in. @source common-practice
+ */
 const TOO_DOUBTFUL = 0.25;
 /** How far above 1 a survival says nothing, however wide its uncertainty. @source common-practice */
 const TOO_MUCH = 0.1;
@@ -62,7 +67,7 @@ const TOO_MUCH = 0.1;
  * A base mix of a w/c outside 0.2–1.25 is none that is foamed: the rest then says nothing of the foam.
  * Each result's uncertainty is carried to first order. A survival more than two of them above 1 or
  * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
- * a film of 1 %. One a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single
+ * a film of 1 %; beyond a quarter of what went in its uncertainty says nothing. A survival a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single
  * reading explains it where, the others as they are, some value of it leaves no contradiction: the nearest to what was
  * read, at which the survival is 0 or 1, nothing is missing, or all water is twice the cement, or else a limit of it. The likeliest is off by
  * the fewest of its own uncertainties. Errors are taken as independent: of one bucket for foam and mix, whose error moves
@@ -183,5 +188,6 @@ function contradiction(found: Reconciled, u: number, uMost: number): Finding {
   // What was not measured can only add to what came out.
   if (most < -CONTRADICTION * uMost) return 'gained-mass';
   if (lost > Math.max(CONTRADICTION * uMost, FILM * massIn)) return 'lost-mass';
-  return u > TOO_DOUBTFUL || found.survival > 1 + TOO_MUCH ? 'cannot-tell' : 'consistent';
+  if (u > TOO_DOUBTFUL || found.survival > 1 + TOO_MUCH) return 'cannot-tell';
+  return uMost > TOO_DOUBTFUL * massIn ? 'cannot-tell-mass' : 'consistent';
 }

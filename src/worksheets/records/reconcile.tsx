@@ -137,10 +137,15 @@ export default worksheet({
   doubts: (_, { foamDensity }, say) =>
     isFoam(foamDensity) ? undefined : foamFaultDoubt(foamDensity, say)?.say,
   judge: (r, { sand }, say) => reconcileJudgement(r.judged(), sand, say),
-  notes: (r) => [
+  notes: (r, { placed, leftOver }) => [
     'The ± take each reading’s error as its own. Where foam and mix were measured in one bucket, an error of its volume moves the share that survived by less: its ± is then too large, and a little more gas than the foam brought may pass.',
     ...(r.missing === undefined
-      ? ['Measure what filled the forms and what was left over, and the mass is checked too.']
+      ? [
+          `Measure ${[
+            ...(placed === undefined ? ['what filled the forms'] : []),
+            ...(leftOver === undefined ? ['what was left over'] : []),
+          ].join(' and ')}, and the mass is checked too.`,
+        ]
       : []),
   ],
   refusals: {

@@ -103,6 +103,11 @@ export function reconcileJudgement(
         verdict: 'look',
         say: `These readings are too coarse to say how much foam survived. Know the volumes of bucket and foam better, or weigh a larger share of the batch.`,
       };
+    case 'cannot-tell-mass':
+      return {
+        verdict: 'look',
+        say: `Look at what came out and its ±: it is too wide to tell whether mass is missing. ${share} of the foam’s gas survived, if the bucket was right.`,
+      };
     case 'consistent':
       return verdict.survival < 0.75
         ? {

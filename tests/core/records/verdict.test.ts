@@ -70,6 +70,12 @@ describe('mass that is missing', () => {
     expect(out(4 + 0.21, 0.1).finding).toBe('gained-mass');
   });
 
+  test('is not told where what came out is as doubtful as a quarter of what went in', () => {
+    expect(out(3.8, 0.99).finding).toBe('consistent');
+    expect(out(3.8, 1.01).finding).toBe('cannot-tell-mass');
+    expect(out(1, 1.01).finding).toBe('lost-mass');
+  });
+
   test('is gained where the forms alone hold more than was made, or what was left over weighs more', () => {
     // 4 kg at 1024 kg/m³ are 1/256 m³.
     const filled = (share: number) =>

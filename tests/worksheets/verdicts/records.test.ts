@@ -11,6 +11,10 @@ verdicts(reconcile, {}, [
   [{ full: '11.5 kg', vessel: '20 L ± 1' }, 'stop', /more gas than the foam brought/],
   [{ full: '11.5 kg', vessel: '20 L ± 2' }, 'look', /too coarse.*Know the volumes of bucket/],
   [{ full: '11.5 kg', vessel: '20 L ± 3' }, 'look', /too coarse/],
+  // A quarter of 21.02 kg at 629.5 kg/m³ are 8.35 L.
+  [{ placed: '32.4 L ± 8.3' }, 'good', /That is one batch/],
+  [{ placed: '32.4 L ± 8.4' }, 'look', /^Look at what came out and its ±.*93\s±\s2\s%.*survived/],
+  [{ placed: '324 L ± 162' }, 'look', /^Look at what came out and its ±/],
   [
     { full: '11.548 kg' },
     'stop',
