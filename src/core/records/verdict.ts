@@ -89,24 +89,66 @@ export function judgeBatch(
   for (const doubt of Object.values(u)) demand('uncertainty', doubt, 'count', { min: 0 });
   // What was not read is not in doubt.
   const names = (Object.keys(u) as Reading[]).filter((name) => batch[name] !== undefined);
-  const looked = (at: BatchWeighed & Particles) => {
-    const found = balance(at);
-    const doubtOf = (result: Result): number => {
-      const f = (x: readonly number[]) =>
-        result(balance({ ...at, ...Object.fromEntries(names.map((name, i) => [name, x[i]])) }));
-      const x = names.map((name) => at[name]!);
-      const doubts = names.map((name) => u[name]!);
-      // A reading at the edge of what can be has no slope to carry its doubt along.
-      return ifAllowed(() => firstOrder(f, x, doubts).u) ?? Infinity;
-    };
-    const uSurvival = doubtOf(survival);
-    const uMost = found.mostMissing === undefined ? 0 : doubtOf(mostMissing);
-    return { found, doubtOf, uSurvival, uMost, finding: contradiction(found, uSurvival, uMost) };
+  const weighing = { names, u, balance };
+  const { found, uSurvival, uMost, finding } = look(batch, weighing);
+  const doubt = (result: Result) => doubtOf(result, batch, weighing);
+  return {
+    ...found,
+    finding,
+    u: {
+      wetDensity: doubt((r) => r.wetDensity),
+      yield: doubt((r) => r.yield),
+      survival: uSurvival,
+      air: doubt((r) => r.air),
+      waterCement: doubt((r) => r.waterCement),
+    },
+    uMissing: found.missing === undefined ? undefined : uMost,
+    suspects: suspectsOf(batch, finding, weighing, possible),
   };
-  const { found, doubtOf, uSurvival, uMost, finding } = looked(batch);
+}
+
+type Reading = keyof BatchWeighed;
+type Result = (r: Reconciled) => number;
+type Batch = BatchWeighed & Particles;
+
+/** The readings in doubt, their standard uncertainties, and what a batch comes to. */
+interface Weighing {
+  readonly names: readonly Reading[];
+  readonly u: Doubts;
+  readonly balance: (batch: Batch) => Reconciled;
+}
+
+/** Standard uncertainty of a result, in its unit. */
+function doubtOf(result: Result, batch: Batch, { names, u, balance }: Weighing): number {
+  const f = (x: readonly number[]) =>
+    result(balance({ ...batch, ...Object.fromEntries(names.map((name, i) => [name, x[i]])) }));
+  const x = names.map((name) => batch[name]!);
+  const doubts = names.map((name) => u[name]!);
+  // A reading at the edge of what can be has no slope to carry its doubt along.
+  return ifAllowed(() => firstOrder(f, x, doubts).u) ?? Infinity;
+}
+
+/** What a batch comes to, and what is found of it within its doubts. */
+function look(batch: Batch, weighing: Weighing) {
+  const found = weighing.balance(batch);
+  const uSurvival = doubtOf(survival, batch, weighing);
+  const uMost = found.mostMissing === undefined ? 0 : doubtOf(mostMissing, batch, weighing);
+  return { found, uSurvival, uMost, finding: contradiction(found, uSurvival, uMost) };
+}
+
+/** The readings any of which would explain what was found, the likeliest first. */
+function suspectsOf(
+  batch: Batch,
+  finding: Finding,
+  weighing: Weighing,
+  possible: Possible,
+): readonly Suspect[] {
+  const { names, u, balance } = weighing;
   const cannotBe = finding === 'lost-mass' ? [...CONTRADICTORY, finding] : CONTRADICTORY;
-  const ends = found.mostMissing === undefined ? ENDS : [...ENDS, mostMissing];
-  const can = (at: BatchWeighed & Particles): boolean => {
+  if (!cannotBe.includes(finding) || finding === 'no-such-base-mix') return [];
+  const closes = batch.placed !== undefined || batch.leftOver !== undefined;
+  const ends = closes ? [...ENDS, mostMissing] : ENDS;
+  const can = (at: Batch): boolean => {
     const there = balance(at);
     const isNot = (uSurvival: number, uMost: number) =>
       cannotBe.includes(contradiction(there, uSurvival, uMost));
@@ -114,7 +156,7 @@ export function judgeBatch(
     // Most are possible as they stand, or not by any ± worth judging by: the dear way is for the rest.
     if (!isNot(SLIVER, SLIVER * there.massIn)) return true;
     if (isNot(TOO_DOUBTFUL, TOO_DOUBTFUL * there.massIn)) return false;
-    return !cannotBe.includes(looked(at).finding);
+    return !cannotBe.includes(look(at, weighing).finding);
   };
   const nearest = (reading: Reading): Suspect[] => {
     const [read, doubt] = [batch[reading]!, u[reading]!];
@@ -131,25 +173,11 @@ export function judgeBatch(
       ? []
       : [{ reading, to, by: to - read, doubts: Math.abs(to - read) / doubt }];
   };
-  const wrong = cannotBe.includes(finding) && finding !== 'no-such-base-mix';
-  const doubted = names.filter((name) => wrong && u[name]! > 0);
-  return {
-    ...found,
-    finding,
-    u: {
-      wetDensity: doubtOf((r) => r.wetDensity),
-      yield: doubtOf((r) => r.yield),
-      survival: uSurvival,
-      air: doubtOf((r) => r.air),
-      waterCement: doubtOf((r) => r.waterCement),
-    },
-    uMissing: found.missing === undefined ? undefined : uMost,
-    suspects: doubted.flatMap(nearest).toSorted((a, b) => a.doubts - b.doubts),
-  };
+  return names
+    .filter((name) => u[name]! > 0)
+    .flatMap(nearest)
+    .toSorted((a, b) => a.doubts - b.doubts);
 }
-
-type Reading = keyof BatchWeighed;
-type Result = (r: Reconciled) => number;
 
 const survival: Result = (r) => r.survival;
 /** Asked only where something that came out was measured. */
