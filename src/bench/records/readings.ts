@@ -16,6 +16,8 @@ export interface NumberReading {
   /** The least and the greatest it can be, in that unit: what lies outside is a slip and counts nowhere. A choice. */
   readonly from: number;
   readonly to: number;
+  /** True where `from` may be written down, and nothing is made of so little. */
+  readonly aboveFrom?: boolean;
   /** What it is, in a few words. */
   readonly label: string;
 }
@@ -37,6 +39,7 @@ const LITRES = [0, 5000] as const;
 /** No foamed concrete is planned lighter; a slip of a key is. */
 const MIX = [100, 4000] as const;
 const FOAM = [5, 4000] as const;
+const SOME = { aboveFrom: true } as const;
 const DAYS = [0.5, 1000] as const;
 
 /** Whether a reading can be so much, in SI. */
@@ -51,16 +54,16 @@ export const readTyped = (text: string, spec: NumberReading, unit: string): Pars
 /** Everything that may be written down of a batch. The names are those of the file format. */
 export const READINGS = {
   planned: of('mixed', 'density', 'kg/m3', 'Planned wet density', MIX),
-  cement: of('mixed', 'mass', 'kg', 'Cement', KG),
-  water: of('mixed', 'mass', 'kg', 'Mixing water', KG),
+  cement: { ...of('mixed', 'mass', 'kg', 'Cement', KG), ...SOME },
+  water: { ...of('mixed', 'mass', 'kg', 'Mixing water', KG), ...SOME },
   sand: of('mixed', 'mass', 'kg', 'Sand', KG),
   foamDensity: of('mixed', 'density', 'kg/m3', 'Foam density', FOAM),
-  foamVolume: of('mixed', 'volume', 'L', 'Foam put in', LITRES),
+  foamVolume: { ...of('mixed', 'volume', 'L', 'Foam put in', LITRES), ...SOME },
   foamLater: of('mixed', 'density', 'kg/m3', 'Foam density, weighed again', FOAM),
   foamLaterAfter: of('mixed', 'time', 'min', 'Weighed again after', [0.1, 600]),
   tare: of('cast', 'mass', 'kg', 'Bucket, empty', [0, 200]),
   full: of('cast', 'mass', 'kg', 'Bucket, full of blended mix', KG),
-  vessel: of('cast', 'volume', 'L', 'Bucket’s volume', LITRES),
+  vessel: { ...of('cast', 'volume', 'L', 'Bucket’s volume', LITRES), ...SOME },
   foamAdded: of('cast', 'volume', 'L', 'Foam added while correcting', LITRES),
   baseAdded: of('cast', 'mass', 'kg', 'Base mix added while correcting', KG),
   placed: of('cast', 'volume', 'L', 'Filled in the forms', LITRES),
@@ -74,8 +77,8 @@ export const READINGS = {
     options: ['clean', 'marked', 'broke'],
     label: 'How it came out',
   },
-  dryMass: of('dried', 'mass', 'kg', 'Dried piece', KG),
-  dryVolume: of('dried', 'volume', 'L', 'Dried piece’s volume', LITRES),
+  dryMass: { ...of('dried', 'mass', 'kg', 'Dried piece', KG), ...SOME },
+  dryVolume: { ...of('dried', 'volume', 'L', 'Dried piece’s volume', LITRES), ...SOME },
   dried: { stage: 'dried', options: ['air', 'oven'], label: 'How it was dried' },
   crush: of('tested', 'stress', 'MPa', 'Crushing strength', [0.001, 100]),
   crushAge: of('tested', 'time', 'd', 'Age when crushed', DAYS),

@@ -6,12 +6,14 @@ import {
   type NumberReading,
   READINGS,
   type ReadingName,
+  readingOf,
   type Stage,
 } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { fitsField } from '../../bench/store.ts';
 import type { Allowed } from '../../core/domain-error.ts';
 import { MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
+import { fromUnit } from '../../core/quantity/convert.ts';
 import { refused } from '../../islands/engine/problems.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import { inputId } from '../../islands/engine/reading.ts';
@@ -78,13 +80,15 @@ export function retyped(editor: Written, name: ReadingName, entry: Entry): Entry
   return bare;
 }
 
-/** Nothing is made of none of these, and no foam is as heavy as water: neither end is allowed. */
-const SOME = { min: 0, aboveMin: true };
-const POSSIBLE: Readonly<Partial<Record<ReadingName, Allowed>>> = {
-  ...{ cement: SOME, water: SOME, foamVolume: SOME, vessel: SOME },
-  ...{ dryMass: SOME, dryVolume: SOME },
-  foamDensity: { max: MIX_WATER_DENSITY, belowMax: true },
-};
+/** What a number must be for anything to be made of it. */
+function allowedFor(name: ReadingName): Allowed | undefined {
+  // No foam is as heavy as water.
+  if (name === 'foamDensity') return { max: MIX_WATER_DENSITY, belowMax: true };
+  const spec = readingOf(name);
+  return 'from' in spec && spec.aboveFrom
+    ? { min: fromUnit(spec.from, spec.kind, spec.unit), aboveMin: true }
+    : undefined;
+}
 
 /**
  * What one reading says of another: the top cannot sink below the bottom, nor a full bucket weigh less than the empty
@@ -94,7 +98,7 @@ export function crossProblem(record: BatchRecord, name: ReadingName, say: Say): 
   const at = (name: ReadingName) => readingValue(record, name);
   if (name === 'full')
     return belowTare(READINGS.full.label, at('full'), at('tare'), say) ?? noSuchMix(record, say);
-  const allowed = POSSIBLE[name];
+  const allowed = allowedFor(name);
   const value = at(name);
   if (allowed && value !== undefined) {
     const { min = -Infinity, max = Infinity } = allowed;
