@@ -99,6 +99,8 @@ export interface Evaporation {
   /** The estimate less and plus 40 %, kg/(m²·s). */
   readonly low: number;
   readonly high: number;
+  /** By Menzel, kg/(m²·s); never below 0. */
+  readonly menzel: number;
   /** By the limits of 0.5 and 1.0 kg/(m²·h), or their share for what bleeds little, from the unrounded rate. */
   readonly state: 'calm' | 'caution' | 'act';
   readonly notes: readonly Note[];
@@ -107,10 +109,12 @@ export interface Evaporation {
 /**
  * How fast this weather dries fresh concrete, kg/(m²·s), with its band and what the limits say. Weather as
  * Drying; the share `limitShare` of the limits holds, all of them (1) if absent, LITTLE_BLEED_SHARE for
- * foamed mixes. Uses evaporationUno; condensation gives 0 and a 'condensation' note. Outside the range of the chart
+ * foamed mixes. Uses evaporationUno, and gives evaporationMenzel beside it; condensation gives 0, and by Uno a
+ * 'condensation' note. Outside the range of the chart
  * (CHART_RANGE) notes say so.
  * @throws {DomainError} as evaporationUno.
  * @source uno-1998 from memory
+ * @source menzel-1954 from memory
  * @source hover-2020 for the ±40 %
  * @source fhwa-curing-2006 chapter 5 for the limits
  */
@@ -121,6 +125,7 @@ export function evaporation(of: Drying & { readonly limitShare?: number }): Evap
     rate,
     low: rate * (1 - EVAPORATION_ACCURACY),
     high: rate * (1 + EVAPORATION_ACCURACY),
+    menzel: Math.max(evaporationMenzel(of), 0),
     state: evaporationState(rate, of.limitShare),
     notes: [
       ...(signed < 0 ? [{ code: 'condensation', of: 'rate' }] : []),

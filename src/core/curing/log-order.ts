@@ -6,7 +6,7 @@ import type { Reading } from './log-sorted.ts';
 /** A stretch this many times the usual interval is a gap. Common practice, no source. @source common-practice */
 export const GAP_INTERVALS = 3;
 
-/** From early one afternoon to late the next morning, s: who reads at both leaves no more, who reads once a day does. Common practice, no source. @source common-practice */
+/** From early one afternoon to late the next morning, s: who reads at both leaves no more, who reads once a day does. A choice. */
 export const LONGEST_UNREAD = 22 * HOUR;
 
 /** Clocks go back before this hour of the night, s after midnight. Common practice, no source. @source common-practice */

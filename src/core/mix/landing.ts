@@ -51,7 +51,10 @@ interface Outcome {
   readonly parts: readonly number[];
 }
 
-/** Few enough for a page; two odds differ by up to half a per cent by chance, √(2 × ¼/N). */
+/**
+ * Few enough for a page. By chance two odds differ with a standard deviation of up to half a per cent, √(2 × ¼/N): a
+ * third of such pairs differ by more.
+ */
 export const LANDING_TRIALS = 20_000;
 /** Any whole number would do; it stays the same so that only readings move the answer. */
 const LANDING_SEED = 20_250;

@@ -4,7 +4,6 @@ import {
   EVAPORATION_ACCURACY,
   type Evaporation,
   evaporation,
-  evaporationMenzel,
   LITTLE_BLEED_SHARE,
   waterLost,
 } from '../../core/curing/evaporation.ts';
@@ -125,7 +124,6 @@ export default worksheet({
     return {
       ...found,
       face,
-      menzel: Math.max(0, evaporationMenzel(weather)),
       lost: lost(found.rate),
       lostMost: lost(found.high),
       // In frost the wind is not the trouble, and a cooler mix no help.

@@ -84,7 +84,7 @@ describe('evaporation from fresh concrete', () => {
       relativeHumidity: 0.9,
       windSpeed: 2,
     });
-    expect(result).toMatchObject({ rate: 0, low: 0, high: 0, state: 'calm' });
+    expect(result).toMatchObject({ rate: 0, low: 0, high: 0, menzel: 0, state: 'calm' });
     expect(result.notes).toContainEqual({ code: 'condensation', of: 'rate' });
   });
 
