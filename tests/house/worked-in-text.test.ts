@@ -459,6 +459,20 @@ const claims: readonly [string, string, () => boolean][] = [
       ),
   ],
   [
+    'finished-part/heat',
+    'more than a light part has to shed. So keep it dry first, and then make it lighter',
+    () => {
+      const dry = (dryDensity: number) => valoreConductivity({ dryDensity }).conductivity;
+      const perKilogram = Math.log(dry(501) / dry(500));
+      const { ovenDryDensity } = mix;
+      return (
+        Math.log(SATURATED_FACTOR) / perKilogram > 2 * ovenDryDensity &&
+        // Soaked, the lightest of the page’s rows conducts more than the demo does dry.
+        SATURATED_FACTOR * dry(400) > dry(ovenDryDensity)
+      );
+    },
+  ],
+  [
     'placing/how-much',
     'is as much denser than the bucket said',
     () => {

@@ -29,17 +29,17 @@ export const WANTED = {
  * @type {Readonly<Record<string, number>>}
  */
 const HEAVIER = {
-  // Eight worksheets on one page, the dose of the foam as it was answered, and whose plan is weighed.
+  // Eight worksheets on one page, the dose as it was answered, whose plan is weighed, and where the foam is assumed.
   'first-batch/': 93_850,
-  // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam that lives.
+  // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam, or that none do.
   'mix/proportion/': 61_650,
-  // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
+  // Two ways to count age, from typed days or a logger’s file, nights nobody read, and two pictures with their words.
   'curing/temperature-and-age/': 55_300,
   // Two strengths against two frosts, with whose air it is and what its hours count as, and neither before 16 of them.
   'curing/frost/': 54_150,
-  // The rules of three countries, and growth found from the reader's own cubes.
+  // The rules of three countries, growth found from the reader's own cubes, and the set that European class 1 wants.
   'curing/plan/': 55_150,
-  // How long by drainage and by density, for foam of which a share is planned to die.
+  // How long by drainage and by density, for foam of which a share is planned to die, and how sure its rate is.
   'foam/time-in-hand/': 55_100,
   // The odds of landing by trials, with what the reader's foam is known to.
   'mix/how-close/': 49_150,
@@ -47,30 +47,30 @@ const HEAVIER = {
   'mix/correct/': 56_100,
   // The table of the bench sheet, the clock and what lies on the bench.
   'bench/': 60_700,
-  // The whole of a batch, its log and its comparison.
+  // The whole of a batch, its log and its comparison, and which of its readings cannot be.
   'bench/run/': 94_250,
   'batch-records/batch/': 81_500,
   'batch-records/learn/': 69_600,
   'batch-records/compare/': 72_750,
   'batch-records/': 69_000,
   'batch-records/keep/': 58_450,
-  // Four worksheets, two of them with the carbonate balance.
+  // Four worksheets, two of them with the carbonate balance, and what pH or soda no foam bears.
   'water/softening/': 63_200,
-  // The carbonate balance of a water, from its ions or its total.
+  // The carbonate balance of a water, from its ions or its total, each species of it, and what pH no foam bears.
   'water/balance/': 51_900,
-  // Two waters into one, and the picture of it.
+  // Two waters into one, the picture of it, and the pH of each and of both.
   'water/blending/': 55_050,
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
   'foam/air/': 50_300,
-  // When it may be stripped, by strength or by bars, and what strength the growth of the mix has by then.
+  // When it may be stripped, by strength or by bars, what strength the mix has by then, and whether a jerk uses it up.
   'demoulding/when-to-strip/': 52_100,
-  // What strength there is and will be, by three ways to know it, with the age that the clock allows.
+  // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
   'curing/strength/': 51_050,
   // One part held in seven ways, beside one another, and its picture.
   'demoulding/handling/': 52_100,
-  // Heat through a slab, a column or a ball, and its picture.
+  // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.
   'curing/heat-inside/': 63_600,
-  // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
+  // Three ways to a time of setting, what quickens it, what more water does, and what is too cold, too hot or frozen.
   'curing/set/': 51_300,
 };
 
