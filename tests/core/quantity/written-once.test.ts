@@ -6,6 +6,7 @@ import * as constants from '../../../src/core/quantity/constants.ts';
 import * as molarMasses from '../../../src/core/water/molar-masses.ts';
 
 const src = resolve(import.meta.dirname, '../../../src');
+const chapters = resolve(import.meta.dirname, '../../../content/chapters');
 const homes = ['core/quantity/constants.ts', 'core/water/molar-masses.ts'];
 
 /** The constants that have one home, by value. */
@@ -79,6 +80,44 @@ test('constants of physics, units and chemistry are written in one place each', 
   expect(
     files.flatMap((file) =>
       repeated(readFileSync(join(src, file), 'utf8')).map((what) => `${file}: ${what}`),
+    ),
+  ).toEqual([]);
+});
+
+/** Every number in the code of a chapter: its exports, and what stands in braces that is no TeX. */
+function numbersIn(chapter: string): readonly string[] {
+  const text = chapter.replace(/\$\$.*?\$\$/gs, '');
+  let depth = 0;
+  const inBraces = [...text].map((letter) => {
+    if (letter === '{') depth++;
+    if (letter === '}') depth--;
+    return depth > 0 ? letter : ' ';
+  });
+  const exported = text.match(/^export .*$/gm) ?? [];
+  return (
+    [inBraces.join(''), ...exported].join(' ').match(/(?<![\w.])\d[\d_]*(?:\.\d+)?(?:e-?\d+)?/g) ??
+    []
+  );
+}
+
+test('a chapter takes them from there too', () => {
+  const page =
+    'On 3600 a day.\n\nexport const h = (s) => s / 86_400;\n\n{(t - 273.15) / 3600} $$3600$$';
+  expect(numbersIn(page).flatMap((each) => sameAs(each) ?? [])).toEqual([
+    'ICE_POINT',
+    'HOUR',
+    'DAY',
+  ]);
+  const files = readdirSync(chapters, { recursive: true, encoding: 'utf8' }).filter((file) =>
+    file.endsWith('.mdx'),
+  );
+  expect(files.length).toBeGreaterThan(50);
+  expect(
+    files.flatMap((file) =>
+      numbersIn(readFileSync(join(chapters, file), 'utf8')).flatMap((each) => {
+        const name = sameAs(each);
+        return name ? [`${file}: ${each} is ${name}`] : [];
+      }),
     ),
   ).toEqual([]);
 });
