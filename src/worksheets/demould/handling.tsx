@@ -1,4 +1,5 @@
 import { utilisation } from '../../core/demould/handling.ts';
+import { withJerk } from '../../core/demould/jerk.ts';
 import { CAUTIOUS_SHARE, EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
 import { DAY } from '../../core/quantity/constants.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
@@ -18,7 +19,6 @@ import { AHEAD } from '../shared/since.ts';
 import { strongBars } from '../shared/strong-bars.ts';
 import { MOST_FOR_ONE, tooHeavy } from '../shared/too-heavy.ts';
 import { youngWords } from '../shared/young-words.ts';
-import { JERK } from './jerk.ts';
 import { moved, moveFields } from './moved.ts';
 
 /** What there is to do about a move that asks for too much, and how long waiting would take. */
@@ -73,7 +73,7 @@ export default worksheet({
     useJerk: {
       label: 'At worst, with a jerk',
       kind: 'ratio',
-      of: (r) => r.use && r.use.high * (1 + JERK),
+      of: (r) => r.use && withJerk(r.use.high),
       units: PERCENT,
       decimals: 0,
       note: 'half as much again, a guess',
@@ -188,7 +188,7 @@ export default worksheet({
         units: PERCENT,
         ...(part < 0.1 ? { significant: 2 } : { decimals: 0 }),
       });
-    const jerk = use.high * (1 + JERK);
+    const jerk = withJerk(use.high);
     const [share, jerked] = [percent(use.high), percent(jerk)];
     if (use.low > 1)
       return {

@@ -7,6 +7,7 @@ import {
   handlingStress,
   utilisation,
 } from '../../core/demould/handling.ts';
+import { withJerk } from '../../core/demould/jerk.ts';
 import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import { DAYS } from '../shared/amounts.ts';
@@ -29,7 +30,6 @@ import { dryDensity, wetDensity } from '../shared/part-densities.ts';
 import { partLength, partThickness, partWidth } from '../shared/part-sides.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
 import { sinceCasting } from '../shared/since-by-clock.ts';
-import { JERK } from './jerk.ts';
 
 /** The holds that a part standing on edge may have. */
 const ON_EDGE: readonly Hold['by'][] = ['ends', 'two-points', 'middle'];
@@ -172,7 +172,7 @@ const at28Days = (v: Moves) => flexuralAt28Days({ wetDensity: v.density, dryDens
 /** The age at 20 °C, s, at which a tension with a jerk is no more than the cautious share of its low end; undefined where it never is. */
 function oldEnough(v: Moves, stress: number): number | undefined {
   const at28 = at28Days(v);
-  const share = at28 && (stress * (1 + JERK)) / CAUTIOUS_SHARE / at28.low;
+  const share = at28 && withJerk(stress) / CAUTIOUS_SHARE / at28.low;
   return share && ageForLeastShare({ share, coefficients: GROWTH[v.cement] });
 }
 

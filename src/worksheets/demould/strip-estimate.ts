@@ -1,6 +1,7 @@
 import { ageBetween } from '../../core/curing/age-between.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { type Band, grownBand } from '../../core/curing/strength-growth.ts';
+import { JERK, withJerk } from '../../core/demould/jerk.ts';
 import { strengthAfterBars } from '../../core/demould/strength-after-bars.ts';
 import { CAUTIOUS_SHARE, type StripWindow, stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
@@ -17,7 +18,6 @@ import { paceBetween } from '../shared/paces.ts';
 import { dryDensity, wetDensity } from '../shared/part-densities.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
 import { AHEAD, SINCE_CASTING } from '../shared/since.ts';
-import { JERK } from './jerk.ts';
 
 const temperature = (
   label: string,
@@ -134,7 +134,7 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   };
   const strength = v.strengthFrom === 'bars' ? byBars() : byDensity();
   // The later end is never less cautious than “Will it bear being moved like this?”, which must not find worse after it.
-  const stress = { low: v.stress, high: v.stress * (1 + Math.max(v.worse, JERK)) };
+  const stress = { low: v.stress, high: withJerk(v.stress, Math.max(v.worse, JERK)) };
   const sure = Math.min(v.share, CAUTIOUS_SHARE);
   const found = stripWindow({ stress, strength, age: ages, share: v.share, sure, within: AHEAD });
   const window = frozen ? noWindow(found) : untilFrost(found, frost);

@@ -1,6 +1,7 @@
 import { ACTIVATION_ENERGY_ASTM } from '../../core/curing/age-factor.ts';
 import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
 import type { Band } from '../../core/curing/strength-growth.ts';
+import { JERK } from '../../core/demould/jerk.ts';
 import type { Note } from '../../core/note.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -15,7 +16,6 @@ import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
 import { AHEAD } from '../shared/since.ts';
 import { strongBars } from '../shared/strong-bars.ts';
-import { JERK } from './jerk.ts';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
 
 /** The drawing shows at least this, s. */

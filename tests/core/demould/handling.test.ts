@@ -7,6 +7,7 @@ import {
   handlingStress,
   utilisation,
 } from '../../../src/core/demould/handling.ts';
+import { withJerk } from '../../../src/core/demould/jerk.ts';
 import { HANDLING_MULTIPLIERS, handlingMultiplier } from '../../../src/core/demould/multipliers.ts';
 import { strippingBurden } from '../../../src/core/demould/stripping.ts';
 import { partMass } from '../../../src/core/demould/weight.ts';
@@ -178,4 +179,9 @@ describe('what the form asks as it lets go', () => {
     expect(() => strippingBurden({ ...burden, factor: 0.9 })).toThrow(DomainError);
     expect(() => strippingBurden({ ...burden, adhesion: -1 })).toThrow(DomainError);
   });
+});
+
+test('with a jerk a move asks for half as much again, or by as much as is said', () => {
+  expect(withJerk(20e3)).toBe(30e3);
+  expect(withJerk(0.8, 0.25)).toBe(1);
 });
