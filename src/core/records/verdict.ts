@@ -51,6 +51,8 @@ export interface Verdict extends Reconciled {
 
 /** How many standard uncertainties make a contradiction: a level of about 95 %. @source jcgm-100 6.2, 6.3 (k = 2) */
 const CONTRADICTION = 2;
+/** Beyond this many of its own standard uncertainties no slip of the scale explains it. A choice. @source common-practice */
+export const HARDLY = 10;
 /** Mass that may go missing in films on tools, as a share. @source common-practice */
 const FILM = 0.01;
 /**

@@ -1,18 +1,19 @@
 import { demand } from '../../core/domain-error.ts';
 import { AIR_DENSITY, foamDensity, SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { partDrained } from '../../core/foam/part-drained.ts';
-import { STANDARD_FOAM_BAND, WET_FOAM } from '../../core/foam/standard-band.ts';
+import { STANDARD_FOAM_BAND } from '../../core/foam/standard-band.ts';
 import { vesselVolume } from '../../core/foam/vessel.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { FOAM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
 import { netWords } from '../shared/as-said.ts';
+import { ASSUMED_FOAM } from '../shared/assumed-foam.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
 import { unsureFoam } from '../shared/foam-doubt.ts';
-import { ASSUMED_FOAM, foamFault, isFoam, LIGHT_FOAM } from '../shared/is-foam.ts';
+import { foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
 import { weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */

@@ -3,7 +3,7 @@ import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/pa
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { FormSection, LEAST_BULGE } from '../shared/FormSection.tsx';
+import { FormSection } from '../shared/FormSection.tsx';
 import { judgeBy } from '../shared/judge-by.ts';
 import { METRES, practiceLift } from './practice-lift.ts';
 import { BENDS, MODULUS, pressureFields, RUNS, SPANS } from './pressure-fields.ts';
@@ -15,6 +15,8 @@ const NEWTON = { metric: 'N', us: 'lbf' } as const;
 const TALL = 1.8;
 /** Over fewer thicknesses it is a deep beam, of which this one's formulas tell no stress and no span. From memory. */
 const SLENDER = 2;
+/** A panel that bulges less, m, does not to speak of. A choice. */
+const LEAST_BULGE = 1e-6;
 
 export default worksheet({
   id: 'form-pressure',
@@ -206,12 +208,12 @@ export default worksheet({
         `δ ${bulges ? `= ${say(bent.deflection, 'length', { significant: 2 })}` : `< ${say(LEAST_BULGE, 'length', { plain: true, significant: 1 })}`} over a span of ${say(span, 'length')}, limit span ÷ ${Math.round(1 / limits.share)}${beam ? `; the longest span is set by its ${longest.by}` : ''}`,
     },
   ],
-  figure: ({ values, result: { push, bent, span }, say }) => (
+  figure: ({ values, result: { push, bent, bulges, span }, say }) => (
     <FormSection
       depth={values.depth}
       pressure={push.pressure}
       span={span}
-      bulge={bent.deflection}
+      bulge={bulges ? bent.deflection : 0}
       runs={RUNS[values.spans]}
       lower={values.lower}
       upper={values.depth - values.below}

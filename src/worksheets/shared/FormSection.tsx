@@ -5,7 +5,7 @@ interface Props {
   /** Depth of mix, m, and the greatest pressure, Pa. */
   readonly depth: number;
   readonly pressure: number;
-  /** Between supports, m; the bulge there, m. */
+  /** Between supports, m; the bulge there, m, 0 where it is none to speak of. */
   readonly span: number;
   readonly bulge: number;
   /** How many spans the panel runs over along the side; none when it spans the depth. */
@@ -21,9 +21,7 @@ const DEEP = 160;
 const FACE = 262;
 /** The inside of the far wall. */
 const WALL = 96;
-/** A panel that bulges less, m, does not to speak of. A choice. */
-export const LEAST_BULGE = 1e-6;
-/** Any other is drawn so large that it can be seen. */
+/** A bulge is drawn so large that it can be seen. */
 const DRAWN = 12;
 /** Where the side stands in the picture of it from above. */
 const PLAN = TOP + DEEP + 84;
@@ -34,7 +32,7 @@ export function FormSection(props: Props) {
   const { depth, pressure, span, bulge, runs, lower, upper, say } = props;
   const y = (above: number) => TOP + DEEP * (1 - above / depth);
   const perMetre = runs > 0 ? (ALONG.to - ALONG.from) / (runs * span) : DEEP / depth;
-  const drawn = bulge < LEAST_BULGE ? 0 : DRAWN;
+  const drawn = bulge > 0 ? DRAWN : 0;
   const times = drawn && drawn / (bulge * perMetre);
   const size =
     times < 1

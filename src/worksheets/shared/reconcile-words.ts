@@ -3,6 +3,7 @@ import { SAND_DENSITY } from '../../core/mix/densities.ts';
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import type { VerdictCorrected } from '../../core/records/taken-out.ts';
+import { HARDLY } from '../../core/records/verdict.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
@@ -27,9 +28,6 @@ const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
   placed: 'volume',
   leftOver: 'mass',
 };
-
-/** Beyond this many of its own ± a reading cannot be saved by a slip of the scale: something else is wrong. A choice. */
-export const HARDLY = 10;
 
 /** So many readings that would explain it are named. */
 const MOST_SUSPECTS = 4;
