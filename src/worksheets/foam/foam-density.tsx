@@ -3,6 +3,7 @@ import { AIR_DENSITY, foamDensity, SOLUTION_DENSITY } from '../../core/foam/dens
 import { partDrained } from '../../core/foam/part-drained.ts';
 import { STANDARD_FOAM_BAND } from '../../core/foam/standard-band.ts';
 import { vesselVolume } from '../../core/foam/vessel.ts';
+import { WET_FOAM } from '../../core/foam/wet-foam.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -13,7 +14,7 @@ import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
 import { unsureFoam } from '../shared/foam-doubt.ts';
-import { foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
+import { foamFault, isFoam, LIGHT_FOAM } from '../shared/is-foam.ts';
 import { weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */

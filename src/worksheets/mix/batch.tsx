@@ -3,7 +3,7 @@ import { designBatch } from '../../core/mix/batch-design.ts';
 import { MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ASSUMED_FOAM, assumedDoubt } from '../shared/assumed-foam.ts';
+import { ASSUMED_FOAM } from '../shared/assumed-foam.ts';
 import { Bucket } from '../shared/Bucket.tsx';
 import { judgeBy } from '../shared/judge-by.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
@@ -13,6 +13,7 @@ import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
 import { results } from './batch-results.ts';
 import { amountsOf, bagRows, leavesFurther, NAMES } from './batch-tables.ts';
+import { assumedDoubt } from './mix-doubts.ts';
 
 /** For less of a bag than this nobody rounds to whole ones. A choice. */
 const PART_OF_A_BAG = 0.1;

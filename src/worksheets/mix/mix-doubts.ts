@@ -1,3 +1,4 @@
+import { type KeptResults, keptValue } from '../../bench/entries.ts';
 import { CELLULAR_RANGE, type Proportion } from '../../core/mix/proportion.ts';
 import {
   ROBS_FOAM_BELOW,
@@ -7,6 +8,8 @@ import {
 import { wholeOnes } from '../../core/mix/whole.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
+import { FOAM } from '../shared/amounts.ts';
+import { ASSUMED_FOAM } from '../shared/assumed-foam.ts';
 import { foamFaultDoubt } from '../shared/foam-doubt.ts';
 import { hundredths } from '../shared/mix-refusals.ts';
 import { stiffDoubt } from './stiff-doubt.ts';
@@ -48,6 +51,15 @@ export function mixDoubts(
   if (stiff) doubts.push(stiff);
   return doubts;
 }
+
+/** What is said of a foam, kg/m³, that lies on the bench as only assumed. */
+export const assumedDoubt = (foam: number, kept: KeptResults, say: Say): Judgement | undefined =>
+  keptValue(kept[ASSUMED_FOAM]) === foam
+    ? {
+        verdict: 'look',
+        say: `Weigh the foam before the base mix is made: its ${say(foam, 'density', { units: FOAM })} is only assumed.`,
+      }
+    : undefined;
 
 /** More loads than these are sooner a slip of the unit than a day's work. A choice: no source. */
 const MANY_LOADS = 20;

@@ -2,13 +2,13 @@ import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { FOAM } from '../shared/amounts.ts';
-import { ASSUMED_FOAM, assumedDoubt } from '../shared/assumed-foam.ts';
+import { ASSUMED_FOAM } from '../shared/assumed-foam.ts';
 import { Bucket } from '../shared/Bucket.tsx';
 import { buckets } from '../shared/buckets.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
 import { jointsOf, PIECES_KEPT, piecesFilled } from '../shared/whole-pieces.ts';
-import { loadsDoubt, mixDoubts } from './mix-doubts.ts';
+import { assumedDoubt, loadsDoubt, mixDoubts } from './mix-doubts.ts';
 import { proportionPlan } from './proportion-plan.ts';
 import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 

@@ -1,6 +1,6 @@
+import { WET_FOAM } from '../../core/foam/wet-foam.ts';
 import { leastOvenDryDensity } from '../../core/mix/least-dry.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { WET_FOAM } from './is-foam.ts';
 import { saidApart } from './said-apart.ts';
 
 /** Why a wet and a dry density, kg/m³, are of no one mix; undefined where they may be. The foam is a choice: common practice, no source. */

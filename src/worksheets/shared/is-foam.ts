@@ -1,4 +1,5 @@
 import { STANDARD_FOAM_BAND } from '../../core/foam/standard-band.ts';
+import { WET_FOAM } from '../../core/foam/wet-foam.ts';
 
 /**
  * What may be foam at all, kg/m³. Lighter is sooner a slip in a reading; denser has less than three quarters
@@ -8,9 +9,6 @@ export const ANY_FOAM = { min: STANDARD_FOAM_BAND.min / 2, max: 250 } as const;
 
 /** Foam lighter than this, kg/m³, is thin for a drill: one maker’s working point is about 80. Common practice, no source. */
 export const LIGHT_FOAM = 70;
-
-/** Foam denser than this, kg/m³, is wet. Common practice, no source. */
-export const WET_FOAM = 120;
 
 /** The ± of a foam that is only assumed, kg/m³: a weighing no surer tells no more. Common practice, no source. */
 export const AS_ASSUMED = 15;
