@@ -303,7 +303,7 @@ describe.concurrent('from the bench', () => {
         .poll(async () => (await stored(on)).find(({ id }) => id === batch!.id)!.readings)
         .toMatchObject({ sunk: { t: sunk } });
     };
-    await mend(page, '30');
+    await mend(page, '5');
     await opened.go('first-batch/');
     await wakeWorksheets(page);
     await offer.waitFor();
