@@ -212,7 +212,7 @@ export default worksheet({
       !unread &&
       isMeasured(known, safe.time ?? Infinity) &&
       `By your readings it has ${enough}, and stands a freeze.`;
-    const never = `his mix never reaches the ${mark} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.`;
+    const never = `mix never reaches the ${mark} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.`;
     const ages = `below ${say(COLDEST_CURE, 'temperature', { plain: true })} it hardly ages. Keep it warmer.`;
     const too = cold ? ` And ${ages}` : '';
     if (doubt)
@@ -221,13 +221,13 @@ export default worksheet({
         say: `${
           stood
             ? `${stood} ${doubt}`
-            : `${doubt} ${oneFreeze.age === undefined ? `T${never}` : strong || `Keep it from freezing until it has ${enough}.`}`
+            : `${doubt} ${oneFreeze.age === undefined ? `This ${never}` : strong || `Keep it from freezing until it has ${enough}.`}`
         }${too}`,
       };
     if (oneFreeze.age === undefined)
       return {
         verdict: cold ? 'look' : 'good',
-        say: `No frost is in these temperatures. But t${never}${too}`,
+        say: `No frost is in these temperatures. But this ${never}${too}`,
       };
     if (cold)
       return {

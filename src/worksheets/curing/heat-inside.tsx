@@ -191,16 +191,13 @@ export default worksheet({
   },
   doubts: (r, _, say) => ofConductivity(r, say),
   judge: (r, v, say) => {
-    const air = v.air === 'alike' ? [v] : v.days;
+    const air = Math.max(...(v.air === 'alike' ? [v] : v.days).map(({ warmest }) => warmest));
+    const room = Math.max(v.roomAt, v.roomWarmest);
     const heat = ofHeat(r, v, say);
     return judgeBy(
       [
         mixWarmth(v.mixAt, say),
-        heatDoubt(
-          Math.max(...air.map(({ warmest }) => warmest), v.roomAt, v.roomWarmest),
-          say,
-          'The air',
-        ),
+        heatDoubt(Math.max(air, room), say, room > air ? 'The room' : 'The air'),
         heat,
         ofCold(r, v, say),
       ],

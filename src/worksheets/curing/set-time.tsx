@@ -82,7 +82,7 @@ function ofRace(
   const sinks =
     sinking === undefined || share === undefined
       ? undefined
-      : `${wetter ? 'at least ' : ''}${say(sinking, 'length', { significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then`;
+      : `${say(sinking, 'length', { significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then${wetter ? ', and may sink on until it sets' : ''}`;
   if (share !== undefined && share >= TOO_DEEP)
     return {
       verdict: 'stop',
@@ -113,7 +113,7 @@ function ofRace(
   return wetter
     ? {
         verdict: 'look',
-        say: `${begins} At the pace seen it sinks ${sinks}: read the level again until it has set.`,
+        say: `${begins} At the pace seen it sinks ${sinks}: read the level again until it has.`,
       }
     : {
         verdict: 'good',
