@@ -17,12 +17,14 @@ interface Load {
   readonly lost: number;
   readonly doubt?: number;
   readonly planned?: number;
+  readonly near?: 'percent' | 'supply';
 }
 
 /** A load, its foam measured out and its gas lost so; in per cent. */
-function landed({ target, fill, lost, doubt = 2, planned = 0 }: Load) {
+function landed({ target, fill, lost, doubt = 2, planned = 0, near = 'percent' }: Load) {
   const of = (name: string, entry: Entry) => ({ [benchKey(landing, name)]: entry });
   const entries: Entries = {
+    ...of('near', { t: near }),
     ...of('target', typed(target, 'kg/m3')),
     ...of('foamFill', typed(fill, '%')),
     ...of('gasLost', typed(lost, '%', doubt)),
@@ -92,6 +94,18 @@ describe('what is advised', () => {
     for (const fill of [3, 4, 6, 12])
       expect(landed({ target: 600, fill, lost: -4 }).say, `${fill} %`).toMatch(
         /correction\. You are aiming light by .* which is a gain\. Weigh again/,
+      );
+    // Nor does it go unsaid where most loads land near enough.
+    for (const [target, fill, lost, near] of [
+      [600, 0.5, -4, 'percent'],
+      [600, 1, -4, 'percent'],
+      [600, 0.5, -9, 'supply'],
+      [600, 3, -9, 'supply'],
+      [400, 1, -10, 'supply'],
+      [400, 6, -10, 'supply'],
+    ] as const)
+      expect(landed({ target, fill, lost, near, doubt: 1 }).say, `${target}, ${fill} %`).toMatch(
+        /near enough\. You are aiming light by .* which is a gain\. Weigh again/,
       );
   });
 });

@@ -171,11 +171,12 @@ export default worksheet({
     const allowed = 1 - foamLives;
     const off = say(Math.abs(bias), 'density', { significant: 2 });
     const losses = `the plan allows for ${percent(allowed)} of the gas to be lost, and you put the loss at ${percent(gasLost)}`;
+    // Then most of the bias is not the plan’s, which can allow for no loss at all, but for no less.
+    const gains = gasLost < -allowed;
     const aiming =
       Math.abs(bias) <= near / 2
         ? ''
-        : // Most of it is not the plan’s: that can allow for no loss at all, but for no less.
-          gasLost < -allowed
+        : gains
           ? `You are aiming light by ${off}: you put the loss at ${percent(gasLost)}, which is a gain. Weigh again: a reading is wrong, or the mixer stirred air in.`
           : bias > 0
             ? `You are aiming heavy by ${off}: ${losses}. Plan for the gas that is lost.`
@@ -190,8 +191,7 @@ export default worksheet({
       });
     // What raises the odds more comes first: that reading made sure, or the aim mended. A gain is a slip to find.
     const barFirst = () =>
-      gasLost >= -allowed &&
-      played(Math.sqrt(Math.max(1e-6, 1 - (first!.size / u) ** 2)), bias) > played(1, 0);
+      !gains && played(Math.sqrt(Math.max(1e-6, 1 - (first!.size / u) ** 2)), bias) > played(1, 0);
     const advice = !bar
       ? aiming
       : !aiming
@@ -200,6 +200,8 @@ export default worksheet({
           ? `What to improve first: ${bar}. ${aiming}`
           : `${aiming} What to improve next: ${bar}.`;
     const inWords = oddsInWords(odds, say);
+    if (odds >= MOSTLY && gains && aiming)
+      return { verdict: 'look', say: `${inWords} of such loads would land near enough. ${aiming}` };
     if (odds >= MOSTLY)
       return {
         verdict: 'good',
