@@ -113,7 +113,7 @@ export default worksheet({
       of: (r) => (r.beam ? r.limits.stress : undefined),
     },
     longest: {
-      label: 'Longest span for this panel',
+      label: 'Longest span on upright battens',
       kind: 'length',
       of: (r) => (r.beam ? r.longest.span : undefined),
       toward: 'down',
@@ -178,7 +178,10 @@ export default worksheet({
         `Place it in two: no more than ${practiceLift('max', say)} is placed in one lift.`,
       );
     if (all[0]?.verdict !== 'stop') {
-      judged('good', `The panel holds and stays straight${beam ? `; it could span ${span}` : ''}.`);
+      judged(
+        'good',
+        `The panel holds and stays straight${beam ? `; ${v.spans === 'up' ? 'on upright battens ' : ''}it could span ${span}` : ''}.`,
+      );
       if (!amiss)
         judged(
           'good',
