@@ -69,7 +69,7 @@ const TOO_MUCH = 0.1;
  * A base mix of a w/c outside 0.2–1.25 is none that is foamed: the rest then says nothing of the foam.
  * Each result's uncertainty is carried to first order. A survival more than two of them above 1 or
  * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
- * a film of 1 %; beyond a quarter of what went in its uncertainty says nothing. A survival a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single
+ * a film of 1 %. Where that uncertainty is more than a quarter of what went in, nothing is said of missing mass. A survival a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single
  * reading explains it where, the others as they are, some value of it leaves no contradiction: the nearest to what was
  * read, at which the survival is 0 or 1, nothing is missing, or all water is twice the cement, or else a limit of it. The likeliest is off by
  * the fewest of its own uncertainties. Errors are taken as independent: of one bucket for foam and mix, whose error moves
@@ -88,10 +88,7 @@ export function judgeBatch(
   possible: Possible = {},
   balance: (batch: BatchWeighed & Particles) => Reconciled = reconcile,
 ): Verdict {
-  for (const doubt of Object.values(u)) demand('uncertainty', doubt, 'count', { min: 0 });
-  // What was not read is not in doubt.
-  const names = (Object.keys(u) as Reading[]).filter((name) => batch[name] !== undefined);
-  const weighing = { names, u, balance };
+  const weighing = weighingOf(batch, u, balance);
   const { found, uSurvival, uMost, finding } = look(batch, weighing);
   const doubt = (result: Result) => doubtOf(result, batch, weighing);
   return {
@@ -109,6 +106,20 @@ export function judgeBatch(
   };
 }
 
+/**
+ * Is a mix heavier than its parts could be without any gas? As `judgeBatch` finds it, for who asks that alone, and often.
+ * No range is published.
+ * @param batch as `reconcile` takes it, of water and cement that make a base mix; `u` standard uncertainties of its
+ *   readings, same units
+ * @throws {DomainError} as `judgeBatch`
+ * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138
+ */
+export function heavierThanAirless(batch: Batch, u: Doubts): boolean {
+  const weighing = weighingOf(batch, u, reconcile);
+  const lives = survival(reconcile(batch));
+  return lives < 0 && isBelowNothing(lives, doubtOf(survival, batch, weighing));
+}
+
 type Reading = keyof BatchWeighed;
 type Result = (r: Reconciled) => number;
 type Batch = BatchWeighed & Particles;
@@ -118,6 +129,13 @@ interface Weighing {
   readonly names: readonly Reading[];
   readonly u: Doubts;
   readonly balance: (batch: Batch) => Reconciled;
+}
+
+function weighingOf(batch: Batch, u: Doubts, balance: Weighing['balance']): Weighing {
+  for (const doubt of Object.values(u)) demand('uncertainty', doubt, 'count', { min: 0 });
+  // What was not read is not in doubt.
+  const names = (Object.keys(u) as Reading[]).filter((name) => batch[name] !== undefined);
+  return { names, u, balance };
 }
 
 /** Standard uncertainty of a result, in its unit. */
@@ -210,9 +228,11 @@ const ENDS: readonly Result[] = [
   (r) => r.waterCement - BASE_WATER_CEMENT.max,
 ];
 
+const isBelowNothing = (survives: number, u: number) => survives < -CONTRADICTION * u;
+
 function contradiction(found: Reconciled, u: number, uMost: number): Finding {
   if (!isBaseMix(found.waterCementBase)) return 'no-such-base-mix';
-  if (found.survival < -CONTRADICTION * u) return 'heavier-than-airless';
+  if (isBelowNothing(found.survival, u)) return 'heavier-than-airless';
   if (found.survival > 1 + CONTRADICTION * u) return 'more-air-than-foam';
   const { missing: lost = 0, mostMissing: most = 0, massIn } = found;
   // What was not measured can only add to what came out.

@@ -1,6 +1,6 @@
 import { isBaseMix } from '../../core/mix/water-cement-limits.ts';
 import { reconcile } from '../../core/records/reconcile.ts';
-import { judgeBatch } from '../../core/records/verdict.ts';
+import { heavierThanAirless, judgeBatch } from '../../core/records/verdict.ts';
 import { number, type Units } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity } from '../mix/recipe-fields.ts';
@@ -76,12 +76,12 @@ export default worksheet({
   folded: 'Sand, kind of cement, corrections, and where it went',
   work: (v, pm) => {
     const found = reconcile(v);
-    // Judged only when it is looked at: what is only nudged, to carry a ± along, is not.
+    // Judged only where the verdict is asked for: what is only nudged, to carry a ± along, is not.
     const judged = lazy(() => judgeBatch(v, pm, LIMITS));
-    // As in a record: of a mix too heavy for any gas nothing came out as it says.
-    const heavy = lazy(() => found.survival < 0 && judged().finding === 'heavier-than-airless');
-    // Nor does anything follow for the foam of water and cement that make no base mix.
+    // Of water and cement that make no base mix nothing follows for the foam.
     const settled = isBaseMix(found.waterCementBase);
+    // As in a record: of a mix too heavy for any gas nothing came out as it says. Asked of what is nudged too.
+    const heavy = lazy(() => settled && heavierThanAirless(v, pm));
     return { ...found, judged, heavy, settled, tells: () => settled && !heavy() };
   },
   results: {

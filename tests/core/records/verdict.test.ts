@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import { reconcile } from '../../../src/core/records/reconcile.ts';
-import { judgeBatch } from '../../../src/core/records/verdict.ts';
+import { heavierThanAirless, judgeBatch } from '../../../src/core/records/verdict.ts';
 
 /**
  * Figures that binary fractions hold exactly. 2 kg of cement, 1 of water and 1 of the foam's liquid take
@@ -43,6 +43,22 @@ describe('without doubts the readings are judged to the last digit', () => {
     expect(judgeBatch(all, {})).toMatchObject({ missing: 0, uMissing: 0, finding: 'consistent' });
     expect(judgeBatch({ ...all, leftOver: 0.001 }, {}).finding).toBe('gained-mass');
   });
+});
+
+test('a mix heavier than any without gas is found alike, asked for that alone', () => {
+  // By 2 · 0.1 kg in the bucket a mix of no gas may be heavier.
+  const dead = (over: number) => ({ ...even, sand: 2, full: 7 + over });
+  for (const [over, u, heavy] of [
+    [0, 0, false],
+    [0.001, 0, true],
+    [0.19, 0.1, false],
+    [0.21, 0.1, true],
+    [-2, 0, false],
+  ] as const) {
+    expect(heavierThanAirless(dead(over), { full: u }), `${over}`).toBe(heavy);
+    expect(judgeBatch(dead(over), { full: u }).finding === 'heavier-than-airless').toBe(heavy);
+  }
+  expect(() => heavierThanAirless(even, { full: -0.01 })).toThrow('uncertainty');
 });
 
 test('more gas than was brought, by a tenth, says nothing where the readings leave room for it', () => {
