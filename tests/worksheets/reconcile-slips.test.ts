@@ -119,6 +119,14 @@ describe('what is named, typed in its place, leaves no contradiction', () => {
     expect(words).toMatch(/Only this would explain it alone, [^:]*: “bucket, full of blended mix”/);
   });
 
+  test.each([say, speaker('us')])('a limit of nothing is said as none', (voice) => {
+    const { say: words } = judged({ full: '14 kg', placed: '32 L', leftOver: '5 kg' }, voice);
+    expect(words).toMatch(/“left over or spilled” none, not (5\skg|11\.02\slb)/);
+    expect(judged({ full: '14 kg', placed: '32 L', leftOver: '0 kg' }, voice).verdict).not.toBe(
+      'stop',
+    );
+  });
+
   test('sand that was not written down is asked for only where none is, and could weigh as much', () => {
     const ask = 'or sand is not written down';
     expect(judged({ full: '45 kg' }).say).toContain(ask);

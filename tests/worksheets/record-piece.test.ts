@@ -99,6 +99,17 @@ test('a cure so warm as nobody means one is looked at, and teaches no age', () =
     { verdict: 'look', say: expect.stringMatching(/63\s°C .*teaches no age for stripping/) },
   ]);
   expect(observe(cured('63')).stripAge).toBeUndefined();
+  // Too young by the clock, however old that warmth makes it.
+  const early = (t: string) => {
+    const hot = cured(t);
+    return verdicts({ ...hot, readings: { ...hot.readings, stripAge: { t: '10', u: 'h' } } });
+  };
+  expect(early('63')[0]!.say).toMatch(
+    /^While it cured, 63\s°C .* It came out clean 10\sh after casting, .*younger than 16\sh.* Look again at both/,
+  );
+  expect(early('40')[0]!.say).toMatch(
+    /^It came out clean 10\sh after casting, .* Look again at it/,
+  );
 });
 
 describe('a strength far outside what is published for its density', () => {

@@ -81,7 +81,7 @@ export const stripFields = {
   dry: { ...dryDensity, folded: true, when: { strengthFrom: ['density'] } },
   worse: number('ratio', {
     label: 'Handling may be rougher by',
-    help: 'A jerk, a corner that sticks. A guess; common practice, no source.',
+    help: 'A jerk, a corner that sticks. Less than half counts as half. A guess; common practice, no source.',
     example: `${JERK * 100} %`,
     min: '0 %',
     max: '500 %',
@@ -90,7 +90,7 @@ export const stripFields = {
   }),
   share: number('ratio', {
     label: 'Share of the strength to use',
-    help: 'Half is a choice on the cautious side; common practice, no source.',
+    help: 'Half is a choice on the cautious side; common practice, no source. Above half it moves only the time to begin testing.',
     example: '50 %',
     min: '1 %',
     max: '100 %',

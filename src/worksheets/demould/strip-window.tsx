@@ -35,6 +35,8 @@ const FROST = 'by the temperatures ahead; no day after it is given';
 const NEAR_FROST =
   ' It has been near freezing, or will be: see Frost, in the chapter on curing, before you trust this.';
 
+const MOVED = 'the verdict of “Will it bear being moved like this?”';
+
 const TEST_IT = 'Test it before you move it: thumbnail, edge and sounding, as in the table below.';
 
 /** Which ends of the window are set by age, as the beginning of a sentence; undefined where neither is. */
@@ -228,10 +230,10 @@ export default worksheet({
           'The low end of the strength is a guess, half of it or less, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
         ]
       : []),
-    `No jerk is in what handling asks: it is added here, ${percent(Math.max(worse, JERK), say)} of it${worse > JERK ? '' : `, as in the verdict of “Will it bear being moved like this?”${worse < JERK ? `; the ${percent(worse, say)} chosen is the less cautious, and not reckoned with` : ''}`}.`,
+    `No jerk is in what handling asks: it is added here, ${percent(Math.max(worse, JERK), say)} of it${worse > JERK ? '' : `, as in ${MOVED}${worse < JERK ? `; the ${percent(worse, say)} chosen is the less cautious, and not reckoned with` : ''}`}.`,
     ...(share > sure
       ? [
-          `The ${percent(share, say)} chosen of the strength sets the earlier end alone: the later reckons with half, as that verdict does.`,
+          `The ${percent(share, say)} chosen of the strength sets the earlier end alone: the later reckons with half, as ${MOVED} does.`,
         ]
       : []),
     ...(byAge(window)

@@ -43,9 +43,12 @@ function suspectWords({ suspects }: VerdictCorrected, say: Say): string {
       const { to, by } = one;
       const [kind, units] = asRead(one);
       const toward = by > 0 ? 'up' : 'down';
-      const end = say(to, kind, { significant: 3, toward, units, steady: true });
+      const end =
+        to === 0
+          ? 'none'
+          : `${by > 0 ? 'at least' : 'at most'} ${say(to, kind, { significant: 3, toward, units, steady: true })}`;
       const read = say(to - by, kind, { plain: true, significant: 4, units });
-      return `“${name(one)}” ${by > 0 ? 'at least' : 'at most'} ${end}, not ${read}`;
+      return `“${name(one)}” ${end}, not ${read}`;
     });
     return `Look for a slip of the pen, a wrong unit or another bucket. ${second ? 'Any one of these' : 'Only this'} would explain it${second ? '' : ' alone'}, though far beyond its ±: ${far.join('; ')}${suspects.length > far.length ? '; and others' : ''}.`;
   }
@@ -60,6 +63,19 @@ function asRead({ reading }: Suspect): readonly [Kind, Units] {
   const kind = KIND_OF[reading];
   return [kind, kind === 'density' ? FOAM : KINDS[kind].shown];
 }
+
+/** Less of the foam’s gas living than this is looked at. A choice. */
+const FEW_LIVE = 0.75;
+
+/** What a low survival comes of, if the readings stand. */
+const fewWords = ({ survival }: VerdictCorrected): string =>
+  `If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.${survival < LEAST_LIVES ? ' As it stands it teaches nothing of foam.' : ''}`;
+
+/** What survived, of a batch whose mass does not close or cannot be told to; `share`: as it is said. */
+const ifBucketRight = (verdict: VerdictCorrected, share: string): string =>
+  verdict.survival < FEW_LIVE
+    ? `Only ${share} of the foam’s gas survived: check what went in and the bucket’s volume. ${fewWords(verdict)}`
+    : `${share} of the foam’s gas survived, if the bucket was right.`;
 
 /** What the readings of a batch say together, in one or two sentences; `sand` written down, kg. */
 export function reconcileJudgement(
@@ -94,7 +110,7 @@ export function reconcileJudgement(
     case 'lost-mass':
       return {
         verdict: 'look',
-        say: `${kilograms} of ${say(massIn, 'mass')} is missing: spilled, left in the mixer, mis-tared, or a slip in what went in or filled the forms. ${share} of the foam’s gas survived, if the bucket was right.`,
+        say: `${kilograms} of ${say(massIn, 'mass')} is missing: spilled, left in the mixer, mis-tared, or a slip in what went in or filled the forms. ${ifBucketRight(verdict, share)}`,
       };
     case 'cannot-tell':
       return {
@@ -104,13 +120,13 @@ export function reconcileJudgement(
     case 'cannot-tell-mass':
       return {
         verdict: 'look',
-        say: `Look at what came out and its ±: it is too wide to tell whether mass is missing. ${share} of the foam’s gas survived, if the bucket was right.`,
+        say: `Look at what came out and its ±: it is too wide to tell whether mass is missing. ${ifBucketRight(verdict, share)}`,
       };
     case 'consistent':
-      return verdict.survival < 0.75
+      return verdict.survival < FEW_LIVE
         ? {
             verdict: 'look',
-            say: `Check what went in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.${verdict.survival < LEAST_LIVES ? ' As it stands it teaches nothing of foam.' : ''}`,
+            say: `Check what went in and the bucket’s volume: the readings agree, and only ${share} of the foam’s gas survived. ${fewWords(verdict)}`,
           }
         : {
             verdict: 'good',

@@ -85,9 +85,9 @@ function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
 
 /** A cure that froze or was hot, or a part clean at an age at which none is: sooner a slip of a number or of its unit. */
 export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | undefined {
-  const look = (what: string): Judgement => ({
+  const look = (what: string, both = false): Judgement => ({
     verdict: 'look',
-    say: `${what} Look again at it and at its unit; as it stands it teaches no age for stripping.`,
+    say: `${what} Look again at ${both ? 'both and at their units' : 'it and at its unit'}; as it stands it teaches no age for stripping.`,
   });
   const frost = coldestFrost(record);
   const temperature = (si: number) => say(si, 'temperature', { plain: true });
@@ -96,16 +96,24 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
       `While it cured, ${temperature(frost)} is written down: at ${temperature(ICE_POINT)} or colder young concrete may freeze, and strength is not to be reckoned from age.`,
     );
   const hot = curedHot(record);
-  if (hot !== undefined)
-    return look(
-      `While it cured, ${temperature(hot)} is written down: warmer than any part is meant to be.`,
-    );
   const clean = cleanAge(record);
-  if (!clean?.young) return undefined;
   const how = { units: HOURS, significant: 2 };
-  return look(
-    `It came out clean at an age of ${saidApart(clean.age, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} at 20\u00a0°C (68\u00a0°F), where nothing younger than ${say(EARLIEST_ADJUSTED_AGE, 'time', how)}, by that age or by the clock, is to be reckoned with.`,
-  );
+  const least = say(EARLIEST_ADJUSTED_AGE, 'time', how);
+  const said = [
+    ...(hot === undefined
+      ? []
+      : [
+          `While it cured, ${temperature(hot)} is written down: warmer than any part is meant to be.`,
+        ]),
+    ...(clean?.young
+      ? [
+          clean.age < EARLIEST_ADJUSTED_AGE
+            ? `It came out clean at an age of ${saidApart(clean.age, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} at 20\u00a0°C (68\u00a0°F), where nothing younger than ${least}, by that age or by the clock, is to be reckoned with.`
+            : `It came out clean ${saidApart(readingValue(record, 'stripAge')!, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} after casting, where nothing younger than ${least} is to be reckoned with.`,
+        ]
+      : []),
+  ];
+  return said.length > 0 ? look(said.join(' '), said.length > 1) : undefined;
 }
 
 /** What is weighed as foam and is none, or lost less than any foam does. */

@@ -15,6 +15,27 @@ verdicts(reconcile, {}, [
   [{ placed: '32.4 L ± 8.3' }, 'good', /That is one batch/],
   [{ placed: '32.4 L ± 8.4' }, 'look', /^Look at what came out and its ±.*93\s±\s2\s%.*survived/],
   [{ placed: '324 L ± 162' }, 'look', /^Look at what came out and its ±/],
+  // A low survival is no less said where the mass cannot be told, or is missing.
+  [
+    { placed: '324 L ± 162', leftOver: '0.6 kg', foamVolume: '253 L' },
+    'look',
+    /^Look at what came out and its ±.*Only 13\.9.*check what went in.*If they stand.*teaches nothing of foam\.$/,
+  ],
+  [
+    { placed: '32.4 L', leftOver: '0.6 kg', foamVolume: '253 L' },
+    'look',
+    /is missing.*Only 13\.9.*check what went in.*If they stand.*teaches nothing of foam\.$/,
+  ],
+  [
+    { placed: '16 L', leftOver: '0.6 kg', full: '15.26 kg' },
+    'look',
+    /is missing.*Only 74\.8.*If they stand.*Change one of them\.$/,
+  ],
+  [
+    { placed: '16 L', leftOver: '0.6 kg', full: '15.23 kg' },
+    'look',
+    /is missing.*75.*survived, if the bucket was right\.$/,
+  ],
   [
     { full: '11.548 kg' },
     'stop',
