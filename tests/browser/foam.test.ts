@@ -266,7 +266,7 @@ test.each([
   expect(outside).toEqual([]);
 });
 
-test('what batches tell of draining brings the minutes it holds for', async () => {
+test('what batches tell of draining is taken alone: how long it was read stays the reader’s', async () => {
   opened = await openPage('foam/time-in-hand/');
   const { page } = opened;
   await page.evaluate(() => {
@@ -279,8 +279,9 @@ test('what batches tell of draining brings the minutes it holds for', async () =
   await page.locator('#time-in-hand-wait').fill('15');
   const seen = page.locator('#time-in-hand-seen');
   const verdict = page.locator('[data-island="foam/time-in-hand"] .verdict');
-  expect(await seen.inputValue()).toBe('');
   await page.getByRole('button', { name: /^Yours: 1\.0/ }).click();
-  await expect.poll(() => seen.inputValue()).toBe('10');
+  await expect.poll(() => page.locator('#time-in-hand-perMinute').inputValue()).toBe('1.0');
+  expect(await seen.inputValue()).toBe('');
+  await seen.fill('10');
   await expect.poll(() => verdict.first().innerText()).toContain('how long it was read');
 });

@@ -99,7 +99,14 @@ test('no wait is held against the example’s last reading: the reader’s own i
   };
   expect(waited({})).toEqual([false, true]);
   expect(waited({}, { 'time-in-hand.seen': { t: '10', u: 'min' } })).toEqual([true, false]);
-  const kept = (v: number) => ({ 'foam.drainageSeen': { v, from: 'drainage' } });
-  expect(waited(kept(600))).toEqual([true, false]);
-  expect(waited(kept(900))).toEqual([false, false]);
+  // What was read is of the rate found with it, and of none that is typed.
+  const kept = (v: number) => ({
+    'foam.drainageSeen': { v, from: 'drainage' },
+    'foam.drainageRate': { v: 0.01, from: 'drainage' },
+  });
+  const found = { 'time-in-hand.perMinute': {} };
+  expect(waited(kept(600), found)).toEqual([true, false]);
+  expect(waited(kept(900), found)).toEqual([false, false]);
+  expect(waited(kept(600))).toEqual([false, true]);
+  expect(waited(kept(600), { 'time-in-hand.seen': { t: '10', u: 'min' } })).toEqual([true, false]);
 });

@@ -116,6 +116,19 @@ describe('a foam that drains by a line', () => {
   });
 });
 
+test('how long it was read is left where the readings are the reader’s, not the example’s', () => {
+  const left = (entries: Entries) => {
+    const reading = readWorksheet(drainage, entries, {}, metric);
+    const found = answer(drainage, reading, metric);
+    mustAnswer(found);
+    return drainage.leaves!['foam.drainageSeen']!(found.result as never, reading);
+  };
+  expect(left({ 'drainage.foamMass': { t: '1' } })).toBeUndefined();
+  // Of a hundredth a minute, read for ten: the kilogram is the example's, the minutes are not.
+  const own = '2\t0.02\n4\t0.04\n6\t0.06\n8\t0.08\n10\t0.1';
+  expect(left({ 'drainage.byMass': { t: own, u: 'kg' } })).toBe(600);
+});
+
 test('the ± of the foam’s density is in the limits, where the liquid is read by volume or height', () => {
   const kept = (pm: number) => ({ 'foam.density': { v: 80, pm, from: 'x', by: 'foam-density' } });
   const limits = (measure: string, pm: number) => {
@@ -144,7 +157,7 @@ test('a foam of which nothing ever drains is given no time, and no broken number
   expect(found.numbers).not.toHaveProperty('latest');
   expect(found.judgement).toMatchObject({
     verdict: 'look',
-    say: expect.stringMatching(/as planned.*every foam drains/),
+    say: expect.stringMatching(/every foam drains.*as planned/),
   });
   expect(answered(timeInHand, { how: 'line', perMinute: '0.01' }).numbers).toHaveProperty('latest');
 });

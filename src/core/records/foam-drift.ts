@@ -1,7 +1,7 @@
 import { demand } from '../domain-error.ts';
 
 /** The stretch over which a drift is stated, s. @source common-practice */
-export const DRIFT_OVER = 600;
+const DRIFT_OVER = 600;
 
 /**
  * By what share does the foam's density change in ten minutes of standing? (ρ₂/ρ₁)^(600 s/t) − 1.

@@ -4,21 +4,8 @@ import type { OfferProps } from '../fields.ts';
 import { useStored } from '../use-stored.ts';
 import { keepFocus } from './keep-focus.ts';
 
-/** What a field may learn from the reader's own batches, by its key; who takes it does `also`. */
-export const learned = (key: string, also?: () => void) => ({
-  key,
-  Offer: also
-    ? (props: OfferProps) => (
-        <LearnedOffer
-          {...props}
-          onTake={(taken) => {
-            also();
-            props.onTake(taken);
-          }}
-        />
-      )
-    : LearnedOffer,
-});
+/** What a field may learn from the reader's own batches, by its key. */
+export const learned = (key: string) => ({ key, Offer: LearnedOffer });
 
 /** What the reader's own batches say of a field, beside the value assumed; used only when asked. */
 function LearnedOffer({ id, name, reading, system, onTake }: OfferProps) {

@@ -4,6 +4,7 @@ import { fitDrainage } from '../../core/foam/drainage.ts';
 import { type Drainage, timeToDrain } from '../../core/foam/drainage-curve.ts';
 import { drainedByHeight, drainedByMass, drainedByVolume } from '../../core/foam/drained.ts';
 import { MINUTE } from '../../core/quantity/constants.ts';
+import { exampleFields } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -188,7 +189,11 @@ export default worksheet({
     'foam.quarter': (r) => r.quarter,
     'foam.halfTime': (r) => r.half,
     // What is drained a minute holds so long: the line, or the mean until a quarter is out.
-    'foam.drainageSeen': (r) => r.line?.upTo ?? r.quarter,
+    // Nobody read the example’s.
+    'foam.drainageSeen': (r, reading) =>
+      exampleFields(reading).some(([, { type }]) => type === 'lines')
+        ? undefined
+        : (r.line?.upTo ?? r.quarter),
   },
   working: [
     {

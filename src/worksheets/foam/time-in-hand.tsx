@@ -24,7 +24,7 @@ export default worksheet({
   id: 'time-in-hand',
   question: 'How long may the foam wait?',
   fields: waitingFields,
-  work: (v, pm) => {
+  work: (v, pm, typed) => {
     const drainage = drainageOf(v.how, v);
     // When it is too late is told on the safe side of what a line leaves open.
     const doubtful = v.how === 'line' && pm.perMinute > 0;
@@ -77,6 +77,8 @@ export default worksheet({
       quarter,
       /** As it was read, without its ±: that makes no reading likelier. */
       asRead: thinBy(drainage),
+      /** How long that was: another worksheet’s reading says nothing of a rate that is typed. */
+      seen: typed?.('perMinute') && !typed('seen') ? undefined : v.seen,
       byDensity,
       after,
       lost: (time: number) => drainedAt({ drainage, time }),
@@ -115,7 +117,7 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ now, fresh, latest, quarter, asRead, byDensity, doubtful }, v, say) => {
+  judge: ({ now, fresh, latest, quarter, byDensity, doubtful }, v, say) => {
     const unfit = unfitFoam(v.foamDensity, say);
     if (unfit) return unfit;
     const planned = say(v.target, 'density');
@@ -148,16 +150,7 @@ export default worksheet({
         verdict: 'stop',
         say: `${then}: more than you allow. Make fresh foam, or put the drained liquid in as well.`,
       };
-    if (quarter === undefined || asRead === undefined)
-      return {
-        verdict: 'look',
-        say: `${then}. Nothing ever drains at the rate given, and yet every foam drains: read yours for longer, and give what you find.`,
-      };
-    if (asRead > STANDS_MOST)
-      return {
-        verdict: 'look',
-        say: `Look at ${v.how === 'curve' ? 'the half time and the exponent' : 'the share drained a minute'}, and at the unit: a quarter would be out after ${say(asRead, 'time', { significant: 2 })}, and hardly any foam stands so long (from memory). ${then}.`,
-      };
+    if (quarter === undefined) return { verdict: 'look', say: `${then}.` };
     const out = `a quarter of the liquid ${doubtful ? 'may be' : 'is'} out`;
     if (latest === undefined || v.wait > quarter)
       return {
@@ -179,14 +172,23 @@ export default worksheet({
           say: `${then}; you have until ${until(latest)} from making.`,
         };
   },
-  doubts: ({ quarter }, { how, wait, seen }, say) =>
-    how === 'line' && seen !== undefined && quarter !== undefined && wait > seen && wait <= quarter
+  doubts: ({ quarter, asRead, seen }, { how, wait }, say) => {
+    if (asRead === undefined)
+      return 'Nothing ever drains at the rate given, and yet every foam drains: read yours for longer, and give what you find.';
+    if (asRead > STANDS_MOST)
+      return `Look at ${how === 'curve' ? 'the half time and the exponent' : 'the share drained a minute'}, and at the unit: a quarter would be out after ${say(asRead, 'time', { significant: 2 })}, and hardly any foam stands so long (from memory).`;
+    return how === 'line' &&
+      seen !== undefined &&
+      quarter !== undefined &&
+      wait > seen &&
+      wait <= quarter
       ? `Look at how long it was read: a line is good to its last reading, here ${saidApart(seen, 'time', [wait], say, { significant: 2 })}, and no further.`
-      : undefined,
-  notes: ({ doubtful }, v, say) => [
+      : undefined;
+  },
+  notes: ({ doubtful, seen }, v, say) => [
     ...(doubtful ? ['“Blend it before” counts twice the ± of what drains a minute.'] : []),
-    ...(v.how === 'line' && v.seen === undefined
-      ? ['A line is good to its last reading: give “Read over the first”.']
+    ...(v.how === 'line' && seen === undefined
+      ? ['A line is good to its last reading: give “Read over the first” for this rate.']
       : []),
     ...(v.foamLives < 1
       ? [

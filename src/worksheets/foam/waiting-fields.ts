@@ -1,6 +1,3 @@
-import { enter } from '../../bench/store.ts';
-import { MINUTE } from '../../core/quantity/constants.ts';
-import { DRIFT_OVER } from '../../core/records/foam-drift.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { PERCENT } from '../shared/amounts.ts';
@@ -25,14 +22,12 @@ export const waitingFields = {
   perMinute: {
     ...drains.perMinute,
     plusMinus: '0 %',
-    learned: learned('foam.drained', () =>
-      enter('time-in-hand.seen', { t: `${DRIFT_OVER / MINUTE}`, u: 'min' }),
-    ),
+    learned: learned('foam.drained'),
     when: { how: ['line'] },
   },
   seen: number('time', {
     label: 'Read over the first',
-    help: 'Your own batches tell of ten minutes, filled in with them. Left empty, nothing is said of a wait beyond it.',
+    help: 'What your own batches drained is of ten minutes. Left empty, no wait is held against it.',
     usual: true,
     optional: true,
     example: '10.6 min',

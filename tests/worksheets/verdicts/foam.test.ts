@@ -39,6 +39,30 @@ verdicts(timeInHand, waiting, [
   [{ perMinute: '0.05 % ± 1' }, 'look', /^Look at the share/],
   [{ perMinute: '0 % ± 0.1' }, 'look', /Nothing ever drains/],
   [{ perMinute: '0.105 % ± 0.1' }, 'good', /^Blend it before/],
+  // Nor does it take away what the ± asks for: a quarter of 0.1 ± 0.3 % may be out after 35.7 minutes.
+  [
+    { perMinute: '0.1 % ± 0.3', wait: '35.8 min' },
+    'look',
+    /^Look at the share.* after 250\smin.*(?<!If it stands: )Make it afresh: 35\.7\smin/,
+  ],
+  [
+    { perMinute: '0.1 % ± 0.3', wait: '26 min' },
+    'look',
+    /^Look at the share.*Blend it before 35\.7\smin(?!.*afresh)/,
+  ],
+  [{ perMinute: '0 % ± 0.1', wait: '125 min' }, 'look', /^Nothing ever(?!.*afresh)/],
+  [{ perMinute: '0 % ± 0.1', wait: '126 min' }, 'look', /^Nothing ever.*Make it afresh: 125\smin/],
+  // One doubt of a reading is enough.
+  [
+    { perMinute: '0.05 % ± 0', seen: '10 min', wait: '15 min' },
+    'look',
+    /^Look at the share(?!.*how long)/,
+  ],
+  [
+    { perMinute: '0 % ± 0.1', seen: '30 min', wait: '60 min' },
+    'look',
+    /^Nothing ever(?!.*how long)/,
+  ],
   // 0.722 × (80 − 66.15) is 10 kg/m³ too light, once 18.54 % are out: at 7.416 minutes.
   [{ tolerance: '10 kg/m3', wait: '5.5 min' }, 'good', /you have until 7\.42\smin/],
   [{ tolerance: '10 kg/m3', wait: '5.6 min' }, 'look', /out of tolerance/],
