@@ -280,7 +280,7 @@ test('what batches tell of draining is taken alone: how long it was read stays t
   const seen = page.locator('#time-in-hand-seen');
   const verdict = page.locator('[data-island="foam/time-in-hand"] .verdict');
   await page.getByRole('button', { name: /^Yours: 1\.0/ }).click();
-  await expect.poll(() => page.locator('#time-in-hand-perMinute').inputValue()).toBe('1.0');
+  await expect.poll(() => page.locator('#time-in-hand-perMinute').inputValue()).toBe('1.00');
   expect(await seen.inputValue()).toBe('');
   await seen.fill('10');
   await expect.poll(() => verdict.first().innerText()).toContain('how long it was read');
