@@ -40,7 +40,7 @@ const HEAVIER = {
   // The rules of three countries, growth found from the reader's own cubes, and the set that European class 1 wants.
   'curing/plan/': 55_200,
   // How long by drainage and by density, for foam of which a share is planned to die, and how sure its rate is.
-  'foam/time-in-hand/': 55_500,
+  'foam/time-in-hand/': 55_450,
   // The odds of landing by trials, with what the reader's foam is known to.
   'mix/how-close/': 49_300,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
@@ -49,10 +49,10 @@ const HEAVIER = {
   'bench/': 60_700,
   // The whole of a batch, its log and its comparison, and which of its readings cannot be.
   'bench/run/': 94_350,
-  'batch-records/batch/': 82_750,
-  'batch-records/learn/': 70_750,
+  'batch-records/batch/': 82_850,
+  'batch-records/learn/': 70_650,
   'batch-records/compare/': 73_850,
-  'batch-records/': 70_200,
+  'batch-records/': 70_100,
   'batch-records/keep/': 58_550,
   // Four worksheets, two of them with the carbonate balance, and what pH or soda no foam bears.
   'water/softening/': 63_200,
@@ -63,9 +63,9 @@ const HEAVIER = {
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
   'foam/air/': 50_350,
   // When it may be stripped, by strength or by bars, what strength the mix has by then, and whether a jerk uses it up.
-  'demoulding/when-to-strip/': 52_100,
+  'demoulding/when-to-strip/': 52_150,
   // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
-  'curing/strength/': 51_050,
+  'curing/strength/': 51_000,
   // One part held in seven ways, beside one another, and its picture.
   'demoulding/handling/': 52_150,
   // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.
