@@ -114,6 +114,8 @@ describe.concurrent('what is fetched once it is asked for', () => {
     await opened.go('glossary/');
     await page.locator('[data-search-open]').click();
     await expect.poll(() => notices(page)).toContain(NOT_DONE);
+    // A dialog that stayed open would cover it.
+    await expect.poll(() => page.locator('dialog[open]').count()).toBe(0);
   });
 
   test('to read a log', async ({ expect, opened, page, cut }) => {

@@ -191,6 +191,26 @@ describe('the search', () => {
     await page.keyboard.press('Escape');
   });
 
+  test('loses nothing that is typed before it has arrived', async () => {
+    const { page, close } = await openPage('');
+    try {
+      const asked = Promise.withResolvers<void>();
+      await page.route(/search\.[^/]*js$/, async (route) => {
+        await asked.promise;
+        await route.continue();
+      });
+      await page.keyboard.press('Control+k');
+      await page.keyboard.type('foam collapsed');
+      await page.keyboard.press('Control+k');
+      asked.resolve();
+      const options = page.locator('#search-found [role="option"]');
+      await expect.poll(() => options.count(), slow).toBeGreaterThan(0);
+      expect(await page.locator('#search-found').getAttribute('data-words')).toBe('foam collapsed');
+    } finally {
+      await close();
+    }
+  });
+
   test('says why it cannot search without a network, and searches when there is one', async () => {
     const { page, close } = await openPage('');
     try {

@@ -16,15 +16,12 @@ const REST = 120;
 let index: Promise<Opened> | undefined;
 let wired = false;
 
-/** Opens the search dialog, fetching the index the first time. */
-export async function openSearch(base: string): Promise<void> {
-  const dialog = document.querySelector<HTMLDialogElement>('#search')!;
-  if (dialog.open) return;
-  dialog.showModal();
-  const input = dialog.querySelector('input')!;
-  input.select();
-  if (!wired) wire(dialog, input, base);
+/** Searches what is typed into the dialog from now on, and what was typed before. */
+export function search(dialog: HTMLDialogElement, input: HTMLInputElement, base: string): void {
+  if (wired) return;
   wired = true;
+  wire(dialog, input, base);
+  input.dispatchEvent(new Event('input'));
 }
 
 /** A browser never asks again for a module it could not fetch, unless the address is another. */

@@ -79,9 +79,21 @@ function themeSwitch(turn: HTMLButtonElement): void {
   show();
 }
 
-/** Ctrl+K opens the search, from a field too: a letter alone would be pressed by speech. What searches is fetched when it is first opened. */
+/** Ctrl+K opens the search, from a field too: a letter alone would be pressed by speech. */
 function searchButton(open: HTMLButtonElement): void {
-  const show = async () => (await arrived(import('./search.ts'))).openSearch(base);
+  const dialog = document.querySelector<HTMLDialogElement>('#search')!;
+  const input = dialog.querySelector('input')!;
+  const show = async () => {
+    // At once: what is typed before that which searches has arrived is searched by it.
+    dialog.showModal();
+    input.select();
+    try {
+      (await arrived(import('./search.ts'))).search(dialog, input, base);
+    } catch {
+      // It is said on the page, which the dialog would cover.
+      dialog.close();
+    }
+  };
   open.addEventListener('click', show);
   addEventListener('keydown', (event) => {
     const { ctrlKey, metaKey, altKey, shiftKey } = event;
