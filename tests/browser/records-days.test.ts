@@ -1,5 +1,5 @@
 import { describe } from 'vitest';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
 import { faults } from './axe.ts';
 import { cutText, overflow, SPACED, smallTargets, under } from './boxes.ts';
 import { typeOver } from './keyboard.ts';

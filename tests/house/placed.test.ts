@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { cautionOf, cautions, sourceOf, sources } from '../../src/components/library.ts';
 import { livePartOf, worksheetOf, worksheets } from '../../src/components/live/catalogue.ts';
 import { keysIn, sourcesIn } from '../../src/components/source-keys.ts';
-import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
+import { RUN_STEPS } from '../../src/worksheets/live/run/RunSteps.tsx';
 import { readTables } from '../published/rows.ts';
 
 /** What is written and never shown, or asked for and not there, would otherwise come to light in the build or not at all. */
@@ -59,7 +59,6 @@ test('every folder of worksheets is listed for the script that wakes them', () =
   const folders = new Set(
     globSync('src/worksheets/*/*.tsx').map((file) => file.replaceAll('\\', '/').split('/')[2]!),
   );
-  folders.delete('shared');
   for (const folder of folders) {
     const list = `src/components/live/listed/${folder}.ts`;
     const text = globSync(list).map((file) => readFileSync(file, 'utf8'));

@@ -40,9 +40,9 @@ import { POT_CARBON_DIOXIDE } from '../../src/core/water/soften/boil.ts';
 import { DECAHYDRATE_FACTOR } from '../../src/core/water/soften/washing-soda.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { DEMO_DAYS } from '../../src/worksheets/curing/curing-fields.ts';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import { demo } from '../../src/worksheets/demo.ts';
-import { DEMO_DAYS } from '../../src/worksheets/shared/curing-fields.ts';
 
 /**
  * Most figures in the chapters are put there by core when a page is built. These are typed, or said in

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import type { Editor } from '../../src/bench/records/editor.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { ADDED_FOAM } from '../../src/worksheets/shared/amounts.ts';
-import { asSaid } from '../../src/worksheets/shared/as-said.ts';
-import { put } from '../../src/worksheets/shared/run-put.ts';
+import { put } from '../../src/worksheets/live/run/run-put.ts';
+import { ADDED_FOAM } from '../../src/worksheets/shared/words/amounts.ts';
+import { asSaid } from '../../src/worksheets/shared/words/as-said.ts';
 import { batch, say } from './run-batch.ts';
 
 describe('what is pressed is what was shown', () => {

@@ -8,7 +8,7 @@ import { BENCH_COLUMNS, benchRows } from '../../src/worksheets/mix/bench-rows.ts
 import correct from '../../src/worksheets/mix/correct.tsx';
 import several from '../../src/worksheets/mix/correct-buckets.tsx';
 import { roundReadings } from '../../src/worksheets/mix/round-readings.ts';
-import { oneUnit } from '../../src/worksheets/shared/one-unit.ts';
+import { oneUnit } from '../../src/worksheets/shared/words/one-unit.ts';
 
 /** The demo bucket, or another, and the demo mix, with so much of it in a mixer. */
 const rows = (massInHand: number, system: 'metric' | 'us', over = {}) =>

@@ -12,16 +12,16 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
 import BenchSheet, { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
+import { sheetBlanks } from '../../src/worksheets/live/sheet/sheet-blanks.ts';
+import { restsOn } from '../../src/worksheets/live/sheet/still-example.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import { nextLoad } from '../../src/worksheets/mix/next-load.ts';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
-import { sheetBlanks } from '../../src/worksheets/shared/sheet-blanks.ts';
-import { solutionOrder } from '../../src/worksheets/shared/solution-order.ts';
-import { restsOn } from '../../src/worksheets/shared/still-example.ts';
-import { jointsKnown, piecesFilled } from '../../src/worksheets/shared/whole-pieces.ts';
+import { solutionOrder } from '../../src/worksheets/shared/foam/solution-order.ts';
+import { jointsKnown, piecesFilled } from '../../src/worksheets/shared/mix/whole-pieces.ts';
 import { mustAnswer } from './must-answer.ts';
 
 const chapter = (page: string) =>

@@ -9,6 +9,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet, ResultSpec } from '../../src/islands/worksheet.ts';
 import setTime from '../../src/worksheets/curing/set-time.tsx';
+import { changeWords } from '../../src/worksheets/demould/lift-fields.ts';
 import bubbles from '../../src/worksheets/finished/bubbles.tsx';
 import airOrifice from '../../src/worksheets/foam/air-orifice.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
@@ -23,7 +24,6 @@ import targetDensity from '../../src/worksheets/mix/target-density.tsx';
 import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
 import lift from '../../src/worksheets/placing/lift.tsx';
 import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
-import { changeWords } from '../../src/worksheets/shared/lift-fields.ts';
 import { mustAnswer } from './must-answer.ts';
 
 function asked(

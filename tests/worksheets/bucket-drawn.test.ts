@@ -2,7 +2,7 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { Bucket } from '../../src/worksheets/shared/Bucket.tsx';
+import { Bucket } from '../../src/worksheets/shared/mix/Bucket.tsx';
 
 /** The units of the amounts in the picture of a bucket that holds so many litres. */
 function units(litres: readonly number[], system: 'metric' | 'us') {

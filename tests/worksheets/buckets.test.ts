@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { inBuckets } from '../../src/core/mix/loads.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { weighedOut } from '../../src/worksheets/shared/as-said.ts';
-import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
-import { vesselWords } from '../../src/worksheets/shared/sheet-buckets.ts';
+import { vesselWords } from '../../src/worksheets/live/sheet/sheet-buckets.ts';
+import { buckets, foamMeasures } from '../../src/worksheets/shared/mix/buckets.ts';
+import { weighedOut } from '../../src/worksheets/shared/words/as-said.ts';
 import { say, wanted } from './run-batch.ts';
 
 describe('the foam by other measures', () => {

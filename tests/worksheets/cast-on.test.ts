@@ -3,7 +3,7 @@ import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { Editor } from '../../src/bench/records/editor.ts';
 import { blankRecord, today } from '../../src/bench/records/record.ts';
-import { CastOn, castDoubt } from '../../src/worksheets/shared/CastOn.tsx';
+import { CastOn, castDoubt } from '../../src/worksheets/live/records/CastOn.tsx';
 
 test('a day still to come is doubted, today and any before are not', () => {
   expect(castDoubt('2026-05-09', '2026-05-08')).toContain(

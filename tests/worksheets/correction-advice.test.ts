@@ -8,15 +8,15 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
+import { OWN_AMOUNT, OWN_PLAN } from '../../src/worksheets/mix/own-plan.ts';
 import {
   inTable,
   isSpent,
   MOST_CORRECTIONS,
   spentAdvice,
   vesselFor,
-} from '../../src/worksheets/shared/correction-advice.ts';
-import { NEAR_ENOUGH } from '../../src/worksheets/shared/near-enough.ts';
-import { OWN_AMOUNT, OWN_PLAN } from '../../src/worksheets/shared/own-plan.ts';
+} from '../../src/worksheets/shared/mix/correction-advice.ts';
+import { NEAR_ENOUGH } from '../../src/worksheets/shared/mix/near-enough.ts';
 
 const say = speaker('metric');
 const answered = (sheet: unknown, entries: Record<string, Entry>, kept: KeptResults = {}) => {

@@ -6,7 +6,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
-import type { CalendarDate } from '../../src/worksheets/shared/icalendar.ts';
+import type { CalendarDate } from '../../src/worksheets/curing/icalendar.ts';
 import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { blankRecord } from '../../src/bench/records/record.ts';
-import { doubtedWords } from '../../src/worksheets/shared/doubted-words.ts';
+import { doubtedWords } from '../../src/worksheets/live/compare/doubted-words.ts';
 
 const [a, b, c] = ['A', 'B', 'C'].map((name) => blankRecord({ name })) as [
   ReturnType<typeof blankRecord>,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { dryColumn } from '../../src/worksheets/shared/dry-column.ts';
+import { dryColumn } from '../../src/worksheets/live/compare/dry-column.ts';
 
 const say = speaker('metric');
 const oven = { density: 491, dried: 'oven' };

@@ -11,10 +11,10 @@ import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
 import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
+import { signedPercent } from '../../src/worksheets/live/compare/signed-percent.ts';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
 import reconcile from '../../src/worksheets/records/reconcile.tsx';
-import { signedPercent } from '../../src/worksheets/shared/signed-percent.ts';
 import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { elapsed } from '../../src/bench/clock.ts';
-import { milestone, onClock } from '../../src/worksheets/shared/milestones.ts';
+import { milestone, onClock } from '../../src/worksheets/live/sheet/milestones.ts';
 
 describe('what the clock says', () => {
   test.each([

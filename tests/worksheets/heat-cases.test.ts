@@ -6,8 +6,8 @@ import { proportion } from '../../src/core/mix/proportion.ts';
 import { DAY } from '../../src/core/quantity/constants.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { FINE, type HeatValues, heatCase } from '../../src/worksheets/curing/heat-cases.ts';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
-import { FINE, type HeatValues, heatCase } from '../../src/worksheets/shared/heat-cases.ts';
 
 const values = readWorksheet(heatInside, {}, {}, speaker('metric')).values as HeatValues;
 

@@ -3,8 +3,8 @@ import { DAY } from '../../src/core/quantity/constants.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import type { HeatValues } from '../../src/worksheets/curing/heat-cases.ts';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
-import type { HeatValues } from '../../src/worksheets/shared/heat-cases.ts';
 
 const say = speaker('metric');
 const values = readWorksheet(heatInside, {}, {}, say).values as HeatValues;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { calendarFile, escaped, folded } from '../../src/worksheets/shared/icalendar.ts';
+import { calendarFile, escaped, folded } from '../../src/worksheets/curing/icalendar.ts';
 
 const at = Date.UTC(2026, 4, 15, 14) / 1000;
 const file = calendarFile(

@@ -5,9 +5,9 @@ import { blankRecord } from '../../src/bench/records/record.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { RECORD_FIELDS } from '../../src/worksheets/live/records/record-fields.ts';
+import { reckon } from '../../src/worksheets/live/records/record-numbers.ts';
 import reconcile from '../../src/worksheets/records/reconcile.tsx';
-import { RECORD_FIELDS } from '../../src/worksheets/shared/record-fields.ts';
-import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');

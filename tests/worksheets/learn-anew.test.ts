@@ -1,12 +1,12 @@
 import { afterAll, beforeEach, expect, test } from 'vitest';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
 import { stubDatabase, unstubDatabase } from '../bench/records/stub-database.ts';
 
 const own = demoBatches().map(({ invented: _, ...record }) => record);
 let store: typeof import('../../src/bench/records/store.ts');
 let learned: typeof import('../../src/bench/learned.ts');
 let bench: typeof import('../../src/bench/store.ts');
-let learnAnew: typeof import('../../src/worksheets/shared/learn-anew.ts').learnAnew;
+let learnAnew: typeof import('../../src/worksheets/live/records/learn-anew.ts').learnAnew;
 let refuse: boolean;
 
 beforeEach(async () => {
@@ -18,7 +18,7 @@ beforeEach(async () => {
   store = await import('../../src/bench/records/store.ts');
   learned = await import('../../src/bench/learned.ts');
   bench = await import('../../src/bench/store.ts');
-  ({ learnAnew } = await import('../../src/worksheets/shared/learn-anew.ts'));
+  ({ learnAnew } = await import('../../src/worksheets/live/records/learn-anew.ts'));
 });
 afterAll(unstubDatabase);
 

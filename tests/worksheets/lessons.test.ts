@@ -11,20 +11,20 @@ import type { Fields } from '../../src/islands/fields.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { LearnedNote } from '../../src/worksheets/shared/LearnedNote.tsx';
-import { lastingChange } from '../../src/worksheets/shared/lasting-change.ts';
-import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
-import { isDoubted, recordCureDoubt } from '../../src/worksheets/shared/record-doubts.ts';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
+import { lastingChange } from '../../src/worksheets/live/records/lasting-change.ts';
+import { learnFrom, observe, summaryOf } from '../../src/worksheets/live/records/lessons.ts';
+import { isDoubted, recordCureDoubt } from '../../src/worksheets/live/records/record-doubts.ts';
 import {
   ageWhenStripped,
   contradicts,
   driedDensity,
   loggedOf,
   reckon,
-} from '../../src/worksheets/shared/record-numbers.ts';
-import { publishedFor } from '../../src/worksheets/shared/record-strengths.ts';
-import { dryWords, nameOf } from '../../src/worksheets/shared/record-words.ts';
+} from '../../src/worksheets/live/records/record-numbers.ts';
+import { publishedFor } from '../../src/worksheets/live/records/record-strengths.ts';
+import { dryWords, nameOf } from '../../src/worksheets/live/records/record-words.ts';
+import { LearnedNote } from '../../src/worksheets/shared/words/LearnedNote.tsx';
 import { sheets } from './all.ts';
 
 const demo = demoBatches();

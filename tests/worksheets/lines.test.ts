@@ -4,8 +4,8 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { lines } from '../../src/islands/fields/lines.tsx';
 import { readLines } from '../../src/islands/fields/read-lines.ts';
 import { number } from '../../src/islands/fields.ts';
+import { temperatureFields } from '../../src/worksheets/curing/curing-fields.ts';
 import { shapeFields } from '../../src/worksheets/placing/shape-fields.ts';
-import { temperatureFields } from '../../src/worksheets/shared/curing-fields.ts';
 
 const field = lines({
   label: 'Readings',

@@ -6,7 +6,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
-import { readingsInWords, rowsInWords } from '../../src/worksheets/shared/log-words.ts';
+import { readingsInWords, rowsInWords } from '../../src/worksheets/shared/log/log-words.ts';
 import {
   type Answers,
   attachedInWords,
@@ -16,7 +16,7 @@ import {
   toBench,
   tooLarge,
   toRecord,
-} from '../../src/worksheets/shared/logger-file.ts';
+} from '../../src/worksheets/shared/log/logger-file.ts';
 import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');

@@ -3,7 +3,7 @@ import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { ACTION_RATE, EVAPORATION_ACCURACY } from '../../src/core/curing/evaporation.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { MeasureBars } from '../../src/worksheets/shared/MeasureBars.tsx';
+import { MeasureBars } from '../../src/worksheets/curing/drawn/MeasureBars.tsx';
 
 test('the ± of the longest bar ends inside the picture, in proportion', () => {
   const rate = ACTION_RATE * 3;

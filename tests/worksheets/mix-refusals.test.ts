@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { DomainError } from '../../src/core/domain-error.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { mixRefusals } from '../../src/worksheets/shared/mix-refusals.ts';
-import { targetRefusals } from '../../src/worksheets/shared/target-refusals.ts';
+import { mixRefusals } from '../../src/worksheets/shared/mix/mix-refusals.ts';
+import { targetRefusals } from '../../src/worksheets/shared/mix/target-refusals.ts';
 import { sheets } from './all.ts';
 
 const say = speaker('metric');

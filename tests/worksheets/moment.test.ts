@@ -4,8 +4,8 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { readMoment } from '../../src/islands/fields/read-moment.ts';
+import { castAt } from '../../src/worksheets/curing/curing-fields.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
-import { castAt } from '../../src/worksheets/shared/curing-fields.ts';
 
 test('a moment is read by the clock it was written by', () => {
   expect(readMoment('2026-05-08T14:00')).toBe(Date.UTC(2026, 4, 8, 14) / 1000);

@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import { readMoment } from '../../src/islands/fields/read-moment.ts';
-import { clockAfter, momentInWords } from '../../src/worksheets/shared/moments.ts';
+import { clockAfter, momentInWords } from '../../src/worksheets/shared/time/moments.ts';
 
 const zone = process.env.TZ;
 afterEach(() => {

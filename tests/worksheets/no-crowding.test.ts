@@ -7,8 +7,8 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { LETTER } from '../../src/islands/plots/scale.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
-import { LandingChart } from '../../src/worksheets/shared/LandingChart.tsx';
-import { RankedBars } from '../../src/worksheets/shared/RankedBars.tsx';
+import { LandingChart } from '../../src/worksheets/live/compare/LandingChart.tsx';
+import { RankedBars } from '../../src/worksheets/mix/drawn/RankedBars.tsx';
 
 test('nothing to rank is no picture', () => {
   expect(renderToString(h(RankedBars, { title: 'What the money goes on', bars: [] }))).toBe('');

@@ -9,10 +9,10 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { keepResults } from '../../src/islands/keep-results.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
+import { otherMass } from '../../src/worksheets/live/run/run-base.ts';
+import { runPlan } from '../../src/worksheets/live/run/run-plan.ts';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
-import { otherMass } from '../../src/worksheets/shared/run-base.ts';
-import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { mustAnswer } from './must-answer.ts';
 import { wanted } from './run-batch.ts';
 

@@ -8,13 +8,16 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { benchKey } from '../../src/islands/worksheet.ts';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
+import { observe } from '../../src/worksheets/live/records/lessons.ts';
+import { reconcileEntries } from '../../src/worksheets/live/records/reconcile-with.ts';
+import { reckon } from '../../src/worksheets/live/records/record-numbers.ts';
 import reconcileSheet from '../../src/worksheets/records/reconcile.tsx';
-import { CEMENT_DENSITY_KEY, cementDensityOf } from '../../src/worksheets/shared/cement-density.ts';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { observe } from '../../src/worksheets/shared/lessons.ts';
-import { putOnBench } from '../../src/worksheets/shared/onto-bench.ts';
-import { reconcileEntries } from '../../src/worksheets/shared/reconcile-with.ts';
-import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
+import {
+  CEMENT_DENSITY_KEY,
+  cementDensityOf,
+} from '../../src/worksheets/shared/mix/cement-density.ts';
+import { putOnBench } from '../../src/worksheets/shared/words/onto-bench.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 
 test('every field of the worksheet is filled from a record, under its own key', () => {

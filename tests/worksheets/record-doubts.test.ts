@@ -3,17 +3,17 @@ import { renderToString } from 'preact-render-to-string';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { openRecord } from '../../src/bench/records/migrate.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { BatchOutcome } from '../../src/worksheets/shared/BatchOutcome.tsx';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { observe } from '../../src/worksheets/shared/lessons.ts';
-import { crossProblem, readFields } from '../../src/worksheets/shared/RecordFields.tsx';
+import { BatchOutcome } from '../../src/worksheets/live/records/BatchOutcome.tsx';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
+import { observe } from '../../src/worksheets/live/records/lessons.ts';
+import { crossProblem, readFields } from '../../src/worksheets/live/records/RecordFields.tsx';
 import {
   isDoubted,
   recordBaseDoubt,
   recordPlanDoubt,
-} from '../../src/worksheets/shared/record-doubts.ts';
-import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
-import { recordStrengthDoubts } from '../../src/worksheets/shared/record-strength-doubts.ts';
+} from '../../src/worksheets/live/records/record-doubts.ts';
+import { reckon } from '../../src/worksheets/live/records/record-numbers.ts';
+import { recordStrengthDoubts } from '../../src/worksheets/live/records/record-strength-doubts.ts';
 import { but, say, sound, verdicts } from './sound-record.ts';
 
 afterEach(() => vi.unstubAllGlobals());

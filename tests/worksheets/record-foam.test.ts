@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
-import { isDoubted, recordFoamDoubt } from '../../src/worksheets/shared/record-doubts.ts';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
+import { learnFrom, observe, summaryOf } from '../../src/worksheets/live/records/lessons.ts';
+import { isDoubted, recordFoamDoubt } from '../../src/worksheets/live/records/record-doubts.ts';
 import { say, sound } from './sound-record.ts';
 
 test('what is no foam is doubted, first weighed or again', () => {

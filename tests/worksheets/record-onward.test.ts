@@ -6,14 +6,14 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
 import partWeight from '../../src/worksheets/demould/part-weight.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { putOnBench } from '../../src/worksheets/shared/onto-bench.ts';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
 import {
   goOnWith,
   onwardEntries,
   onwardWords,
   wentOn,
-} from '../../src/worksheets/shared/record-onward.ts';
+} from '../../src/worksheets/live/records/record-onward.ts';
+import { putOnBench } from '../../src/worksheets/shared/words/onto-bench.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 
 const say = speaker('metric');

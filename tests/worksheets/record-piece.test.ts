@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { learnFrom, observe } from '../../src/worksheets/shared/lessons.ts';
-import { recordDryDoubt } from '../../src/worksheets/shared/record-doubts.ts';
-import { recordStrengthDoubts } from '../../src/worksheets/shared/record-strength-doubts.ts';
-import { publishedFor } from '../../src/worksheets/shared/record-strengths.ts';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
+import { learnFrom, observe } from '../../src/worksheets/live/records/lessons.ts';
+import { recordDryDoubt } from '../../src/worksheets/live/records/record-doubts.ts';
+import { recordStrengthDoubts } from '../../src/worksheets/live/records/record-strength-doubts.ts';
+import { publishedFor } from '../../src/worksheets/live/records/record-strengths.ts';
 import { but, say, sound, verdicts } from './sound-record.ts';
 
 describe('a dried piece', () => {

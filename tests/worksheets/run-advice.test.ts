@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { doubtWords, spentWords } from '../../src/worksheets/shared/correction-advice.ts';
-import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+import { adviceOn, anotherMixNote } from '../../src/worksheets/live/run/run-advice.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
+import { doubtWords, spentWords } from '../../src/worksheets/shared/mix/correction-advice.ts';
 import { batch, plan, say } from './run-batch.ts';
 
 describe('what to do with the blend', () => {

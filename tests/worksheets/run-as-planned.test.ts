@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { baseIn, foamWanted } from '../../src/worksheets/shared/run-base.ts';
-import { runDoubt } from '../../src/worksheets/shared/run-doubt.ts';
-import { gasDoubt } from '../../src/worksheets/shared/run-gas.ts';
-import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+import { baseIn, foamWanted } from '../../src/worksheets/live/run/run-base.ts';
+import { runDoubt } from '../../src/worksheets/live/run/run-doubt.ts';
+import { gasDoubt } from '../../src/worksheets/live/run/run-gas.ts';
+import { runPlan } from '../../src/worksheets/live/run/run-plan.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
 
 const say = speaker('metric');
 const lives = { 'mix.foamLives': { t: '80', u: '%' } } as const;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { foamWanted, massIn } from '../../src/worksheets/shared/run-base.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+import { foamWanted, massIn } from '../../src/worksheets/live/run/run-base.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
 import { batch, plan, say, wanted } from './run-batch.ts';
 
 describe('the foam for what was weighed in', () => {

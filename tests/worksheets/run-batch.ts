@@ -1,9 +1,9 @@
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
-import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+import { foamWanted } from '../../src/worksheets/live/run/run-base.ts';
+import { runPlan } from '../../src/worksheets/live/run/run-plan.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
 
 export const say = speaker('metric');
 /** The example’s. */

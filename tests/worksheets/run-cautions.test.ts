@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { isFor, RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
+import { isFor, RUN_STEPS } from '../../src/worksheets/live/run/RunSteps.tsx';
 import { plan } from './run-batch.ts';
 
 describe('the cautions of a step', () => {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
+import { correctionWords } from '../../src/worksheets/live/records/record-words.ts';
 import {
   correcting,
   stands,
   uncorrected,
   withoutCorrection,
-} from '../../src/worksheets/shared/run-correction.ts';
+} from '../../src/worksheets/live/run/run-correction.ts';
 import { batch, say } from './run-batch.ts';
 
 describe('a correction', () => {

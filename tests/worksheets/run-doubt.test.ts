@@ -7,10 +7,10 @@ import {
   placedDoubt,
   runDoubt,
   runDoubts,
-} from '../../src/worksheets/shared/run-doubt.ts';
-import { foamDoubt, foamLook } from '../../src/worksheets/shared/run-foam-doubt.ts';
-import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+} from '../../src/worksheets/live/run/run-doubt.ts';
+import { foamDoubt, foamLook } from '../../src/worksheets/live/run/run-foam-doubt.ts';
+import { runPlan } from '../../src/worksheets/live/run/run-plan.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
 import { batch, plan, say } from './run-batch.ts';
 
 describe('water and cement as weighed in', () => {

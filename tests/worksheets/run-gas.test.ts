@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { gasDoubt } from '../../src/worksheets/shared/run-gas.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+import { gasDoubt } from '../../src/worksheets/live/run/run-gas.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
 
 describe('a blend lighter than all of its foam could make it', () => {
   // 30.89 lb of cement, 13.91 lb of water, 7.58 gal of foam at 5.3 lb/ft³, in a bucket of 5 gal of 2 lb.

@@ -9,7 +9,7 @@ import {
   isOver,
   isPast,
   resumed,
-} from '../../src/worksheets/shared/run-going.ts';
+} from '../../src/worksheets/live/run/run-going.ts';
 
 const say = speaker('metric');
 const noon = new Date('2026-05-09T12:00').getTime();

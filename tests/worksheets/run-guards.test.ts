@@ -4,11 +4,11 @@ import { blankRecord } from '../../src/bench/records/record.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { adviceOn } from '../../src/worksheets/live/run/run-advice.ts';
+import { runPlan } from '../../src/worksheets/live/run/run-plan.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
-import { addWords, doubtWords } from '../../src/worksheets/shared/correction-advice.ts';
-import { adviceOn } from '../../src/worksheets/shared/run-advice.ts';
-import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+import { addWords, doubtWords } from '../../src/worksheets/shared/mix/correction-advice.ts';
 
 const say = speaker('metric');
 const of = (t: string, u: string): Entry => ({ t, u, s: 'metric' });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { blankRecord } from '../../src/bench/records/record.ts';
-import { named, nameMoved } from '../../src/worksheets/shared/run-name.ts';
+import { named, nameMoved } from '../../src/worksheets/live/run/run-name.ts';
 
 test('a batch that nobody named is called by its day, and told apart from another of it', () => {
   const of = (name: string, date = '2026-11-29') => blankRecord({ name, date });

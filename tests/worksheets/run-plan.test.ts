@@ -5,14 +5,14 @@ import { recordFromBench, recordToWeigh, weighedAnew } from '../../src/bench/rec
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { unsaidPlan } from '../../src/bench/records/unsaid.ts';
 import { enter } from '../../src/bench/store.ts';
-import { writeAim } from '../../src/worksheets/shared/run-aim.ts';
-import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
+import { writeAim } from '../../src/worksheets/live/run/run-aim.ts';
+import { begun, turned } from '../../src/worksheets/live/run/run-going.ts';
 import {
   formsPlanned,
   formsShort,
   jointsPlanned,
   runPlan,
-} from '../../src/worksheets/shared/run-plan.ts';
+} from '../../src/worksheets/live/run/run-plan.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 import { plan, say, wanted } from './run-batch.ts';
 

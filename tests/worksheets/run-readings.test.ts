@@ -4,10 +4,10 @@ import type { Editor } from '../../src/bench/records/editor.ts';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { number } from '../../src/islands/fields.ts';
-import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
-import { put } from '../../src/worksheets/shared/run-put.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
-import { foamByWeight, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
+import { reckon } from '../../src/worksheets/live/records/record-numbers.ts';
+import { put } from '../../src/worksheets/live/run/run-put.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
+import { foamByWeight, foamWeighed } from '../../src/worksheets/live/run/run-weighings.ts';
 import { say } from './run-batch.ts';
 
 describe('the ± of a scale that nobody typed', () => {

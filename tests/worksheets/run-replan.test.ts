@@ -3,7 +3,7 @@ import type { Entries } from '../../src/bench/entries.ts';
 import { foamInOf } from '../../src/bench/records/carried.ts';
 import type { Editor } from '../../src/bench/records/editor.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { otherPlan, replanned, replanWords } from '../../src/worksheets/shared/RunReplan.tsx';
+import { otherPlan, replanned, replanWords } from '../../src/worksheets/live/run/RunReplan.tsx';
 
 import { plan, say } from './run-batch.ts';
 

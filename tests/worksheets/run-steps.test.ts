@@ -4,7 +4,7 @@ import { afterAll, describe, expect, test, vi } from 'vitest';
 import { Editor } from '../../src/bench/records/editor.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import type { BatchRecord } from '../../src/bench/records/record.ts';
-import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
+import { RUN_STEPS } from '../../src/worksheets/live/run/RunSteps.tsx';
 import { batch, plan, say } from './run-batch.ts';
 
 vi.stubGlobal('document', { body: { dataset: {} } });

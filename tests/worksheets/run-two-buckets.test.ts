@@ -3,8 +3,8 @@ import { recordToWeigh } from '../../src/bench/records/from-bench.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { $going } from '../../src/bench/run.ts';
 import { enter } from '../../src/bench/store.ts';
-import type { Written } from '../../src/worksheets/shared/RecordFields.tsx';
-import { foamIn, foamWeighing } from '../../src/worksheets/shared/run-foam-in.ts';
+import type { Written } from '../../src/worksheets/live/records/RecordFields.tsx';
+import { foamIn, foamWeighing } from '../../src/worksheets/live/run/run-foam-in.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' }) as const;

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Editor } from '../../src/bench/records/editor.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
-import { otherPlan, replanWords } from '../../src/worksheets/shared/RunReplan.tsx';
-import { isUnmixed, unfinishedOf } from '../../src/worksheets/shared/run-unfinished.ts';
+import { otherPlan, replanWords } from '../../src/worksheets/live/run/RunReplan.tsx';
+import { isUnmixed, unfinishedOf } from '../../src/worksheets/live/run/run-unfinished.ts';
 import { batch, plan, say } from './run-batch.ts';
 
 describe('the batches that may be gone on with', () => {

@@ -5,10 +5,10 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { number } from '../../src/islands/fields.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
-import { belowTare } from '../../src/worksheets/shared/record-words.ts';
-import { put } from '../../src/worksheets/shared/run-put.ts';
-import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
-import { cameOf, foamByWeight, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
+import { belowTare } from '../../src/worksheets/live/records/record-words.ts';
+import { put } from '../../src/worksheets/live/run/run-put.ts';
+import { runReadings } from '../../src/worksheets/live/run/run-readings.ts';
+import { cameOf, foamByWeight, foamWeighed } from '../../src/worksheets/live/run/run-weighings.ts';
 import { batch, say } from './run-batch.ts';
 
 describe('a weighing that cannot be blames itself', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { saidApart } from '../../src/worksheets/shared/said-apart.ts';
+import { saidApart } from '../../src/worksheets/shared/words/said-apart.ts';
 
 const say = speaker('metric');
 const degrees = (celsius: number) =>

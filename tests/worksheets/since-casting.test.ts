@@ -5,7 +5,7 @@ import type { Entry } from '../../src/bench/entries.ts';
 import type { LinesReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { InputProps } from '../../src/islands/fields.ts';
-import { temperatureFields } from '../../src/worksheets/shared/curing-fields.ts';
+import { temperatureFields } from '../../src/worksheets/curing/curing-fields.ts';
 
 const { readings } = temperatureFields;
 const from = '2026-05-08T14:00';

@@ -1,10 +1,10 @@
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import type { BatchRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
-import { recordStrengthDoubts } from '../../src/worksheets/shared/record-strength-doubts.ts';
+import { judgementsOf } from '../../src/worksheets/live/records/BatchOutcome.tsx';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
+import { reckon } from '../../src/worksheets/live/records/record-numbers.ts';
+import { recordStrengthDoubts } from '../../src/worksheets/live/records/record-strength-doubts.ts';
 
 export const say = speaker('metric');
 /** A batch of the demo scenario, of which nothing is doubted. */

@@ -3,10 +3,13 @@ import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { learnFrom } from '../../src/worksheets/shared/lessons.ts';
-import { StrengthPoints, strengthPoints } from '../../src/worksheets/shared/StrengthPoints.tsx';
-import { StrengthPointsChart } from '../../src/worksheets/shared/StrengthPointsChart.tsx';
+import {
+  StrengthPoints,
+  strengthPoints,
+} from '../../src/worksheets/live/compare/StrengthPoints.tsx';
+import { StrengthPointsChart } from '../../src/worksheets/live/compare/StrengthPointsChart.tsx';
+import { demoBatches } from '../../src/worksheets/live/records/demo-batches.ts';
+import { learnFrom } from '../../src/worksheets/live/records/lessons.ts';
 
 const say = speaker('metric');
 const demo = demoBatches();

@@ -8,7 +8,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import handling from '../../src/worksheets/demould/handling.tsx';
 import { stripEstimate, timesOfAges } from '../../src/worksheets/demould/strip-estimate.ts';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
-import { paceBetween } from '../../src/worksheets/shared/paces.ts';
+import { paceBetween } from '../../src/worksheets/shared/time/paces.ts';
 import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');

@@ -13,10 +13,10 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import handling from '../../src/worksheets/demould/handling.tsx';
 import receiver from '../../src/worksheets/foam/receiver.tsx';
 import BenchSheet from '../../src/worksheets/live/bench-sheet.tsx';
+import { RUN_STEPS } from '../../src/worksheets/live/run/RunSteps.tsx';
+import { runPlan } from '../../src/worksheets/live/run/run-plan.ts';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
-import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
-import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { mustAnswer } from './must-answer.ts';
 
 /** What a sheet says twice must be the same figure both times. */

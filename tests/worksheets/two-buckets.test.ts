@@ -14,8 +14,8 @@ import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import reconcile from '../../src/worksheets/records/reconcile.tsx';
-import { FOAM_TARE } from '../../src/worksheets/shared/foam-vessel.ts';
-import { worked } from '../../src/worksheets/shared/worked.ts';
+import { FOAM_TARE } from '../../src/worksheets/shared/foam/foam-vessel.ts';
+import { worked } from '../../src/worksheets/shared/words/worked.ts';
 import { sheets } from './all.ts';
 import { mustAnswer } from './must-answer.ts';
 

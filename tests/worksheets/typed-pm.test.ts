@@ -6,8 +6,8 @@ import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { enter } from '../../src/bench/store.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { retyped, writeReading } from '../../src/worksheets/shared/RecordFields.tsx';
-import { put } from '../../src/worksheets/shared/run-put.ts';
+import { retyped, writeReading } from '../../src/worksheets/live/records/RecordFields.tsx';
+import { put } from '../../src/worksheets/live/run/run-put.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 
 const say = speaker('metric');

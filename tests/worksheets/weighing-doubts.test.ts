@@ -6,8 +6,8 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
+import { OWN_AMOUNT, OWN_PLAN } from '../../src/worksheets/mix/own-plan.ts';
 import { waterDoubt } from '../../src/worksheets/mix/weighing-doubts.ts';
-import { OWN_AMOUNT, OWN_PLAN } from '../../src/worksheets/shared/own-plan.ts';
 import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');

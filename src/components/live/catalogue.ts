@@ -2,7 +2,7 @@ import type { ComponentType } from 'preact';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
 
 const worksheetFiles = import.meta.glob<AnyWorksheet>(
-  ['../../worksheets/*/*.tsx', '!../../worksheets/live/*', '!../../worksheets/shared/*'],
+  ['../../worksheets/*/*.tsx', '!../../worksheets/live/*'],
   { eager: true, import: 'default' },
 );
 /** A live part; `given` is what its page was built with, where the part asks for it. */

@@ -7,7 +7,7 @@ import type { AnyWorksheet } from '../../islands/worksheet.ts';
 import { link } from '../link.ts';
 
 const files = import.meta.glob<AnyWorksheet>(
-  ['../../worksheets/*/*.tsx', '!../../worksheets/live/*', '!../../worksheets/shared/*'],
+  ['../../worksheets/*/*.tsx', '!../../worksheets/live/*'],
   { import: 'default' },
 );
 const loads = new Map(

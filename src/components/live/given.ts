@@ -1,5 +1,5 @@
 import type { Checklist } from '../../worksheets/live/before-you-mix.tsx';
-import { RUN_STEPS } from '../../worksheets/shared/RunSteps.tsx';
+import { RUN_STEPS } from '../../worksheets/live/run/RunSteps.tsx';
 import { cautionOf, cautions } from '../library.ts';
 import { worksheets } from './catalogue.ts';
 

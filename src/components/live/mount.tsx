@@ -15,7 +15,7 @@ $behind.subscribe((keys) => {
 // Not on the page that changes a batch: all are read for it, and a key would wait. The list learns by itself.
 function learn(): void {
   if (!document.hidden && $unlearned.get())
-    import('../../worksheets/shared/learn-anew.ts').then(({ learnAnew }) => learnAnew());
+    import('../../worksheets/live/records/learn-anew.ts').then(({ learnAnew }) => learnAnew());
 }
 setTimeout(learn, 500);
 // A tab that lay behind the one in which a batch was changed.

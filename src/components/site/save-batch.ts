@@ -4,8 +4,8 @@ import { batchAt } from '../../bench/page-at.ts';
 import { recordFromBench } from '../../bench/records/from-bench.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { listRecords, saveRecord } from '../../bench/records/store.ts';
-import { tellRefused } from '../../worksheets/shared/refused-notice.ts';
-import { named } from '../../worksheets/shared/run-name.ts';
+import { tellRefused } from '../../worksheets/live/records/refused-notice.ts';
+import { named } from '../../worksheets/live/run/run-name.ts';
 
 const MARKUP = `<form method="dialog">
 <h2 id="save-batch-title">Save the bench as a batch</h2>

@@ -13,10 +13,16 @@ import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { lawOf } from '../shared/age-laws.ts';
-import { DAYS, HOURS } from '../shared/amounts.ts';
-import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
-import { castAt, temperatureFields } from '../shared/curing-fields.ts';
+import { cement, GROWTH, ownGrowth } from '../shared/strength/cement-growth.ts';
+import { lawOf } from '../shared/time/age-laws.ts';
+import { historyRefusals } from '../shared/time/days.ts';
+import { heatDoubt, oneText } from '../shared/time/heat-doubt.ts';
+import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
+import { clockAfter, momentInWords, roundMoment } from '../shared/time/moments.ts';
+import { DAYS, HOURS } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { byHours } from '../shared/words/spelt.ts';
+import { castAt, temperatureFields } from './curing-fields.ts';
 import {
   COLDEST,
   freezesWords,
@@ -28,15 +34,9 @@ import {
   passedFrostWords,
   unreadWords,
   WARMEST,
-} from '../shared/curing-history.ts';
-import { historyRefusals } from '../shared/days.ts';
-import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
-import type { CalendarDate } from '../shared/icalendar.ts';
-import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
-import { clockAfter, momentInWords, roundMoment } from '../shared/moments.ts';
-import { PlanChart } from '../shared/PlanChart.tsx';
-import { saidApart } from '../shared/said-apart.ts';
-import { byHours } from '../shared/spelt.ts';
+} from './curing-history.ts';
+import { PlanChart } from './drawn/PlanChart.tsx';
+import type { CalendarDate } from './icalendar.ts';
 
 const RULES: Readonly<Record<PlanEntry['rule'], string>> = {
   'din-1045-3': 'German table',

@@ -8,14 +8,14 @@ import { demand } from '../../core/domain-error.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DAYS, PERCENT } from '../shared/amounts.ts';
-import { cubicMetre } from '../shared/cubic-metre.ts';
-import { DryingChart } from '../shared/DryingChart.tsx';
-import { foamShare } from '../shared/foam-share.ts';
-import { mixRefusals } from '../shared/mix-refusals.ts';
-import { wetDensity } from '../shared/part-densities.ts';
-import { partThickness } from '../shared/part-sides.ts';
-import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { foamShare } from '../shared/foam/foam-share.ts';
+import { cubicMetre } from '../shared/mix/cubic-metre.ts';
+import { mixRefusals } from '../shared/mix/mix-refusals.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { wetDensity } from '../shared/part/part-densities.ts';
+import { partThickness } from '../shared/part/part-sides.ts';
+import { DAYS, PERCENT } from '../shared/words/amounts.ts';
+import { DryingChart } from './drawn/DryingChart.tsx';
 
 /** Water that cement binds for good, kg/kg: the fifth that stays in the oven. */
 const BOUND = 0.2;

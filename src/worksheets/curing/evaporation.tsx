@@ -14,12 +14,12 @@ import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { temperature } from '../shared/curing-temperature.ts';
-import { heatDoubt } from '../shared/heat-doubt.ts';
-import { judgeBy } from '../shared/judge-by.ts';
-import { MeasureBars } from '../shared/MeasureBars.tsx';
-import { openLength, openWidth } from '../shared/part-sides.ts';
+import { openLength, openWidth } from '../shared/part/part-sides.ts';
+import { temperature } from '../shared/time/curing-temperature.ts';
+import { heatDoubt } from '../shared/time/heat-doubt.ts';
+import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
+import { judgeBy } from '../shared/words/judge-by.ts';
+import { MeasureBars } from './drawn/MeasureBars.tsx';
 
 const NAMES = {
   nothing: 'As it is',

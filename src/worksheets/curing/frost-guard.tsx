@@ -18,10 +18,16 @@ import { type Coefficients, leastShare } from '../../core/curing/strength-growth
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { lawOf } from '../shared/age-laws.ts';
-import { DAYS, HOURS } from '../shared/amounts.ts';
-import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
-import { temperatureFields } from '../shared/curing-fields.ts';
+import { cement, GROWTH, ownGrowth } from '../shared/strength/cement-growth.ts';
+import { strongCubes } from '../shared/strength/strong-cubes.ts';
+import { lawOf } from '../shared/time/age-laws.ts';
+import { historyRefusals } from '../shared/time/days.ts';
+import { heatDoubt, oneText } from '../shared/time/heat-doubt.ts';
+import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
+import { AHEAD } from '../shared/time/since.ts';
+import { DAYS, HOURS } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { temperatureFields } from './curing-fields.ts';
 import {
   COLDEST,
   freezesWords,
@@ -33,14 +39,8 @@ import {
   passedFrostWords,
   unreadWords,
   WARMEST,
-} from '../shared/curing-history.ts';
-import { historyRefusals } from '../shared/days.ts';
-import { FrostChart } from '../shared/FrostChart.tsx';
-import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
-import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
-import { saidApart } from '../shared/said-apart.ts';
-import { AHEAD } from '../shared/since.ts';
-import { strongCubes } from '../shared/strong-cubes.ts';
+} from './curing-history.ts';
+import { FrostChart } from './drawn/FrostChart.tsx';
 
 /** Each that the cement may have, and that of the reader's own results. */
 const coefficientsOf = (v: {

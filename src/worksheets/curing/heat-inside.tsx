@@ -4,15 +4,15 @@ import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT } from '../../core/curing/limits.t
 import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { HOURS } from '../shared/amounts.ts';
-import { historyRefusals } from '../shared/days.ts';
-import { HeatPicture } from '../shared/HeatPicture.tsx';
-import { FINE, type HeatValues, ROUND } from '../shared/heat-cases.ts';
-import { heatDoubt } from '../shared/heat-doubt.ts';
-import { judgeBy } from '../shared/judge-by.ts';
-import { mixRefusals } from '../shared/mix-refusals.ts';
-import { mixWarmth } from '../shared/mix-warmth.ts';
-import { saidApart } from '../shared/said-apart.ts';
+import { mixRefusals } from '../shared/mix/mix-refusals.ts';
+import { historyRefusals } from '../shared/time/days.ts';
+import { heatDoubt } from '../shared/time/heat-doubt.ts';
+import { mixWarmth } from '../shared/time/mix-warmth.ts';
+import { HOURS } from '../shared/words/amounts.ts';
+import { judgeBy } from '../shared/words/judge-by.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { HeatPicture } from './drawn/HeatPicture.tsx';
+import { FINE, type HeatValues, ROUND } from './heat-cases.ts';
 import { heatFields } from './heat-fields.ts';
 import { heatWorked } from './heat-worked.ts';
 

@@ -4,7 +4,7 @@ import { faceHistory, type HeatInside } from '../../core/curing/heat/inside.ts';
 import { extremesOf } from '../../core/curing/history.ts';
 import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
-import { FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
+import { FINE, type HeatValues, heatCase } from './heat-cases.ts';
 
 function work(v: HeatValues) {
   // Worked as solid, a wall of so much would come out far too cool.

@@ -11,12 +11,12 @@ import { isBaseMix } from '../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { temperature } from '../shared/curing-temperature.ts';
-import { MIX, mixWarmth, outsideMix } from '../shared/mix-warmth.ts';
-import { noBaseMixWords } from '../shared/no-base-mix.ts';
-import { saidApart } from '../shared/said-apart.ts';
-import { WarmthScale } from '../shared/WarmthScale.tsx';
+import { noBaseMixWords } from '../shared/mix/no-base-mix.ts';
+import { temperature } from '../shared/time/curing-temperature.ts';
+import { MIX, mixWarmth, outsideMix } from '../shared/time/mix-warmth.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { WarmthScale } from './drawn/WarmthScale.tsx';
 
 /** The specific heats as the working shows them, kJ/(kg·K). */
 const KILOJOULES = {

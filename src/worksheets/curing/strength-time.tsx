@@ -13,18 +13,18 @@ import { formatNumber } from '../../core/quantity/format.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DAYS, PERCENT } from '../shared/amounts.ts';
-import { FACES, FEW, lieApart } from '../shared/bars-doubt.ts';
-import { cement, GROWTH } from '../shared/cement-growth.ts';
-import { densitiesDoubt } from '../shared/densities-doubt.ts';
-import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first-frost.ts';
-import { GrowthPlot } from '../shared/GrowthPlot.tsx';
-import { LearnedNote } from '../shared/LearnedNote.tsx';
-import { tooOld } from '../shared/paces.ts';
-import { dryDensity, wetDensity } from '../shared/part-densities.ts';
-import { sinceCasting } from '../shared/since-by-clock.ts';
-import { strongCubes } from '../shared/strong-cubes.ts';
-import { youngWords } from '../shared/young-words.ts';
+import { densitiesDoubt } from '../shared/mix/densities-doubt.ts';
+import { dryDensity, wetDensity } from '../shared/part/part-densities.ts';
+import { FACES, FEW, lieApart } from '../shared/strength/bars-doubt.ts';
+import { cement, GROWTH } from '../shared/strength/cement-growth.ts';
+import { strongCubes } from '../shared/strength/strong-cubes.ts';
+import { youngWords } from '../shared/strength/young-words.ts';
+import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/time/first-frost.ts';
+import { tooOld } from '../shared/time/paces.ts';
+import { sinceCasting } from '../shared/time/since-by-clock.ts';
+import { DAYS, PERCENT } from '../shared/words/amounts.ts';
+import { LearnedNote } from '../shared/words/LearnedNote.tsx';
+import { GrowthPlot } from './drawn/GrowthPlot.tsx';
 
 interface Growing {
   /** Youngest and oldest of the reader's own results, s. */

@@ -11,10 +11,14 @@ import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { AgeCharts } from '../shared/AgeCharts.tsx';
-import { LAWS, lawOf } from '../shared/age-laws.ts';
-import { DAYS, HOURS } from '../shared/amounts.ts';
-import { temperatureFields } from '../shared/curing-fields.ts';
+import { LAWS, lawOf } from '../shared/time/age-laws.ts';
+import { historyRefusals } from '../shared/time/days.ts';
+import { heatDoubt, oneText } from '../shared/time/heat-doubt.ts';
+import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
+import { clockAfter, momentInWords } from '../shared/time/moments.ts';
+import { AHEAD, SINCE_CASTING } from '../shared/time/since.ts';
+import { DAYS, HOURS } from '../shared/words/amounts.ts';
+import { temperatureFields } from './curing-fields.ts';
 import {
   COLDEST,
   freezesWords,
@@ -26,12 +30,8 @@ import {
   passedFrostWords,
   unreadWords,
   WARMEST,
-} from '../shared/curing-history.ts';
-import { historyRefusals } from '../shared/days.ts';
-import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
-import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
-import { clockAfter, momentInWords } from '../shared/moments.ts';
-import { AHEAD, SINCE_CASTING } from '../shared/since.ts';
+} from './curing-history.ts';
+import { AgeCharts } from './drawn/AgeCharts.tsx';
 
 /** The part of a history before a moment, s. */
 function cutAt({ times, temperatures, gaps }: TemperatureHistory, end: number): TemperatureHistory {

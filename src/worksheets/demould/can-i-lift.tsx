@@ -15,6 +15,9 @@ import {
 } from '../../core/demould/lifting-equation/single.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
+import { handsOrGear, tooHeavy } from '../shared/part/too-heavy.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { MultiplierBars } from './drawn/MultiplierBars.tsx';
 import {
   bestChange,
   CM,
@@ -28,10 +31,7 @@ import {
   SCOPE_WORDS,
   shortReach,
   special,
-} from '../shared/lift-fields.ts';
-import { MultiplierBars } from '../shared/MultiplierBars.tsx';
-import { saidApart } from '../shared/said-apart.ts';
-import { handsOrGear, tooHeavy } from '../shared/too-heavy.ts';
+} from './lift-fields.ts';
 
 const careful = { careful: ['yes'] } as const;
 

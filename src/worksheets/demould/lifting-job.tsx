@@ -7,6 +7,8 @@ import {
 import { INDEX_AIM, INDEX_HIGH } from '../../core/demould/lifting-equation/single.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
+import { tooHeavy } from '../shared/part/too-heavy.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
 import {
   bestChange,
   COVERED,
@@ -17,9 +19,7 @@ import {
   methodForm,
   shortReach,
   special,
-} from '../shared/lift-fields.ts';
-import { saidApart } from '../shared/said-apart.ts';
-import { tooHeavy } from '../shared/too-heavy.ts';
+} from './lift-fields.ts';
 
 const finite = (x: number) => (Number.isFinite(x) ? x : undefined);
 

@@ -10,11 +10,15 @@ import {
 import { withJerk } from '../../core/demould/jerk.ts';
 import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
-import { DAYS } from '../shared/amounts.ts';
-import { barLow, barMean, barsCounted, strengthFrom } from '../shared/bar-fields.ts';
-import { barsBand } from '../shared/bars-doubt.ts';
-import { cement, GROWTH } from '../shared/cement-growth.ts';
-import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
+import { dryDensity, wetDensity } from '../shared/part/part-densities.ts';
+import { partLength, partThickness, partWidth } from '../shared/part/part-sides.ts';
+import { barLow, barMean, barsCounted, strengthFrom } from '../shared/strength/bar-fields.ts';
+import { barsBand } from '../shared/strength/bars-doubt.ts';
+import { cement, GROWTH } from '../shared/strength/cement-growth.ts';
+import { flexuralAt28Days } from '../shared/strength/part-strength.ts';
+import { firstFrost, hasFrozen } from '../shared/time/first-frost.ts';
+import { sinceCasting } from '../shared/time/since-by-clock.ts';
+import { DAYS } from '../shared/words/amounts.ts';
 import {
   burden,
   face,
@@ -25,11 +29,7 @@ import {
   seenFromTheSide,
   stage,
   type WAYS,
-} from '../shared/handling-fields.ts';
-import { dryDensity, wetDensity } from '../shared/part-densities.ts';
-import { partLength, partThickness, partWidth } from '../shared/part-sides.ts';
-import { flexuralAt28Days } from '../shared/part-strength.ts';
-import { sinceCasting } from '../shared/since-by-clock.ts';
+} from './handling-fields.ts';
 
 /** The holds that a part standing on edge may have. */
 const ON_EDGE: readonly Hold['by'][] = ['ends', 'two-points', 'middle'];

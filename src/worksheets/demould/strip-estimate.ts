@@ -8,16 +8,22 @@ import { demand } from '../../core/domain-error.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { justUnder } from '../../core/quantity/dust.ts';
 import { number, type Values } from '../../islands/fields.ts';
-import { DAYS, KPA, PERCENT } from '../shared/amounts.ts';
-import { barAge, barLow, barMean, barsCounted, strengthFrom } from '../shared/bar-fields.ts';
-import { barsBand } from '../shared/bars-doubt.ts';
-import { cement, GROWTH } from '../shared/cement-growth.ts';
-import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
-import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
-import { paceBetween } from '../shared/paces.ts';
-import { dryDensity, wetDensity } from '../shared/part-densities.ts';
-import { flexuralAt28Days } from '../shared/part-strength.ts';
-import { AHEAD, SINCE_CASTING } from '../shared/since.ts';
+import { dryDensity, wetDensity } from '../shared/part/part-densities.ts';
+import {
+  barAge,
+  barLow,
+  barMean,
+  barsCounted,
+  strengthFrom,
+} from '../shared/strength/bar-fields.ts';
+import { barsBand } from '../shared/strength/bars-doubt.ts';
+import { cement, GROWTH } from '../shared/strength/cement-growth.ts';
+import { flexuralAt28Days } from '../shared/strength/part-strength.ts';
+import { firstFrost, hasFrozen } from '../shared/time/first-frost.ts';
+import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
+import { paceBetween } from '../shared/time/paces.ts';
+import { AHEAD, SINCE_CASTING } from '../shared/time/since.ts';
+import { DAYS, KPA, PERCENT } from '../shared/words/amounts.ts';
 
 const temperature = (
   label: string,

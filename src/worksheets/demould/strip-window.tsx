@@ -6,16 +6,16 @@ import type { Note } from '../../core/note.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
-import { barsDoubt } from '../shared/bars-doubt.ts';
-import { densitiesDoubt } from '../shared/densities-doubt.ts';
-import { frostyTests, frozenWords } from '../shared/first-frost.ts';
-import { heatDoubt } from '../shared/heat-doubt.ts';
-import { LearnedNote } from '../shared/LearnedNote.tsx';
-import { WEAKER } from '../shared/part-strength.ts';
-import { StripPlot } from '../shared/StripPlot.tsx';
-import { AHEAD } from '../shared/since.ts';
-import { strongBars } from '../shared/strong-bars.ts';
+import { densitiesDoubt } from '../shared/mix/densities-doubt.ts';
+import { barsDoubt } from '../shared/strength/bars-doubt.ts';
+import { WEAKER } from '../shared/strength/part-strength.ts';
+import { strongBars } from '../shared/strength/strong-bars.ts';
+import { frostyTests, frozenWords } from '../shared/time/first-frost.ts';
+import { heatDoubt } from '../shared/time/heat-doubt.ts';
+import { AHEAD } from '../shared/time/since.ts';
+import { DAYS, HOURS, KPA, PERCENT } from '../shared/words/amounts.ts';
+import { LearnedNote } from '../shared/words/LearnedNote.tsx';
+import { StripPlot } from './drawn/StripPlot.tsx';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
 
 /** The drawing shows at least this, s. */

@@ -1,6 +1,6 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 
 const line = { method: ['line'] } as const;
 const points = { method: ['points'] } as const;

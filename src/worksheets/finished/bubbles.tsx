@@ -18,9 +18,9 @@ import { formatNumber } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { ChordBars } from '../shared/ChordBars.tsx';
+import { PERCENT } from '../shared/words/amounts.ts';
 import { bubbleFields } from './bubble-fields.ts';
+import { ChordBars } from './drawn/ChordBars.tsx';
 
 /** So much to each millimetre or inch. */
 const perLength = (si: number, { system }: Say) =>

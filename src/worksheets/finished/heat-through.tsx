@@ -16,10 +16,10 @@ import {
 } from '../../core/finished/thermal-resistance.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { ConductivityPlot } from '../shared/ConductivityPlot.tsx';
-import { dryDensity } from '../shared/part-densities.ts';
-import { partThickness } from '../shared/part-sides.ts';
+import { dryDensity } from '../shared/part/part-densities.ts';
+import { partThickness } from '../shared/part/part-sides.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { ConductivityPlot } from './drawn/ConductivityPlot.tsx';
 
 const MOISTURE = {
   dry: 0,

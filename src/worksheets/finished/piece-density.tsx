@@ -17,8 +17,8 @@ import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { waterDensity } from '../../core/water/density.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { pieceFields } from '../shared/piece-fields.ts';
+import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
+import { pieceFields } from './piece-fields.ts';
 
 /** Readings without their ±: the worksheet carries that itself. */
 const exact = (value: number) => ({ value, uncertainty: 0 });

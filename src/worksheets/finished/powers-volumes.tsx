@@ -5,14 +5,14 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { sandTakenAsDry } from '../mix/sand-taken-as-dry.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { cubicMetre } from '../shared/cubic-metre.ts';
-import { unfitFoam } from '../shared/foam-doubt.ts';
-import { foamShare } from '../shared/foam-share.ts';
-import { mixRefusals } from '../shared/mix-refusals.ts';
-import { wetDensity } from '../shared/part-densities.ts';
-import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { PARTS, SETS, VolumesPlot } from '../shared/VolumesPlot.tsx';
+import { unfitFoam } from '../shared/foam/foam-doubt.ts';
+import { foamShare } from '../shared/foam/foam-share.ts';
+import { cubicMetre } from '../shared/mix/cubic-metre.ts';
+import { mixRefusals } from '../shared/mix/mix-refusals.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { wetDensity } from '../shared/part/part-densities.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { PARTS, SETS, VolumesPlot } from './drawn/VolumesPlot.tsx';
 
 const whole = (share: number) => `${(share * 100).toFixed(0)}\u00a0%`;
 

@@ -9,13 +9,13 @@ import {
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DAYS, KPA } from '../shared/amounts.ts';
-import { barAge, barMean } from '../shared/bar-fields.ts';
-import { FEW } from '../shared/bars-doubt.ts';
-import { densitiesDoubt } from '../shared/densities-doubt.ts';
-import { dryDensity, wetDensity } from '../shared/part-densities.ts';
-import { StrengthChart } from '../shared/StrengthChart.tsx';
-import { STRENGTH_TABLE, strengthName, strengthRows } from '../shared/strength-rows.ts';
+import { densitiesDoubt } from '../shared/mix/densities-doubt.ts';
+import { dryDensity, wetDensity } from '../shared/part/part-densities.ts';
+import { barAge, barMean } from '../shared/strength/bar-fields.ts';
+import { FEW } from '../shared/strength/bars-doubt.ts';
+import { STRENGTH_TABLE, strengthName, strengthRows } from '../shared/strength/strength-rows.ts';
+import { DAYS, KPA } from '../shared/words/amounts.ts';
+import { StrengthChart } from './drawn/StrengthChart.tsx';
 
 /** The source whose figure is the upper end. */
 const setBy = ({ relations, high }: Extract<StrengthBand, { known: true }>) => {

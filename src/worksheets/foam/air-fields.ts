@@ -1,6 +1,6 @@
 import { demand } from '../../core/domain-error.ts';
 import { number } from '../../islands/fields.ts';
-import { BAR, vesselSaid } from '../shared/stored.ts';
+import { BAR, vesselSaid } from '../shared/air/stored.ts';
 
 export const GAUGE = BAR;
 export const AIR_FLOW = { metric: 'L/min', us: 'cfm' } as const;

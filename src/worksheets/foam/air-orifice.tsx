@@ -10,9 +10,9 @@ import { demand } from '../../core/domain-error.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { OrificePlot } from '../shared/OrificePlot.tsx';
-import { muchPressure } from '../shared/stored.ts';
+import { muchPressure } from '../shared/air/stored.ts';
 import { AIR_FLOW, aroundFields, GAUGE } from './air-fields.ts';
+import { OrificePlot } from './drawn/OrificePlot.tsx';
 
 const HOLE = { metric: 'mm2', us: 'in2' } as const;
 const DISCHARGE = { sharp: SHARP_EDGED, rounded: ROUNDED } as const;

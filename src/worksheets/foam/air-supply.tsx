@@ -4,9 +4,6 @@ import { compressorBalance, receiverContents } from '../../core/air/receiver.ts'
 import { foamDensity } from '../../core/foam/density.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { unfitFoam } from '../shared/foam-doubt.ts';
-import { foamDensityField } from '../shared/recipe.ts';
 import {
   mindStored,
   muchPressure,
@@ -14,7 +11,10 @@ import {
   storedAt,
   storedNotes,
   storedResults,
-} from '../shared/stored.ts';
+} from '../shared/air/stored.ts';
+import { unfitFoam } from '../shared/foam/foam-doubt.ts';
+import { foamDensityField } from '../shared/mix/recipe.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 import { AIR_FLOW, AIR_VOLUME, aroundFields, demandFuller, vesselFields } from './air-fields.ts';
 
 /** Small piston machines are commonly built to run half of the time; from memory. Well above that is doubted. A choice. */

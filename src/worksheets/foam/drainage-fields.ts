@@ -1,7 +1,7 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
-import { PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
-import { foamDensityField } from '../shared/recipe.ts';
+import { foamDensityField } from '../shared/mix/recipe.ts';
+import { PERCENT, SMALL_VOLUME } from '../shared/words/amounts.ts';
 import { demoDrainage, typedReadings } from './demo-drainage.ts';
 
 const SMALL_MASS = { metric: 'kg', us: 'oz' } as const;

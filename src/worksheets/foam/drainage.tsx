@@ -8,10 +8,10 @@ import { exampleFields } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { FOAM, PERCENT } from '../shared/amounts.ts';
-import { DrainagePlot } from '../shared/DrainagePlot.tsx';
-import { unfitFoam } from '../shared/foam-doubt.ts';
+import { unfitFoam } from '../shared/foam/foam-doubt.ts';
+import { FOAM, PERCENT } from '../shared/words/amounts.ts';
 import { drainageFields } from './drainage-fields.ts';
+import { DrainagePlot } from './drawn/DrainagePlot.tsx';
 
 /** Foam that loses a quarter sooner than this is thin before it can be folded in, s. Common practice, no source. */
 const BRIEF = 3 * MINUTE;

@@ -7,14 +7,14 @@ import { WET_FOAM } from '../../core/foam/wet-foam.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { FOAM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
-import { netWords } from '../shared/as-said.ts';
-import { ASSUMED_FOAM } from '../shared/assumed-foam.ts';
-import { densityDoubt } from '../shared/density-doubt.ts';
-import { DRAINED } from '../shared/drained-foam.ts';
-import { FoamScale } from '../shared/FoamScale.tsx';
-import { unsureFoam } from '../shared/foam-doubt.ts';
-import { foamFault, isFoam, LIGHT_FOAM } from '../shared/is-foam.ts';
+import { ASSUMED_FOAM } from '../shared/foam/assumed-foam.ts';
+import { DRAINED } from '../shared/foam/drained-foam.ts';
+import { unsureFoam } from '../shared/foam/foam-doubt.ts';
+import { foamFault, isFoam, LIGHT_FOAM } from '../shared/foam/is-foam.ts';
+import { densityDoubt } from '../shared/mix/density-doubt.ts';
+import { FOAM, PERCENT, SMALL_VOLUME } from '../shared/words/amounts.ts';
+import { netWords } from '../shared/words/as-said.ts';
+import { FoamScale } from './drawn/FoamScale.tsx';
 import { weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */

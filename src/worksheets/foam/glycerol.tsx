@@ -4,8 +4,8 @@ import { GLYCEROL_DENSITY } from '../../core/foam/solution.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
-import { ViscosityChart } from '../shared/ViscosityChart.tsx';
+import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/words/amounts.ts';
+import { ViscosityChart } from './drawn/ViscosityChart.tsx';
 
 const WEIGHT = { metric: 'kg/m3', us: 'lb/gal' } as const;
 const SHARES = [0, 0.02, 0.05, 0.1, 0.2, 0.3, 0.4] as const;

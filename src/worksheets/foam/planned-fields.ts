@@ -1,6 +1,6 @@
 import { number } from '../../islands/fields.ts';
-import { foamShare } from '../shared/foam-share.ts';
-import { foamDensityField } from '../shared/recipe.ts';
+import { foamShare } from '../shared/foam/foam-share.ts';
+import { foamDensityField } from '../shared/mix/recipe.ts';
 
 /** The batch a foam is for, as other worksheets have planned it; seldom typed here. */
 export const plannedFields = {

@@ -4,7 +4,6 @@ import { criticalRatio } from '../../core/air/orifice.ts';
 import { receiverContents } from '../../core/air/receiver.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { BlowDownPlot } from '../shared/BlowDownPlot.tsx';
 import {
   mindStored,
   muchPressure,
@@ -12,8 +11,9 @@ import {
   storedAt,
   storedNotes,
   storedResults,
-} from '../shared/stored.ts';
+} from '../shared/air/stored.ts';
 import { AIR_VOLUME, aroundFields, demandFuller, GAUGE, vesselFields } from './air-fields.ts';
+import { BlowDownPlot } from './drawn/BlowDownPlot.tsx';
 
 const HOLE = { metric: 'mm2', us: 'in2' } as const;
 

@@ -6,8 +6,8 @@ import {
   partsWater,
   priming,
   stated,
-} from '../shared/dose-fields.ts';
-import { foamDensityField } from '../shared/recipe.ts';
+} from '../shared/foam/dose-fields.ts';
+import { foamDensityField } from '../shared/mix/recipe.ts';
 
 /** What a foaming solution is asked for. */
 export const solutionFields = {

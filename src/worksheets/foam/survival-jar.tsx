@@ -7,10 +7,10 @@ import { fromUnit } from '../../core/quantity/convert.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { unfitFoam } from '../shared/foam-doubt.ts';
-import { JarPlot } from '../shared/JarPlot.tsx';
-import { targetRefusals } from '../shared/target-refusals.ts';
+import { unfitFoam } from '../shared/foam/foam-doubt.ts';
+import { targetRefusals } from '../shared/mix/target-refusals.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { JarPlot } from './drawn/JarPlot.tsx';
 import { plannedFields } from './planned-fields.ts';
 
 /** The most one code lets the density grow from the mixer to the form. @source california-721-2-1 */

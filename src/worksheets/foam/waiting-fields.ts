@@ -1,7 +1,7 @@
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { PERCENT } from '../shared/amounts.ts';
-import { DRAINS, drains, howItDrains } from '../shared/drains.ts';
+import { DRAINS, drains, howItDrains } from '../shared/foam/drains.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 import { plannedFields } from './planned-fields.ts';
 
 const DOSES = {

@@ -1,8 +1,8 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { FOAM, SMALL_VOLUME } from '../shared/amounts.ts';
-import { zeroed } from '../shared/foam-vessel.ts';
-import { AS_ASSUMED } from '../shared/is-foam.ts';
+import { zeroed } from '../shared/foam/foam-vessel.ts';
+import { AS_ASSUMED } from '../shared/foam/is-foam.ts';
+import { FOAM, SMALL_VOLUME } from '../shared/words/amounts.ts';
 
 const full = number('mass', {
   label: 'Vessel, struck full of foam',

@@ -11,21 +11,21 @@ import { type CureLog, filled, stageOf } from '../../bench/records/record.ts';
 import { swapBench } from '../../bench/swap-bench.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
-import { BatchOutcome } from '../shared/BatchOutcome.tsx';
-import { CastOn } from '../shared/CastOn.tsx';
-import { ConflictView } from '../shared/ConflictView.tsx';
-import { CorrectionsMade } from '../shared/CorrectionsMade.tsx';
-import { CureLogInput } from '../shared/CureLogInput.tsx';
-import { NotStored } from '../shared/NotStored.tsx';
-import { PhotoStrip } from '../shared/PhotoStrip.tsx';
-import { ReadOut } from '../shared/ReadOut.tsx';
-import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
-import { PieceVolume, RecordOffers } from '../shared/RecordOffers.tsx';
-import { BY_STAGE } from '../shared/record-fields.ts';
-import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
-import { takeBatch } from '../shared/refused-notice.ts';
-import { removeAndTell } from '../shared/removed-notice.ts';
-import { useEditor } from '../shared/use-editor.ts';
+import { ReadOut } from '../shared/words/ReadOut.tsx';
+import { BatchOutcome } from './records/BatchOutcome.tsx';
+import { CastOn } from './records/CastOn.tsx';
+import { ConflictView } from './records/ConflictView.tsx';
+import { CorrectionsMade } from './records/CorrectionsMade.tsx';
+import { CureLogInput } from './records/CureLogInput.tsx';
+import { NotStored } from './records/NotStored.tsx';
+import { PhotoStrip } from './records/PhotoStrip.tsx';
+import { namesOf, RecordFields } from './records/RecordFields.tsx';
+import { PieceVolume, RecordOffers } from './records/RecordOffers.tsx';
+import { BY_STAGE } from './records/record-fields.ts';
+import { nameOf, STAGE_NAMES } from './records/record-words.ts';
+import { takeBatch } from './records/refused-notice.ts';
+import { removeAndTell } from './records/removed-notice.ts';
+import { useEditor } from './records/use-editor.ts';
 
 /** One batch over its days. Which one stands in the address: `#<id>`. */
 export default function Batch() {

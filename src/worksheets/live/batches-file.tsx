@@ -10,8 +10,8 @@ import { type Bench, onBench } from '../../bench/store.ts';
 import { swapBench } from '../../bench/swap-bench.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Table } from '../../islands/parts/Table.tsx';
-import { Differences } from '../shared/Differences.tsx';
-import { FileButton } from '../shared/FileButton.tsx';
+import { FileButton } from '../shared/log/FileButton.tsx';
+import { Differences } from './records/Differences.tsx';
 import {
   against,
   benchToTake,
@@ -21,9 +21,9 @@ import {
   photoKey,
   takesBench,
   wordsFor,
-} from '../shared/record-coming.ts';
-import { nameOf } from '../shared/record-words.ts';
-import { useTakeOut } from '../shared/use-take-out.ts';
+} from './records/record-coming.ts';
+import { nameOf } from './records/record-words.ts';
+import { useTakeOut } from './records/use-take-out.ts';
 
 /** Where the focus goes from a button that goes. */
 const [SAID, COMING] = ['batches-file-said', 'batches-file-coming'];

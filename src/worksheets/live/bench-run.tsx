@@ -9,19 +9,19 @@ import { $going, $left, type Going, runInstead } from '../../bench/run.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { RunBatch } from '../shared/RunBatch.tsx';
-import type { RunCaution } from '../shared/RunCautions.tsx';
-import { RUN_STEPS } from '../shared/RunSteps.tsx';
-import { nameOf } from '../shared/record-words.ts';
-import { tellRefused } from '../shared/refused-notice.ts';
-import { begun, foamCounts, isOver, isPast, PAST, resumed } from '../shared/run-going.ts';
-import { named } from '../shared/run-name.ts';
-import { isRecent } from '../shared/run-recent.ts';
-import { isUnmixed, unfinishedOf } from '../shared/run-unfinished.ts';
-import { useEditor } from '../shared/use-editor.ts';
-import { useMinute } from '../shared/use-minute.ts';
-import { tellDamaged } from '../shared/use-records.ts';
 import FoamClock, { CLOCK_NOTICE } from './foam-clock.tsx';
+import { nameOf } from './records/record-words.ts';
+import { tellRefused } from './records/refused-notice.ts';
+import { useEditor } from './records/use-editor.ts';
+import { tellDamaged } from './records/use-records.ts';
+import { RunBatch } from './run/RunBatch.tsx';
+import type { RunCaution } from './run/RunCautions.tsx';
+import { RUN_STEPS } from './run/RunSteps.tsx';
+import { begun, foamCounts, isOver, isPast, PAST, resumed } from './run/run-going.ts';
+import { named } from './run/run-name.ts';
+import { isRecent } from './run/run-recent.ts';
+import { isUnmixed, unfinishedOf } from './run/run-unfinished.ts';
+import { useMinute } from './sheet/use-minute.ts';
 
 /** One batch at the bench, step by step, written into its record as it goes. */
 export default function BenchRun({ given }: { readonly given?: unknown }) {

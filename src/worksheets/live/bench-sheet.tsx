@@ -10,17 +10,17 @@ import correct from '../mix/correct.tsx';
 import { AT_THE_BENCH, nextLoad } from '../mix/next-load.ts';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
-import { FOAM, JUG, PERCENT } from '../shared/amounts.ts';
-import { overflows } from '../shared/correction-advice.ts';
-import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
-import { countInWords, piecesInWords } from '../shared/pieces-words.ts';
-import { sheetBlanks } from '../shared/sheet-blanks.ts';
-import { foamInBuckets, foamVessel, vesselWords } from '../shared/sheet-buckets.ts';
-import { solutionOrder } from '../shared/solution-order.ts';
-import { restsOn, stillExample } from '../shared/still-example.ts';
-import { jointsKnown } from '../shared/whole-pieces.ts';
-import { worked } from '../shared/worked.ts';
+import { solutionOrder } from '../shared/foam/solution-order.ts';
+import { overflows } from '../shared/mix/correction-advice.ts';
+import { PlanHeld, planHeld } from '../shared/mix/PlanHeld.tsx';
+import { countInWords, piecesInWords } from '../shared/mix/pieces-words.ts';
+import { jointsKnown } from '../shared/mix/whole-pieces.ts';
+import { FOAM, JUG, PERCENT } from '../shared/words/amounts.ts';
+import { worked } from '../shared/words/worked.ts';
 import waterHardness from '../water/water-hardness.tsx';
+import { sheetBlanks } from './sheet/sheet-blanks.ts';
+import { foamInBuckets, foamVessel, vesselWords } from './sheet/sheet-buckets.ts';
+import { restsOn, stillExample } from './sheet/still-example.ts';
 
 /** As many loads have room of their own on one page. */
 const MOST_LOADS = 3;

@@ -5,21 +5,21 @@ import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { HOURS, PERCENT } from '../shared/amounts.ts';
-import { doubtedWords } from '../shared/doubted-words.ts';
-import { dryColumn } from '../shared/dry-column.ts';
-import type { Said } from '../shared/LandingChart.tsx';
-import { noCharts } from '../shared/no-charts.ts';
-import { isDoubted } from '../shared/record-doubts.ts';
-import { landedOf } from '../shared/record-landed.ts';
-import { ageWhenStripped, driedDensity, reckon, tellsOfFoam } from '../shared/record-numbers.ts';
-import { landedDensity, nameOf, namesInWords, weighedDensity } from '../shared/record-words.ts';
-import { signedPercent } from '../shared/signed-percent.ts';
-import { useRecords } from '../shared/use-records.ts';
-import { useStrengthDoubts } from '../shared/use-strength-doubts.ts';
-import { withPm } from '../shared/with-pm.ts';
+import { HOURS, PERCENT } from '../shared/words/amounts.ts';
+import { withPm } from '../shared/words/with-pm.ts';
+import { doubtedWords } from './compare/doubted-words.ts';
+import { dryColumn } from './compare/dry-column.ts';
+import type { Said } from './compare/LandingChart.tsx';
+import { noCharts } from './compare/no-charts.ts';
+import { landedOf } from './compare/record-landed.ts';
+import { signedPercent } from './compare/signed-percent.ts';
+import { isDoubted } from './records/record-doubts.ts';
+import { ageWhenStripped, driedDensity, reckon, tellsOfFoam } from './records/record-numbers.ts';
+import { landedDensity, nameOf, namesInWords, weighedDensity } from './records/record-words.ts';
+import { useRecords } from './records/use-records.ts';
+import { useStrengthDoubts } from './records/use-strength-doubts.ts';
 
-type Charts = typeof import('../shared/LandingChart.tsx');
+type Charts = typeof import('./compare/LandingChart.tsx');
 /** Below these, a chart of them says nothing. */
 const FEWEST = 2;
 /** As many of the latest as a table can be read. */
@@ -48,7 +48,7 @@ export default function CompareBatches() {
   const { doubtsOf, lost } = useStrengthDoubts(records);
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
-      import('../shared/LandingChart.tsx').then(
+      import('./compare/LandingChart.tsx').then(
         ({ LandingChart, PredictedChart, chartJudgement }) =>
           setCharts({ LandingChart, PredictedChart, chartJudgement }),
         noCharts,

@@ -14,7 +14,7 @@ import { useClock } from '../../islands/clock.ts';
 import { useKept } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Way } from '../../islands/parts/Way.tsx';
-import { milestone, onClock } from '../shared/milestones.ts';
+import { milestone, onClock } from './sheet/milestones.ts';
 
 /** Four times a second, so that no second is seen to be skipped. */
 const TICK = 250;

@@ -4,7 +4,7 @@ import { proportion } from '../../core/mix/proportion.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { demo } from '../demo.ts';
-import { Bucket } from '../shared/Bucket.tsx';
+import { Bucket } from '../shared/mix/Bucket.tsx';
 
 /** The picture on the first page: one bucket, unblended, at a density the reader moves. */
 export default function HomeBucket() {

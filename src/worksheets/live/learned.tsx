@@ -6,14 +6,14 @@ import { type Lesson, PRIORS } from '../../core/records/priors.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
-import { lastingChange } from '../shared/lasting-change.ts';
-import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
-import { NEAR_ENOUGH } from '../shared/near-enough.ts';
-import { oddsOf, timesIn100 } from '../shared/record-odds.ts';
-import { nameOf } from '../shared/record-words.ts';
-import { StrengthPoints } from '../shared/StrengthPoints.tsx';
-import { signedTenths } from '../shared/signed-percent.ts';
-import { useRecords } from '../shared/use-records.ts';
+import { NEAR_ENOUGH } from '../shared/mix/near-enough.ts';
+import { StrengthPoints } from './compare/StrengthPoints.tsx';
+import { signedTenths } from './compare/signed-percent.ts';
+import { lastingChange } from './records/lasting-change.ts';
+import { type LessonLearned, refreshLearned } from './records/lessons.ts';
+import { oddsOf, timesIn100 } from './records/record-odds.ts';
+import { nameOf } from './records/record-words.ts';
+import { useRecords } from './records/use-records.ts';
 
 /** How each lesson is said: its name, and its numbers as text. */
 const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; unit: string }>> = {

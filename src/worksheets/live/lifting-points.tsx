@@ -5,8 +5,8 @@ import { CARRIED } from '../../core/demould/multipliers.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { demo } from '../demo.ts';
-import { KPA } from '../shared/amounts.ts';
-import { HandlingShape } from '../shared/HandlingShape.tsx';
+import { HandlingShape } from '../demould/drawn/HandlingShape.tsx';
+import { KPA } from '../shared/words/amounts.ts';
 
 const { length, width, thickness } = demo.slab;
 const slab = { length, width, depth: thickness, density: demo.wetDensity };

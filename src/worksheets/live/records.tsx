@@ -9,12 +9,12 @@ import { photosOf, putRecords, saveRecord } from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
-import { RecordsRoom } from '../shared/RecordsRoom.tsx';
-import { nameOf, progressOf, weighedDensity } from '../shared/record-words.ts';
-import { tellRefused } from '../shared/refused-notice.ts';
-import { removeToBin, sayRemoved, tellRemoved } from '../shared/removed-notice.ts';
-import { named } from '../shared/run-name.ts';
-import { useRecords } from '../shared/use-records.ts';
+import { RecordsRoom } from './records/RecordsRoom.tsx';
+import { nameOf, progressOf, weighedDensity } from './records/record-words.ts';
+import { tellRefused } from './records/refused-notice.ts';
+import { removeToBin, sayRemoved, tellRemoved } from './records/removed-notice.ts';
+import { useRecords } from './records/use-records.ts';
+import { named } from './run/run-name.ts';
 
 /** All saved batches: to open, begin, remove, and to see how much room they take. */
 export default function Records() {
@@ -28,7 +28,7 @@ export default function Records() {
     performance.measure('batches-listed', 'batches-asked');
     // Learning waits until the list stands.
     const timer = setTimeout(async () => {
-      const { refreshLearned } = await import('../shared/lessons.ts');
+      const { refreshLearned } = await import('./records/lessons.ts');
       refreshLearned(records);
     }, 200);
     return () => clearTimeout(timer);
@@ -89,7 +89,7 @@ export default function Records() {
     return done.ok;
   };
   const loadDemo = async () => {
-    const { demoBatches } = await arrived(import('../shared/demo-batches.ts'));
+    const { demoBatches } = await arrived(import('./records/demo-batches.ts'));
     // Those removed before could only be put back beside themselves.
     if (await put(demoBatches())) withdraw('demo');
   };

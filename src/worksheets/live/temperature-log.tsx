@@ -7,14 +7,14 @@ import { type Say, speaker } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
 import { Said } from '../../islands/parts/Said.tsx';
-import { castAt } from '../shared/curing-fields.ts';
-import { FileButton } from '../shared/FileButton.tsx';
-import { LOG_FILES, LogText, SCALES } from '../shared/LogText.tsx';
-import type { Answers, Brought } from '../shared/logger-file.ts';
-import { momentInWords } from '../shared/moments.ts';
+import { castAt } from '../curing/curing-fields.ts';
+import { FileButton } from '../shared/log/FileButton.tsx';
+import { LOG_FILES, LogText, SCALES } from '../shared/log/LogText.tsx';
+import type { Answers, Brought } from '../shared/log/logger-file.ts';
+import { momentInWords } from '../shared/time/moments.ts';
 
 /** What reads a file is fetched once there is one. */
-const reader = () => arrived(import('../shared/logger-file.ts'));
+const reader = () => arrived(import('../shared/log/logger-file.ts'));
 type Reader = Awaited<ReturnType<typeof reader>>;
 
 /** A place to drop or paste a logger's file: says what it read, row by row, and puts it on the bench. */

@@ -8,10 +8,10 @@ import { wetDensity } from '../../core/mix/weigh.ts';
 import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { densityDoubt } from '../shared/density-doubt.ts';
-import { sandCement, waterCement } from '../shared/recipe.ts';
-import { saidApart } from '../shared/said-apart.ts';
+import { densityDoubt } from '../shared/mix/density-doubt.ts';
+import { sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
 import { pasteWaterCement, solutionCement } from './paste-water.ts';
 import { counts, helpedCementDensity } from './recipe-fields.ts';
 

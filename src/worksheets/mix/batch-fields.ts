@@ -1,7 +1,7 @@
 import { choice, number } from '../../islands/fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { BATCH_VOLUME } from '../shared/batch-volume.ts';
-import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { BATCH_VOLUME } from '../shared/mix/batch-volume.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 import { FIBRE_NAMES } from './fibre-names.ts';
 import { foamLives } from './foam-lives.ts';
 import { largestLoad, leastLoads } from './load-fields.ts';

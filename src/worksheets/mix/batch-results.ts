@@ -1,8 +1,8 @@
 import type { wholeBags } from '../../core/mix/bags.ts';
 import type { Design } from '../../core/mix/batch-design.ts';
 import type { ResultSpec } from '../../islands/worksheet.ts';
-import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { FURTHER } from '../shared/further.ts';
+import { FURTHER } from '../shared/mix/further.ts';
+import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 
 /** The batch as worked out; the mixer loads it takes, and what whole bags would make of it. */
 interface Worked {

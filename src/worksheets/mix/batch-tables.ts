@@ -1,8 +1,8 @@
 import type { wholeBags } from '../../core/mix/bags.ts';
 import type { Design } from '../../core/mix/batch-design.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { FURTHER, FURTHER_NAMES, type Further } from '../shared/further.ts';
+import { FURTHER, FURTHER_NAMES, type Further } from '../shared/mix/further.ts';
+import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 
 export const NAMES: Readonly<Record<keyof Design['volumes'], string>> = {
   binder: 'cement',

@@ -3,17 +3,17 @@ import { designBatch } from '../../core/mix/batch-design.ts';
 import { MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ASSUMED_FOAM } from '../shared/assumed-foam.ts';
-import { Bucket } from '../shared/Bucket.tsx';
-import { judgeBy } from '../shared/judge-by.ts';
-import { mixRefusals } from '../shared/mix-refusals.ts';
-import { OWN_PLAN, ownPlan } from '../shared/own-plan.ts';
+import { ASSUMED_FOAM } from '../shared/foam/assumed-foam.ts';
+import { Bucket } from '../shared/mix/Bucket.tsx';
+import { mixRefusals } from '../shared/mix/mix-refusals.ts';
+import { judgeBy } from '../shared/words/judge-by.ts';
 import { batchDoubts } from './batch-doubts.ts';
 import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
 import { results } from './batch-results.ts';
 import { amountsOf, bagRows, leavesFurther, NAMES } from './batch-tables.ts';
 import { assumedDoubt } from './mix-doubts.ts';
+import { OWN_PLAN, ownPlan } from './own-plan.ts';
 
 /** For less of a bag than this nobody rounds to whole ones. A choice. */
 const PART_OF_A_BAG = 0.1;

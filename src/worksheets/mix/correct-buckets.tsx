@@ -10,7 +10,8 @@ import { wetDensity } from '../../core/mix/weigh.ts';
 import type { Values } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ADDED_FOAM, ADDED_FOAM_MASS, FOAM, PERCENT } from '../shared/amounts.ts';
+import { DRAINED } from '../shared/foam/drained-foam.ts';
+import { drainageOf } from '../shared/foam/drains.ts';
 import {
   addWords,
   doubtWords,
@@ -20,12 +21,11 @@ import {
   type MixAdvice,
   mixAdvice,
   spentJudgement,
-} from '../shared/correction-advice.ts';
-import { densityDoubt } from '../shared/density-doubt.ts';
-import { DRAINED } from '../shared/drained-foam.ts';
-import { drainageOf } from '../shared/drains.ts';
-import { baseCell, correctionColumns } from '../shared/one-unit.ts';
-import { targetRefusals } from '../shared/target-refusals.ts';
+} from '../shared/mix/correction-advice.ts';
+import { densityDoubt } from '../shared/mix/density-doubt.ts';
+import { targetRefusals } from '../shared/mix/target-refusals.ts';
+import { ADDED_FOAM, ADDED_FOAM_MASS, FOAM, PERCENT } from '../shared/words/amounts.ts';
+import { baseCell, correctionColumns } from '../shared/words/one-unit.ts';
 import { correctFields } from './correct-fields.ts';
 import { roundReadings } from './round-readings.ts';
 import { noSuchMix } from './weighing-doubts.ts';

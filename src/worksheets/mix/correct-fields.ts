@@ -1,9 +1,9 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { DRAINS, drains, howItDrains } from '../shared/drains.ts';
-import { zeroed } from '../shared/foam-vessel.ts';
-import { foamDensityField } from '../shared/recipe.ts';
+import { DRAINS, drains, howItDrains } from '../shared/foam/drains.ts';
+import { zeroed } from '../shared/foam/foam-vessel.ts';
+import { foamDensityField } from '../shared/mix/recipe.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 import { weighingBucket } from './weighing-bucket.ts';
 

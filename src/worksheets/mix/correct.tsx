@@ -6,8 +6,6 @@ import { wetDensity } from '../../core/mix/weigh.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ADDED_FOAM, ADDED_FOAM_MASS, PERCENT } from '../shared/amounts.ts';
-import { netWords } from '../shared/as-said.ts';
 import {
   addWords,
   doubtWords,
@@ -16,12 +14,14 @@ import {
   spentJudgement,
   TO_EXAMPLE,
   vesselFor,
-} from '../shared/correction-advice.ts';
-import { densityDoubt } from '../shared/density-doubt.ts';
-import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from '../shared/own-plan.ts';
-import { saidApart } from '../shared/said-apart.ts';
-import { targetRefusals } from '../shared/target-refusals.ts';
+} from '../shared/mix/correction-advice.ts';
+import { densityDoubt } from '../shared/mix/density-doubt.ts';
+import { targetRefusals } from '../shared/mix/target-refusals.ts';
+import { ADDED_FOAM, ADDED_FOAM_MASS, PERCENT } from '../shared/words/amounts.ts';
+import { netWords } from '../shared/words/as-said.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
+import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from './own-plan.ts';
 import { pasteWaterCement } from './paste-water.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 import { grownWords, noSuchMix, waterDoubt } from './weighing-doubts.ts';

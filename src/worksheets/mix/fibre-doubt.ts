@@ -6,7 +6,7 @@ import {
 } from '../../core/mix/fibres.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 
 /** What is strange about so much of a fibre, a share of the finished mix’s volume. */
 export function fibreDoubt(kind: FibreKind, share: number, say: Say): Judgement | undefined {

@@ -1,8 +1,8 @@
 import { FIBRES, fibreCount, fibreMass, fibreShare } from '../../core/mix/fibres.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
-import { BATCH_VOLUME } from '../shared/batch-volume.ts';
+import { BATCH_VOLUME } from '../shared/mix/batch-volume.ts';
+import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/words/amounts.ts';
 import { fibreDoubt } from './fibre-doubt.ts';
 import { FIBRE_NAMES } from './fibre-names.ts';
 

@@ -1,5 +1,5 @@
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { foamShare } from '../shared/foam-share.ts';
+import { foamShare } from '../shared/foam/foam-share.ts';
 
 // By itself: what the reader's batches offer beside it is fetched by the pages that ask for it alone.
 

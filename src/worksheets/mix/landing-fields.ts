@@ -2,11 +2,11 @@ import { POUND_PER_CUBIC_FOOT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
-import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { foamShare } from '../shared/foam-share.ts';
-import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
-import { NEAR_ENOUGH } from '../shared/near-enough.ts';
-import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { foamShare } from '../shared/foam/foam-share.ts';
+import { FOAM_VESSEL } from '../shared/foam/foam-vessel.ts';
+import { NEAR_ENOUGH } from '../shared/mix/near-enough.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 import { cementDensity, counts } from './recipe-fields.ts';
 
 /** A usual band of supply, kg/m³ either way. @source uk-supply-practice */

@@ -8,10 +8,10 @@ import {
 import { wholeOnes } from '../../core/mix/whole.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { FOAM } from '../shared/amounts.ts';
-import { ASSUMED_FOAM } from '../shared/assumed-foam.ts';
-import { foamFaultDoubt } from '../shared/foam-doubt.ts';
-import { hundredths } from '../shared/mix-refusals.ts';
+import { ASSUMED_FOAM } from '../shared/foam/assumed-foam.ts';
+import { foamFaultDoubt } from '../shared/foam/foam-doubt.ts';
+import { hundredths } from '../shared/mix/mix-refusals.ts';
+import { FOAM } from '../shared/words/amounts.ts';
 import { stiffDoubt } from './stiff-doubt.ts';
 
 /**

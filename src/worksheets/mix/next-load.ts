@@ -1,7 +1,7 @@
 import type { Entries, KeptResults } from '../../bench/entries.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { worked } from '../shared/worked.ts';
+import { worked } from '../shared/words/worked.ts';
 import correct from './correct.tsx';
 
 /** What of the weighing is known only once a load is mixed. */

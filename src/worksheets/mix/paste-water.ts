@@ -3,7 +3,7 @@ import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { number } from '../../islands/fields.ts';
-import { waterCement } from '../shared/recipe.ts';
+import { waterCement } from '../shared/mix/recipe.ts';
 import { countsElsewhere } from './recipe-fields.ts';
 
 /** The part of a w/c as typed which is no water of the base mix, where it counts all water. */

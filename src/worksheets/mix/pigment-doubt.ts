@@ -6,7 +6,7 @@ import {
 } from '../../core/mix/pigment.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { SMALL_MASS } from '../shared/amounts.ts';
+import { SMALL_MASS } from '../shared/words/amounts.ts';
 
 /** A share as it is said in a sentence. */
 const percent = (share: number) => `${share * 100}\u00a0%`;

@@ -1,5 +1,5 @@
 import { number } from '../../islands/fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 
 export const pigmentShare = number('ratio', {
   label: 'Pigment, of cement and stand-ins',

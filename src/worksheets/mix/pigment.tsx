@@ -1,8 +1,8 @@
 import { PIGMENT_CEILING, PIGMENT_USUAL, pigmentMass } from '../../core/mix/pigment.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { DoseBar } from '../shared/DoseBar.tsx';
+import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
+import { DoseBar } from './drawn/DoseBar.tsx';
 import { pigmentDoubt } from './pigment-doubt.ts';
 import { pigmentShare } from './pigment-share.ts';
 

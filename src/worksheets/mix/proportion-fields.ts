@@ -1,7 +1,7 @@
 import { choice, number } from '../../islands/fields.ts';
-import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/dose-fields.ts';
-import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
-import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/foam/dose-fields.ts';
+import { FOAM_VESSEL } from '../shared/foam/foam-vessel.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
 import { foamLives } from './foam-lives.ts';
 import { largestLoad, leastLoads } from './load-fields.ts';
 import { cementDensity, convention, counts } from './recipe-fields.ts';

@@ -4,9 +4,9 @@ import { mixerLoads } from '../../core/mix/loads.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { sum } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
-import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
-import { mixRefusals } from '../shared/mix-refusals.ts';
-import { OWN_PLAN, ownPlan } from '../shared/own-plan.ts';
+import { mixRefusals } from '../shared/mix/mix-refusals.ts';
+import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/words/amounts.ts';
+import { OWN_PLAN, ownPlan } from './own-plan.ts';
 import { proportionFields } from './proportion-fields.ts';
 
 /** What “What goes into the batch?” works out: the plan by which a batch is weighed out. */

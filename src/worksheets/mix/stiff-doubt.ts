@@ -1,6 +1,6 @@
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 
 /**
  * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second

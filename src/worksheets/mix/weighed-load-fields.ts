@@ -1,7 +1,7 @@
 import { number } from '../../islands/fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { zeroed } from '../shared/foam-vessel.ts';
-import { foamDensityField, sandCement } from '../shared/recipe.ts';
+import { zeroed } from '../shared/foam/foam-vessel.ts';
+import { foamDensityField, sandCement } from '../shared/mix/recipe.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 import { largestLoad } from './load-fields.ts';
 import { baseRatioFields } from './paste-water.ts';
 import { weighingBucket } from './weighing-bucket.ts';

@@ -1,6 +1,6 @@
 import { FOAMED_BASE } from '../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { noBaseMixWords } from '../shared/no-base-mix.ts';
+import { noBaseMixWords } from '../shared/mix/no-base-mix.ts';
 
 /** A weighing that no blend comes to. */
 export const noSuchMix = (density: number, say: Say): string =>

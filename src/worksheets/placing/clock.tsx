@@ -4,8 +4,8 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { largestLoad, leastLoads } from '../mix/load-fields.ts';
-import { BATCH_VOLUME } from '../shared/batch-volume.ts';
-import { ClockChart } from '../shared/ClockChart.tsx';
+import { BATCH_VOLUME } from '../shared/mix/batch-volume.ts';
+import { ClockChart } from './drawn/ClockChart.tsx';
 
 const minutes = (label: string, example: string, more: object = {}) =>
   number('time', { label, example, min: '0 min', max: '1 d', ...more });

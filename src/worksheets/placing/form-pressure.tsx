@@ -3,8 +3,8 @@ import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/pa
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { FormSection } from '../shared/FormSection.tsx';
-import { judgeBy } from '../shared/judge-by.ts';
+import { judgeBy } from '../shared/words/judge-by.ts';
+import { FormSection } from './drawn/FormSection.tsx';
 import { METRES, practiceLift } from './practice-lift.ts';
 import { BENDS, MODULUS, pressureFields, RUNS, SPANS } from './pressure-fields.ts';
 

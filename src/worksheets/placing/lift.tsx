@@ -5,13 +5,13 @@ import { number } from '../../islands/fields.ts';
 import { offers } from '../../islands/parts/Offers.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { cubicMetre } from '../shared/cubic-metre.ts';
-import { unfitFoam } from '../shared/foam-doubt.ts';
-import { foamShare } from '../shared/foam-share.ts';
-import { LiftColumn } from '../shared/LiftColumn.tsx';
-import { mixRefusals } from '../shared/mix-refusals.ts';
-import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { unfitFoam } from '../shared/foam/foam-doubt.ts';
+import { foamShare } from '../shared/foam/foam-share.ts';
+import { cubicMetre } from '../shared/mix/cubic-metre.ts';
+import { mixRefusals } from '../shared/mix/mix-refusals.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { LiftColumn } from './drawn/LiftColumn.tsx';
 import { METRES, practiceLift } from './practice-lift.ts';
 
 /** Heights to compare, m: round ones in the unit they are read in. */

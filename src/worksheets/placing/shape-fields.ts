@@ -2,7 +2,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 
 const length = (label: string, example: string, when: readonly string[], more: object = {}) =>
   number('length', {

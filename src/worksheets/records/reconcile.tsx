@@ -5,15 +5,15 @@ import { number, type Units } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity } from '../mix/recipe-fields.ts';
 import { weighingBucket } from '../mix/weighing-bucket.ts';
-import { ADDED_FOAM, PERCENT } from '../shared/amounts.ts';
-import { scaleReads } from '../shared/as-said.ts';
-import { foamFaultDoubt } from '../shared/foam-doubt.ts';
-import { isFoam } from '../shared/is-foam.ts';
-import { lazy } from '../shared/lazy.ts';
-import { ReconcileBars } from '../shared/ReconcileBars.tsx';
-import { readingLimits } from '../shared/reading-limits.ts';
-import { foamDensityField } from '../shared/recipe.ts';
-import { reconcileJudgement } from '../shared/reconcile-words.ts';
+import { foamFaultDoubt } from '../shared/foam/foam-doubt.ts';
+import { isFoam } from '../shared/foam/is-foam.ts';
+import { readingLimits } from '../shared/mix/reading-limits.ts';
+import { foamDensityField } from '../shared/mix/recipe.ts';
+import { reconcileJudgement } from '../shared/mix/reconcile-words.ts';
+import { ADDED_FOAM, PERCENT } from '../shared/words/amounts.ts';
+import { scaleReads } from '../shared/words/as-said.ts';
+import { lazy } from '../shared/words/lazy.ts';
+import { ReconcileBars } from './drawn/ReconcileBars.tsx';
 
 const weighed = (
   label: string,

@@ -9,10 +9,10 @@ import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { demo } from '../demo.ts';
-import { SMALL_MASS } from '../shared/amounts.ts';
-import { EnergyBars } from '../shared/EnergyBars.tsx';
-import { pressureVolume } from '../shared/pressure-volume.ts';
-import { BAR, NO_PLATE, OFTEN_MARKED, unfitVessel, vesselSaid } from '../shared/stored.ts';
+import { pressureVolume } from '../shared/air/pressure-volume.ts';
+import { BAR, NO_PLATE, OFTEN_MARKED, unfitVessel, vesselSaid } from '../shared/air/stored.ts';
+import { SMALL_MASS } from '../shared/words/amounts.ts';
+import { EnergyBars } from './drawn/EnergyBars.tsx';
 
 const DISTANCE = { metric: 'm', us: 'ft' } as const;
 const SPEED = { metric: 'm/s', us: 'ft/s' } as const;

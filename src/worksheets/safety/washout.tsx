@@ -8,9 +8,9 @@ import {
 } from '../../core/safety/washout.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { SMALL_MASS } from '../shared/amounts.ts';
-import { PhScale } from '../shared/PhScale.tsx';
-import { saidApart } from '../shared/said-apart.ts';
+import { SMALL_MASS } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { PhScale } from './drawn/PhScale.tsx';
 
 /** Taken for corrosive from here up by European law on labelling. From memory. */
 const CORROSIVE = 11.5;

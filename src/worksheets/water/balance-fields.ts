@@ -2,7 +2,7 @@ import { STANDARD_ATMOSPHERE } from '../../core/quantity/constants.ts';
 import type { Pair } from '../../core/water/carbonate/speciate.ts';
 import type { Speciation, SpeciesName } from '../../core/water/carbonate/speciation.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { hardnessParts } from '../shared/hardness-parts.ts';
+import { hardnessParts } from './hardness-parts.ts';
 import {
   dissolved,
   otherIons,
@@ -10,7 +10,7 @@ import {
   readAlkalinity,
   readPH,
   waterTemperature,
-} from '../shared/water-fields.ts';
+} from './water-fields.ts';
 
 export const PPM = { metric: 'ppm', us: 'ppm' } as const;
 

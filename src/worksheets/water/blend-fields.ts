@@ -1,15 +1,9 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { slide } from '../../islands/parts/Slider.tsx';
-import { ALKALINITY } from '../shared/amounts.ts';
-import { softWater } from '../shared/soft-water.ts';
-import {
-  alkalinity,
-  hardness,
-  pH,
-  softHardness,
-  waterTemperature,
-} from '../shared/water-fields.ts';
+import { ALKALINITY } from '../shared/words/amounts.ts';
+import { softWater } from './soft-water.ts';
+import { alkalinity, hardness, pH, softHardness, waterTemperature } from './water-fields.ts';
 
 const conserved = { min: '0 mg/L', max: '500000 mg/L', when: { of: ['other'] } } as const;
 const byHardness = { when: { of: ['hardness'] } } as const;

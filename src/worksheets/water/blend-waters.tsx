@@ -6,14 +6,14 @@ import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { BlendFigure } from '../shared/BlendFigure.tsx';
-import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { lazy } from '../shared/lazy.ts';
-import { ofPH } from '../shared/of-ph.ts';
-import { stillHard } from '../shared/still-hard.ts';
-import { atBenchPressure, WATER_REFUSALS } from '../shared/water-solved.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { lazy } from '../shared/words/lazy.ts';
 import { blendFields } from './blend-fields.ts';
+import { BRINE_REFUSAL, demandFresh } from './brine.ts';
+import { BlendFigure } from './drawn/BlendFigure.tsx';
+import { ofPH } from './of-ph.ts';
+import { stillHard } from './still-hard.ts';
+import { atBenchPressure, WATER_REFUSALS } from './water-solved.ts';
 
 /** With more soft water than this, blending saves nothing worth the measuring. Common practice, no source. */
 const ALL_BUT_SOFT = 0.9;

@@ -7,22 +7,16 @@ import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { boil, POT_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { SMALL_MASS } from '../shared/amounts.ts';
-import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { hardnessParts } from '../shared/hardness-parts.ts';
-import { IonBars } from '../shared/IonBars.tsx';
-import { lazy } from '../shared/lazy.ts';
-import { ofPH, washedNote } from '../shared/of-ph.ts';
-import { softWater } from '../shared/soft-water.ts';
-import { softenedOrSlip } from '../shared/softened-or-slip.ts';
-import {
-  otherIons,
-  others,
-  readAlkalinity,
-  readPH,
-  waterTemperature,
-} from '../shared/water-fields.ts';
-import { WATER_BLAMES, WATER_REFUSALS, waterOf } from '../shared/water-solved.ts';
+import { SMALL_MASS } from '../shared/words/amounts.ts';
+import { lazy } from '../shared/words/lazy.ts';
+import { BRINE_REFUSAL, demandFresh } from './brine.ts';
+import { IonBars } from './drawn/IonBars.tsx';
+import { hardnessParts } from './hardness-parts.ts';
+import { ofPH, washedNote } from './of-ph.ts';
+import { softWater } from './soft-water.ts';
+import { softenedOrSlip } from './softened-or-slip.ts';
+import { otherIons, others, readAlkalinity, readPH, waterTemperature } from './water-fields.ts';
+import { WATER_BLAMES, WATER_REFUSALS, waterOf } from './water-solved.ts';
 
 /** The scale of the picture reaches to this, mol/m³. */
 const LEAST_DRAWN = fromUnit(50, 'hardness', 'mg/L CaCO3');

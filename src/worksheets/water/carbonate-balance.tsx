@@ -9,15 +9,15 @@ import { langelierField } from '../../core/water/langelier-field.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { ALKALINITY, PERCENT } from '../shared/amounts.ts';
-import { BalanceBars } from '../shared/BalanceBars.tsx';
-import { balancedBy, isReported } from '../shared/balanced-by.ts';
-import { twoIons } from '../shared/hardness-parts.ts';
-import { judgeBy } from '../shared/judge-by.ts';
-import { lazy } from '../shared/lazy.ts';
-import { ofPH } from '../shared/of-ph.ts';
-import { atBenchPressure, fizzing, theOthers, WATER_REFUSALS } from '../shared/water-solved.ts';
+import { ALKALINITY, PERCENT } from '../shared/words/amounts.ts';
+import { judgeBy } from '../shared/words/judge-by.ts';
+import { lazy } from '../shared/words/lazy.ts';
 import { balanceFields, imbalanceOf, PPM, pairOf, READ_AGAIN, SPECIES } from './balance-fields.ts';
+import { balancedBy, isReported } from './balanced-by.ts';
+import { BalanceBars } from './drawn/BalanceBars.tsx';
+import { twoIons } from './hardness-parts.ts';
+import { ofPH } from './of-ph.ts';
+import { atBenchPressure, fizzing, theOthers, WATER_REFUSALS } from './water-solved.ts';
 
 /** Within this of nought a water is called balanced. Common practice, no source. */
 const BALANCED = 0.3;

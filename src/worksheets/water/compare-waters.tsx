@@ -6,10 +6,10 @@ import {
 } from '../../core/water/comparison-test.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { SetFigure } from '../shared/SetFigure.tsx';
-import { saidApart } from '../shared/said-apart.ts';
-import { byHours } from '../shared/spelt.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { byHours } from '../shared/words/spelt.ts';
+import { SetFigure } from './drawn/SetFigure.tsx';
 
 const set = (label: string, example: string, bench: string) =>
   number('time', {

@@ -4,10 +4,10 @@ import { WASH_WATER } from '../../core/water/ph-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LimitBars } from '../shared/LimitBars.tsx';
-import { saidApart } from '../shared/said-apart.ts';
-import { atMost, saysAtMost } from '../shared/spelt.ts';
-import { dissolved, otherIons, pH } from '../shared/water-fields.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { atMost, saysAtMost } from '../shared/words/spelt.ts';
+import { LimitBars } from './drawn/LimitBars.tsx';
+import { dissolved, otherIons, pH } from './water-fields.ts';
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
 const NATURAL = 2;

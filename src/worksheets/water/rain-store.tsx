@@ -4,10 +4,10 @@ import { KINDS } from '../../core/quantity/kinds.ts';
 import { RUN_OFF, rainCaught, rainFor } from '../../core/water/rain-catch.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DAYS, PERCENT } from '../shared/amounts.ts';
-import { IonBars } from '../shared/IonBars.tsx';
-import { softWater } from '../shared/soft-water.ts';
-import { onSquareMetre } from '../shared/spelt.ts';
+import { DAYS, PERCENT } from '../shared/words/amounts.ts';
+import { onSquareMetre } from '../shared/words/spelt.ts';
+import { IonBars } from './drawn/IonBars.tsx';
+import { softWater } from './soft-water.ts';
 
 /** Legionella grows from here up, K. @source who-legionella (read second-hand) */
 const WARM = 298.15;

@@ -8,11 +8,11 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { baseWaterCement } from '../mix/paste-water.ts';
 import { countsElsewhere } from '../mix/recipe-fields.ts';
-import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { waterCement } from '../shared/recipe.ts';
-import { softWater } from '../shared/soft-water.ts';
-import { hardness, IN_SOLUTION } from '../shared/water-fields.ts';
+import { waterCement } from '../shared/mix/recipe.ts';
+import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from './brine.ts';
+import { softWater } from './soft-water.ts';
+import { hardness, IN_SOLUTION } from './water-fields.ts';
 
 const NAMES: Readonly<Record<Sequestrant, string>> = {
   citricAcid: 'Citric acid, dry',

@@ -5,11 +5,11 @@ import { besideCementWater, calciumChlorideEquivalent } from '../../core/water/s
 import { LIME_SODA_DEMAND } from '../../core/water/soften/lime-soda.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { waterCement } from '../shared/recipe.ts';
-import { saidApart } from '../shared/said-apart.ts';
-import { alkalinity, hardness } from '../shared/water-fields.ts';
+import { waterCement } from '../shared/mix/recipe.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { BRINE_REFUSAL, demandFresh } from './brine.ts';
+import { alkalinity, hardness } from './water-fields.ts';
 
 /** kg/m³ of calcium or magnesium bicarbonate said to be tolerable. @source pca-tolerable-salts */
 const TOLERABLE_BICARBONATE = 0.4;

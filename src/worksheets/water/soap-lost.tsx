@@ -2,12 +2,12 @@ import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import { EMPIRICAL_SOAP_LOSS, SOAPS, soapLeft, soapLost } from '../../core/water/soap.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { SoapPlot } from '../shared/SoapPlot.tsx';
-import { soapLoss } from '../shared/soap-loss.ts';
-import { hardness, IN_SOLUTION, softHardness } from '../shared/water-fields.ts';
-import { whichSoap } from '../shared/which-soap.ts';
+import { soapLoss } from '../shared/foam/soap-loss.ts';
+import { whichSoap } from '../shared/foam/which-soap.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from './brine.ts';
+import { SoapPlot } from './drawn/SoapPlot.tsx';
+import { hardness, IN_SOLUTION, softHardness } from './water-fields.ts';
 
 /** More dry soap, kg/m³, is no foam's: a tenth of its water. A choice: no source draws this line. */
 const MUCH_SOAP = 100;

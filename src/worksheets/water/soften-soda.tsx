@@ -11,17 +11,17 @@ import {
 } from '../../core/water/soften/washing-soda.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { SMALL_MASS } from '../shared/amounts.ts';
-import { balancedBy, isReported } from '../shared/balanced-by.ts';
-import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { hardnessParts } from '../shared/hardness-parts.ts';
-import { lazy } from '../shared/lazy.ts';
-import { ofPH, washedNote } from '../shared/of-ph.ts';
-import { SofteningCurve } from '../shared/SofteningCurve.tsx';
-import { saidApart } from '../shared/said-apart.ts';
-import { softWater } from '../shared/soft-water.ts';
-import { softenedOrSlip } from '../shared/softened-or-slip.ts';
-import { stillHard } from '../shared/still-hard.ts';
+import { SMALL_MASS } from '../shared/words/amounts.ts';
+import { lazy } from '../shared/words/lazy.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { balancedBy, isReported } from './balanced-by.ts';
+import { BRINE_REFUSAL, demandFresh } from './brine.ts';
+import { SofteningCurve } from './drawn/SofteningCurve.tsx';
+import { hardnessParts } from './hardness-parts.ts';
+import { ofPH, washedNote } from './of-ph.ts';
+import { softWater } from './soft-water.ts';
+import { softenedOrSlip } from './softened-or-slip.ts';
+import { stillHard } from './still-hard.ts';
 import {
   alkalinity,
   IN_SOLUTION,
@@ -29,8 +29,8 @@ import {
   others,
   readPH,
   waterTemperature,
-} from '../shared/water-fields.ts';
-import { WATER_BLAMES, WATER_REFUSALS, waterOf } from '../shared/water-solved.ts';
+} from './water-fields.ts';
+import { WATER_BLAMES, WATER_REFUSALS, waterOf } from './water-solved.ts';
 
 /** Where soda does less of the work than this, the rest is left to lime that comes out by itself. A choice. */
 const BY_SODA = 0.5;

@@ -6,11 +6,11 @@ import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
-import { IonBars } from '../shared/IonBars.tsx';
-import { inThousands } from '../shared/spelt.ts';
-import { stillHard } from '../shared/still-hard.ts';
-import { hardness } from '../shared/water-fields.ts';
+import { inThousands } from '../shared/words/spelt.ts';
+import { BRINE_REFUSAL, demandFresh } from './brine.ts';
+import { IonBars } from './drawn/IonBars.tsx';
+import { stillHard } from './still-hard.ts';
+import { hardness } from './water-fields.ts';
 
 const EQUIVALENTS = { metric: 'mol/L', us: 'mol/L' } as const;
 /** The strictest line on alkalis, kg/m³. */

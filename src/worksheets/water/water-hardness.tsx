@@ -16,12 +16,12 @@ import {
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ALKALINITY } from '../shared/amounts.ts';
-import { BRINE, brineSaid, FIT } from '../shared/brine.ts';
-import { HardnessBar } from '../shared/HardnessBar.tsx';
-import { saidApart } from '../shared/said-apart.ts';
-import { softenedOrSlip } from '../shared/softened-or-slip.ts';
-import { calcium, magnesium } from '../shared/two-ions.ts';
+import { ALKALINITY } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
+import { BRINE, brineSaid, FIT } from './brine.ts';
+import { HardnessBar } from './drawn/HardnessBar.tsx';
+import { softenedOrSlip } from './softened-or-slip.ts';
+import { calcium, magnesium } from './two-ions.ts';
 
 /** What was read stands in the working as it was read: 95 mg/L, not 95.0. */
 const READ = { plain: true, significant: 3 } as const;

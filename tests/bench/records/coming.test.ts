@@ -6,7 +6,7 @@ import {
   holds,
   takesBench,
   wordsFor,
-} from '../../../src/worksheets/shared/record-coming.ts';
+} from '../../../src/worksheets/live/records/record-coming.ts';
 import { clearBench } from '../clear-bench.ts';
 
 beforeEach(clearBench);

@@ -17,7 +17,7 @@ import { FORMAT } from '../../../src/bench/records/schema.ts';
 import { toFile } from '../../../src/bench/records/to-file.ts';
 import type { NumberReading } from '../../../src/islands/engine/reading.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
-import { readFields } from '../../../src/worksheets/shared/RecordFields.tsx';
+import { readFields } from '../../../src/worksheets/live/records/RecordFields.tsx';
 import { anyRecord } from './arbitrary.ts';
 import { file } from './whole-file.ts';
 

@@ -9,11 +9,11 @@ import { blankRecord, stageOf, today } from '../../../src/bench/records/record.t
 import { unsaidPlan, unsaidWeighings } from '../../../src/bench/records/unsaid.ts';
 import { enter, keep, onBench, replaceBench } from '../../../src/bench/store.ts';
 import { benchKey } from '../../../src/islands/worksheet.ts';
+import { observe } from '../../../src/worksheets/live/records/lessons.ts';
 import correct from '../../../src/worksheets/mix/correct.tsx';
 import proportion from '../../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../../src/worksheets/mix/target-density.tsx';
 import reconcile from '../../../src/worksheets/records/reconcile.tsx';
-import { observe } from '../../../src/worksheets/shared/lessons.ts';
 import { clearBench } from '../clear-bench.ts';
 
 beforeEach(clearBench);

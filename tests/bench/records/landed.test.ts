@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { readFile } from '../../../src/bench/records/file.ts';
 import type { ReadingName } from '../../../src/bench/records/readings.ts';
 import { blankRecord, inOrder, someByName } from '../../../src/bench/records/record.ts';
+import { chartJudgement } from '../../../src/worksheets/live/compare/LandingChart.tsx';
+import { landedOf } from '../../../src/worksheets/live/compare/record-landed.ts';
+import { demoBatches } from '../../../src/worksheets/live/records/demo-batches.ts';
+import { learnFrom, observe } from '../../../src/worksheets/live/records/lessons.ts';
 import { foamLives } from '../../../src/worksheets/mix/foam-lives.ts';
-import { demoBatches } from '../../../src/worksheets/shared/demo-batches.ts';
-import { foamShare } from '../../../src/worksheets/shared/foam-share.ts';
-import { chartJudgement } from '../../../src/worksheets/shared/LandingChart.tsx';
-import { learnFrom, observe } from '../../../src/worksheets/shared/lessons.ts';
-import { landedOf } from '../../../src/worksheets/shared/record-landed.ts';
+import { foamShare } from '../../../src/worksheets/shared/foam/foam-share.ts';
 import { file, whole } from './whole-file.ts';
 
 const demo = demoBatches();

@@ -5,10 +5,10 @@ import type { Entry } from '../../../src/bench/entries.ts';
 import type { ReadingName } from '../../../src/bench/records/readings.ts';
 import { blankRecord } from '../../../src/bench/records/record.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
-import { RunMissed } from '../../../src/worksheets/shared/RunMissed.tsx';
-import { missedOf } from '../../../src/worksheets/shared/run-missed.ts';
-import { runPlan } from '../../../src/worksheets/shared/run-plan.ts';
-import { runReadings } from '../../../src/worksheets/shared/run-readings.ts';
+import { RunMissed } from '../../../src/worksheets/live/run/RunMissed.tsx';
+import { missedOf } from '../../../src/worksheets/live/run/run-missed.ts';
+import { runPlan } from '../../../src/worksheets/live/run/run-plan.ts';
+import { runReadings } from '../../../src/worksheets/live/run/run-readings.ts';
 
 const say = speaker('metric');
 const batch = (readings: Partial<Record<ReadingName, Entry>>) => blankRecord({ readings });

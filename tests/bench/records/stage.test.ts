@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { toCsv } from '../../../src/bench/records/csv.ts';
 import { BEFORE_MIXING, type ReadingName } from '../../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord, stageOf } from '../../../src/bench/records/record.ts';
-import { progressOf } from '../../../src/worksheets/shared/record-words.ts';
-import { isUnmixed, unfinishedOf } from '../../../src/worksheets/shared/run-unfinished.ts';
+import { progressOf } from '../../../src/worksheets/live/records/record-words.ts';
+import { isUnmixed, unfinishedOf } from '../../../src/worksheets/live/run/run-unfinished.ts';
 
 const DAY = '2026-05-09';
 const batch = (names: readonly ReadingName[], over: Partial<BatchRecord> = {}) =>

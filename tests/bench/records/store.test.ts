@@ -153,12 +153,12 @@ describe('the list', () => {
 describe('a file that is brought in', () => {
   const theirs = { ...record, notes: 'of the file' };
   const look = async () => {
-    const { against } = await import('../../../src/worksheets/shared/record-coming.ts');
+    const { against } = await import('../../../src/worksheets/live/records/record-coming.ts');
     const file = { batches: [theirs], photos: [], refused: [] };
     return against({ name: '', file, bench: undefined });
   };
   const take = async (coming: Awaited<ReturnType<typeof look>>) => {
-    const { bringIn } = await import('../../../src/worksheets/shared/record-coming.ts');
+    const { bringIn } = await import('../../../src/worksheets/live/records/record-coming.ts');
     return bringIn(
       coming,
       toStore(coming.plan, () => 'take', newId),
@@ -305,7 +305,7 @@ describe('photos', () => {
     'brought in under a name that is taken %s, they come in under another, and once',
     async (where) => {
       if (where === 'in the bin') await bin.removeRecords(['a']);
-      const { against } = await import('../../../src/worksheets/shared/record-coming.ts');
+      const { against } = await import('../../../src/worksheets/live/records/record-coming.ts');
       const named = { ...record, id: 'b', photos: [{ id: 'p1', caption: '' }] };
       const bringIn = async () => {
         const file = { batches: [named], photos: [photo('p1', 'b')], refused: [] };

@@ -6,7 +6,7 @@ const db = stubDatabase();
 afterAll(unstubDatabase);
 
 test('what is taken out says which batches are not in it', async () => {
-  const { allToTake } = await import('../../../src/worksheets/shared/take-all.ts');
+  const { allToTake } = await import('../../../src/worksheets/live/records/take-all.ts');
   const record = blankRecord({ id: 'a', revision: 1 });
   await db.stores.batches.put(record as never);
   expect(await allToTake(true)).toEqual({ records: [record], photos: [], notes: [] });

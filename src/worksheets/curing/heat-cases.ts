@@ -1,0 +1,179 @@
+import { bogue, cementHeat } from '../../core/curing/heat/cement-heat.ts';
+import {
+  type Around,
+  type Face,
+  outdoorTransfer,
+  STILL_AIR_TRANSFER,
+  steadyFace,
+  throughLayers,
+} from '../../core/curing/heat/face.ts';
+import {
+  type Hydration,
+  hydrationOf,
+  ORDINARY_CEMENT,
+  ultimateDegree,
+} from '../../core/curing/heat/hydration.ts';
+import { type HeatInside, heatInside, type Part } from '../../core/curing/heat/inside.ts';
+import { mostFreshConductivity } from '../../core/curing/heat/thermal-properties.ts';
+import { type DayExtremes, dailyHistory } from '../../core/curing/history.ts';
+import { demand } from '../../core/domain-error.ts';
+import { type Conductivity, valoreConductivity } from '../../core/finished/valore.ts';
+import { DAY, HOUR } from '../../core/quantity/constants.ts';
+import type { Values } from '../../islands/fields.ts';
+import { cubicMetre } from '../shared/mix/cubic-metre.ts';
+import { timeOfDay } from '../shared/time/days.ts';
+import type { heatFields } from './heat-fields.ts';
+
+export type HeatValues = Values<typeof heatFields>;
+
+/** How long the part is followed, s. */
+const FOLLOWED = 7 * DAY;
+/** By then it warms and cools no faster than the air, whose points lie an hour apart. */
+const LATE = { from: 2 * DAY, step: HOUR } as const;
+/**
+ * Cells and steps of the part itself: where tried, its peak is within an eighth of a degree of a fine mesh
+ * and its difference within a fifth, in parts under 2 cm, bare on one side only, within two thirds.
+ * Round ones past the boil are within half a degree.
+ * A cover that comes off while the part still warms costs the peak a third of a degree.
+ * The quickest cements, on their shorter steps (`inTime`), are within four tenths of a degree, past the boil one.
+ * Coarse enough for each key press to be worked within a frame; the first steps are short, for a thin warm
+ * part cools within minutes.
+ */
+export const FINE = { cells: 24, step: 1320, firstStep: 80, late: LATE } as const;
+
+type Mesh = Pick<Part, 'firstStep' | 'late'> & { readonly cells: number; readonly step: number };
+
+/** A cement that heats most so long after mixing, at its own reference temperature, or later is worked in the steps above, s. */
+const UNHURRIED = 5 * HOUR;
+
+/**
+ * The steps for a cement: as much shorter, down to a quarter, as it is sooner at its fastest, τ(β/(1 + β))^(1/β), and
+ * the late ones as much sooner, so that they are hardly more.
+ */
+function inTime({ late, ...mesh }: Mesh, { tau, beta }: Hydration): Mesh {
+  const fastest = tau * (beta / (1 + beta)) ** (1 / beta);
+  const share = Math.min(1, Math.max(1 / 4, fastest / UNHURRIED));
+  return {
+    ...mesh,
+    step: mesh.step * share,
+    ...(late && { late: { ...late, from: late.from * share } }),
+  };
+}
+
+/** A plywood form, and a plain insulant. From memory, ISO 10456. */
+const WOOD = { thickness: 0.018, conductivity: 0.13 } as const;
+const INSULANT_CONDUCTIVITY = 0.035;
+
+/** Ways in which a part closes on itself. */
+export const ROUND = { slab: 0, column: 1, ball: 2 } as const;
+
+/**
+ * The part of the worksheet at another thickness or density, followed for a week: conducting the most a
+ * fresh mix can, or no better than the same piece when dry. The truth lies between.
+ */
+export function heatCase(
+  v: HeatValues,
+  of: { readonly thickness: number; readonly wet: number; readonly conducts?: 'as-dry' },
+  mesh: Mesh,
+): HeatInside & {
+  /** Its longest steps but the late ones, s. */
+  readonly step: number;
+  readonly cement: number;
+  readonly hydration: Hydration;
+  /** The most that such a mix can conduct, W/(m·K). */
+  readonly most: number;
+} {
+  const mix = cubicMetre(v, of.wet);
+  const hydration = hydrationFrom(v, mix.waterCementTotal);
+  const ambient = airOf(v);
+  const { conductivity, notes = [] } = conductivityOf(v, of.conducts, mix.ovenDryDensity);
+  const round = ROUND[v.shape];
+  const around = { round, radius: of.thickness / 2 };
+  const near = face(v, v.near, ambient, around);
+  const timed = inTime(mesh, hydration);
+  const parts = { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand };
+  const found = heatInside({
+    thickness: of.thickness,
+    round,
+    mix: parts,
+    ...(conductivity && { conductivity }),
+    hydration,
+    initialTemperature: v.mixAt,
+    near,
+    far: round ? near : face(v, v.far, ambient, around),
+    duration: FOLLOWED,
+    ...timed,
+  });
+  return {
+    ...found,
+    step: timed.step,
+    notes: [...found.notes, ...notes],
+    cement: mix.cement,
+    hydration,
+    most: mostFreshConductivity(parts),
+  };
+}
+
+function conductivityOf(
+  v: HeatValues,
+  conducts: 'as-dry' | undefined,
+  dryDensity: number,
+): Partial<Conductivity> {
+  if (v.conducts === 'own') return { conductivity: v.conductivity };
+  return conducts === undefined ? {} : valoreConductivity({ dryDensity });
+}
+
+/** The air from casting on; the last day given repeats. */
+function airOf(v: HeatValues): Face['ambient'] {
+  const alike = v.air === 'alike';
+  const given = alike ? [v] : v.days;
+  for (const { coldest, warmest } of given)
+    if (alike) demand('warmest', warmest, 'temperature', { min: coldest }, 'highest-below-lowest');
+    else demand('days', warmest, 'temperature', { min: coldest }, 'warmest-below-coldest');
+  return weekOf(v, given);
+}
+
+function weekOf({ castAt }: HeatValues, given: readonly DayExtremes[]): Face['ambient'] {
+  const days = Array.from(
+    { length: FOLLOWED / DAY + 1 },
+    (_, i) => given[Math.min(i, given.length - 1)]!,
+  );
+  return dailyHistory({ days, start: timeOfDay(castAt), step: HOUR });
+}
+
+function face(
+  v: HeatValues,
+  cover: HeatValues['far'],
+  ambient: Face['ambient'],
+  around: Around,
+): Face {
+  if (cover === 'ground')
+    return steadyFace({ temperature: v.groundAt, transfer: Number.POSITIVE_INFINITY });
+  if (cover === 'room') return steadyFace({ temperature: v.roomAt, transfer: STILL_AIR_TRANSFER });
+  if (cover === 'swing') {
+    const [coldest, warmest] = [v.roomColdest, v.roomWarmest];
+    demand('roomWarmest', warmest, 'temperature', { min: coldest }, 'highest-below-lowest');
+    const ambient = weekOf(v, [{ coldest, warmest }]);
+    return { ambient, coverings: [{ from: 0, transfer: STILL_AIR_TRANSFER }] };
+  }
+  if (cover === 'closed') return { ambient, coverings: [{ from: 0, transfer: 0 }] };
+  const film = v.place === 'outdoors' ? outdoorTransfer({ windSpeed: v.wind }) : STILL_AIR_TRANSFER;
+  const bare = { from: 0, transfer: film };
+  if (cover === 'bare') return { ambient, coverings: [bare] };
+  const layer =
+    cover === 'wood' ? WOOD : { thickness: v.insulation, conductivity: INSULANT_CONDUCTIVITY };
+  const covered = { from: 0, transfer: throughLayers({ film, layers: [layer], around }) };
+  return { ambient, coverings: [covered, { ...bare, from: v.strip }] };
+}
+
+function hydrationFrom(v: HeatValues, waterCement: number): Hydration {
+  if (v.heat === 'published') return ORDINARY_CEMENT;
+  const ultimate = ultimateDegree({ waterCement });
+  if (v.heat === 'total') return { ...ORDINARY_CEMENT, heat: v.total, ultimate };
+  const compounds = bogue(v);
+  return {
+    heat: cementHeat(compounds),
+    ultimate,
+    ...hydrationOf({ compounds, blaine: v.blaine }),
+  };
+}

@@ -1,0 +1,41 @@
+import { readingValue } from '../../../bench/records/reading-value.ts';
+import type { BatchRecord } from '../../../bench/records/record.ts';
+import { contradicts, plannedAlike, reckon, sharePlanned } from '../records/record-numbers.ts';
+import { landedDensity, nameOf } from '../records/record-words.ts';
+import type { Landed } from './LandingChart.tsx';
+
+/**
+ * The batches that were planned and weighed, in the order given. Invented ones are left out once a batch
+ * of the reader's own has a plan: what is said of them is nothing to correct a plan by. So are those whose
+ * readings cannot all be true, by their names: they teach nothing either; and, as `otherPlan`, those that were planned
+ * for another share of foam that lives than the last: that is another plan.
+ */
+export function landedOf(records: readonly BatchRecord[]): {
+  readonly invented: boolean;
+  readonly landed: readonly Landed[];
+  readonly leftOut: readonly string[];
+  readonly otherPlan: readonly string[];
+} {
+  const planned = records.flatMap((record) => {
+    const plan = readingValue(record, 'planned');
+    return plan ? [{ record, plan }] : [];
+  });
+  const own = planned.filter(({ record }) => !record.invented);
+  const invented = own.length === 0 && planned.length > 0;
+  const all: { readonly record: BatchRecord; readonly landed: Landed }[] = [];
+  const leftOut: string[] = [];
+  for (const { record, plan } of invented ? planned : own) {
+    const [name, weighed] = [nameOf(record), landedDensity(record)];
+    if (contradicts(reckon(record))) leftOut.push(name);
+    else if (weighed)
+      all.push({ record, landed: { name, planned: plan, weighed, share: sharePlanned(record) } });
+  }
+  const alike = new Set(plannedAlike(all));
+  const others = all.filter((one) => !alike.has(one));
+  return {
+    invented,
+    landed: [...alike].map(({ landed }) => landed),
+    leftOut,
+    otherPlan: others.map(({ landed }) => landed.name),
+  };
+}

@@ -1,0 +1,210 @@
+import { pageAt } from '../../../bench/page-at.ts';
+import { readingValue } from '../../../bench/records/reading-value.ts';
+import { READINGS, type ReadingName } from '../../../bench/records/readings.ts';
+import { type BatchRecord, filled } from '../../../bench/records/record.ts';
+import type { Kind } from '../../../core/quantity/kinds.ts';
+import { refused } from '../../../islands/engine/problems.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import type { Units } from '../../../islands/fields.ts';
+import { Results } from '../../../islands/parts/Results.tsx';
+import { Verdict } from '../../../islands/parts/Verdict.tsx';
+import type { Judgement } from '../../../islands/worksheet.ts';
+import { cementDensityOf } from '../../shared/mix/cement-density.ts';
+import { freeInSand } from '../../shared/mix/further.ts';
+import { reconcileJudgement } from '../../shared/mix/reconcile-words.ts';
+import { HOURS, PERCENT } from '../../shared/words/amounts.ts';
+import { reconcileWith } from './reconcile-with.ts';
+import { readingDoubts, recordBaseDoubt, recordPlanDoubt } from './record-doubts.ts';
+import { RECORD_FIELDS } from './record-fields.ts';
+import {
+  ageWhenStripped,
+  coldestFrost,
+  contradicts,
+  driedDensity,
+  loggedOf,
+  type Reckoned,
+  reckon,
+  tellsOfFoam,
+} from './record-numbers.ts';
+import { goOnWith, onwardWords } from './record-onward.ts';
+import { dryWords, OF_CORRECTION, weighedDensity } from './record-words.ts';
+import { useStrengthDoubts } from './use-strength-doubts.ts';
+
+/** A figure of a batch: its name, its kind, its value in SI, and how it is shown. */
+type Figure = readonly [
+  label: string,
+  kind: Kind,
+  value: number,
+  how: { readonly units?: Units; readonly significant?: number; readonly pm?: number | undefined },
+];
+
+/** Figures as a worksheet shows its results. */
+const asResults = (figures: readonly Figure[]) => ({
+  sheet: {
+    results: Object.fromEntries(
+      figures.map(([label, kind, , { pm: _, ...how }]) => [label, { label, kind, ...how }]),
+    ),
+  },
+  answered: {
+    numbers: Object.fromEntries(
+      figures.map(([label, , value, { pm }]) => [
+        label,
+        { value, ...(pm && Number.isFinite(pm) && { sure: { pm, mostFrom: undefined } }) },
+      ]),
+    ),
+  },
+});
+
+/** What the readings of a batch come to so far: reconciled, aged, dried. */
+export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
+  const reckoned = reckon(record);
+  const { doubtsOf, lost } = useStrengthDoubts([record]);
+  const strengths = lost ? [lost] : doubtsOf(record, say);
+  const age = ageWhenStripped(record);
+  const logged = loggedOf(record);
+  const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
+  const dry = driedDensity(record);
+  const cementDensity = cementDensityOf(record);
+  const empty = reckoned.ok
+    ? []
+    : reckoned.missing.filter((name) => !filled(record.readings[name]));
+  const figures: Figure[] = [];
+  if (reckoned.ok) {
+    const { verdict } = reckoned;
+    const { u } = verdict;
+    figures.push(['Wet density', 'density', verdict.wetDensity, { pm: u.wetDensity }]);
+    if (tellsOfFoam(verdict))
+      figures.push(
+        ['Foam that survived', 'ratio', verdict.survival, { units: PERCENT, pm: u.survival }],
+        ['Gas in the mix', 'ratio', verdict.air, { units: PERCENT, pm: u.air }],
+      );
+    figures.push([
+      'w/c with the foam’s water',
+      'ratio',
+      verdict.waterCement,
+      { pm: u.waterCement },
+    ]);
+    // Of a mix that heavy nothing came out as it says.
+    const told = verdict.finding !== 'heavier-than-airless';
+    if (told && verdict.yield !== undefined)
+      figures.push(['Yield', 'volume', verdict.yield, { pm: u.yield }]);
+    if (told && verdict.missing !== undefined)
+      figures.push(['Went in, not found', 'mass', verdict.missing, { pm: verdict.uMissing }]);
+  }
+  if (age !== undefined)
+    figures.push([
+      'Age when stripped, at 20\u00a0°C (68\u00a0°F)',
+      'time',
+      age,
+      { units: HOURS, significant: 2 },
+    ]);
+  if (dry)
+    figures.push([
+      dry.dried === undefined
+        ? `Density, ${dryWords(dry.dried)}`
+        : dry.dried === 'oven'
+          ? 'Oven-dry density'
+          : 'Air-dry density',
+      'density',
+      dry.density,
+      { pm: dry.u },
+    ]);
+  return (
+    <div class="outcome" data-outcome>
+      <Results {...asResults(figures)} system={say.system}>
+        {judgementsOf(record, reckoned, say, strengths).map((judgement) => (
+          <Verdict {...judgement} />
+        ))}
+      </Results>
+      {logged?.part && coldestFrost(record) === undefined && (
+        <p class="note" data-part-logged>
+          {logged.from < logged.to
+            ? `Of the ${hours(logged.age)} to stripping the temperature log covers ${hours(logged.to - logged.from)}: `
+            : 'The temperature log covers nothing of the time to stripping: '}
+          {age === undefined
+            ? 'without a mean temperature for the rest no age is reckoned.'
+            : 'for the rest the mean temperature counts.'}
+        </p>
+      )}
+      {!reckoned.ok &&
+        reckoned.refused.map((quantity) => (
+          <p class="problem">
+            {reckoned.why
+              ? refused(
+                  { ...reckoned.why, quantity: labelOf(quantity) },
+                  RECORD_FIELDS[quantity as ReadingName],
+                  say,
+                )
+              : `“${labelOf(quantity)}” cannot be: look at it again.`}
+          </p>
+        ))}
+      {!reckoned.ok && reckoned.more && (
+        <p class="note">
+          By its plan it holds more than the cement, water, sand and foam written down here: so what
+          went in is not held against what came out, and how much of its foam lived is not told.
+        </p>
+      )}
+      {reckoned.ok && reckoned.verdict.yield === undefined && (
+        <p class="note">
+          The density of some of the mix that was taken out is not known, so the yield is not
+          either.
+        </p>
+      )}
+      {empty.length > 0 && (
+        <p class="note">
+          To hold what went in against what came out, write down:{' '}
+          {empty.map((name) => READINGS[name].label.toLowerCase()).join(', ')}.
+        </p>
+      )}
+      {reckoned.ok && (
+        <p class="note">
+          One batch’s figures
+          {cementDensity &&
+            `, for cement of ${say(cementDensity, 'density')} as on the bench it was saved from`}
+          . <a href={pageAt('batch-records/learn/')}>What your batches teach</a> holds them together
+          with the rest and with what is assumed; that average is the one to plan with.
+        </p>
+      )}
+      {weighedDensity(record) !== undefined && !contradicts(reckoned) && !record.invented && (
+        <p>
+          <button type="button" data-onward onClick={() => goOnWith(record, say)}>
+            Use its {onwardWords(record, say)} for curing, stripping and lifting
+          </button>
+        </p>
+      )}
+      {/* The worksheet knows of no mix that was taken out before it was corrected, and of no damp sand. */}
+      {reckoned.ok &&
+        !record.invented &&
+        !freeInSand(record.kept) &&
+        !record.corrections.some(({ out }) => out) && (
+          <p>
+            <button type="button" onClick={() => reconcileWith(record)}>
+              Put its weighings into “Did it come out as it went in?”
+            </button>
+          </p>
+        )}
+    </div>
+  );
+}
+
+/** What is said of a batch. Nothing is good beside a doubt, and one doubt of the base mix is enough. */
+export function judgementsOf(
+  record: BatchRecord,
+  reckoned: Reckoned,
+  say: Say,
+  /** What is doubted of its strengths. */
+  strengths: readonly Judgement[] = [],
+): readonly Judgement[] {
+  const base = recordBaseDoubt(record, say);
+  // Of readings that contradict each other the density may be the wrong one.
+  const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
+  const doubts = [...readingDoubts(record, reckoned, say, strengths), ...(ofPlan ? [ofPlan] : [])];
+  if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
+  const judgement = reconcileJudgement(reckoned.verdict, readingValue(record, 'sand'), say);
+  return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];
+}
+
+const labelOf = (quantity: string) =>
+  quantity in READINGS
+    ? READINGS[quantity as ReadingName].label
+    : (OF_CORRECTION[quantity] ?? quantity);

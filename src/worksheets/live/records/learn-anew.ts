@@ -1,0 +1,16 @@
+import { listRecords } from '../../../bench/records/store.ts';
+import { $unlearned } from '../../../bench/store.ts';
+import { refreshLearned } from './lessons.ts';
+import { tellDamaged } from './use-records.ts';
+
+/** Learns from all batches anew; where one changes meanwhile, or this page is left, the next page does. */
+export async function learnAnew(): Promise<void> {
+  const mark = $unlearned.get();
+  try {
+    const listed = await listRecords();
+    tellDamaged(listed);
+    if ($unlearned.get() === mark) refreshLearned(listed.records);
+  } catch {
+    // Nothing is learned: the mark stays.
+  }
+}

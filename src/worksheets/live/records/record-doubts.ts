@@ -1,0 +1,202 @@
+import { keptValue } from '../../../bench/entries.ts';
+import { readingValue } from '../../../bench/records/reading-value.ts';
+import { READINGS } from '../../../bench/records/readings.ts';
+import { type BatchRecord, filled } from '../../../bench/records/record.ts';
+import { EARLIEST_ADJUSTED_AGE } from '../../../core/curing/limits.ts';
+import { ICE_POINT } from '../../../core/quantity/constants.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import type { Judgement } from '../../../islands/worksheet.ts';
+import { foamFaultDoubt } from '../../shared/foam/foam-doubt.ts';
+import { LEAST_LIVES } from '../../shared/foam/foam-share.ts';
+import { isFoam } from '../../shared/foam/is-foam.ts';
+import { baseMixDoubt } from '../../shared/mix/base-mix-doubt.ts';
+import { NEAR_ENOUGH, STILL_THAT_MIX } from '../../shared/mix/near-enough.ts';
+import { HOURS, PERCENT } from '../../shared/words/amounts.ts';
+import { saidApart } from '../../shared/words/said-apart.ts';
+import {
+  cleanAge,
+  coldestFrost,
+  contradicts,
+  curedHot,
+  driedDensity,
+  type Reckoned,
+  reckon,
+  sunkShare,
+  weighedTwice,
+} from './record-numbers.ts';
+import { noSuchMix, weighedDensity } from './record-words.ts';
+
+/** Water and cement of a saved batch, against the plan that was saved with it. */
+export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const [water, cement] = [readingValue(record, 'water'), readingValue(record, 'cement')];
+  if (water === undefined || cement === undefined) return undefined;
+  const kept = (name: string) => keptValue(record.kept[`mix.${name}`]);
+  const [poured, binder] = [kept('water'), kept('cement')];
+  // What stands in for cement is weighed by itself.
+  const portland = kept('portland') ?? binder;
+  const planned = poured && portland ? { water: poured, cement: portland, binder } : undefined;
+  return baseMixDoubt({ water, cement }, planned, say);
+}
+
+/** A mix as it was placed, so far from its plan that it is another one, however well its readings agree. */
+export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const [planned, wet] = [readingValue(record, 'planned'), weighedDensity(record)];
+  if (!planned || wet === undefined) return undefined;
+  const off = wet / planned - 1;
+  if (Math.abs(off) <= STILL_THAT_MIX * NEAR_ENOUGH) return undefined;
+  const density = (x: number) => say(x, 'density');
+  const by = say(Math.abs(off), 'ratio', { units: PERCENT, significant: 2 });
+  return {
+    verdict: 'look',
+    say: `Check the bucket’s weights and volume: it weighs ${density(wet)} where ${density(planned)} was planned, ${by} ${off > 0 ? 'heavier' : 'lighter'}. If they stand, it is another mix: go on with the weighed density for weight, strength and curing, and look for the cause before the next batch.`,
+  };
+}
+
+/** A piece cannot come out of drying heavier than the mix it was cast from, nor lighter than the cement and sand in it. */
+export function recordDryDoubt(
+  record: BatchRecord,
+  say: Say,
+  reckoned = reckon(record),
+): Judgement | undefined {
+  const [dry, wet] = [driedDensity(record)?.density, weighedDensity(record)];
+  if (dry === undefined || wet === undefined) return undefined;
+  const known = reckoned.ok && !contradicts(reckoned);
+  const solids = known ? wet * reckoned.verdict.solidShare : 0;
+  const light = dry < (1 - STILL_THAT_MIX * NEAR_ENOUGH) * solids;
+  if (dry <= wet && !light) return undefined;
+  const density = (x: number) => say(x, 'density');
+  return {
+    verdict: 'look',
+    say: light
+      ? `Dried, the piece weighs ${density(dry)}, less than the ${density(solids)} of the cement and sand in it, and drying only takes water away. Look at the weight of the piece, its volume and their units.`
+      : `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they stand, the mix fell together in the form after it was weighed.`,
+  };
+}
+
+/** A mix that fell together in its form by more than leaves it the mix that was weighed. */
+function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const sunk = sunkShare(record);
+  if (!sunk?.collapsed) return undefined;
+  return {
+    verdict: 'look',
+    say: `Check both depths: the top sank by ${say(sunk.share, 'ratio', { units: PERCENT, significant: 2 })} of the depth filled. If they stand, the mix fell together in the form and is denser there than the bucket says: go by a piece weighed dry. It teaches nothing of settling.`,
+  };
+}
+
+/** A cure that froze or was hot, or a part clean at an age at which none is: sooner a slip of a number or of its unit. */
+export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const look = (what: string, both = false): Judgement => ({
+    verdict: 'look',
+    say: `${what} Look again at ${both ? 'both and at their units' : 'it and at its unit'}; as it stands it teaches no age for stripping.`,
+  });
+  const frost = coldestFrost(record);
+  const temperature = (si: number) => say(si, 'temperature', { plain: true });
+  if (frost !== undefined)
+    return look(
+      `While it cured, ${temperature(frost)} is written down: at ${temperature(ICE_POINT)} or colder young concrete may freeze, and strength is not to be reckoned from age.`,
+    );
+  const hot = curedHot(record);
+  const clean = cleanAge(record);
+  const how = { units: HOURS, significant: 2 };
+  const least = say(EARLIEST_ADJUSTED_AGE, 'time', how);
+  const said = [
+    ...(hot === undefined
+      ? []
+      : [
+          `While it cured, ${temperature(hot)} is written down: warmer than any part is meant to be.`,
+        ]),
+    ...(clean?.young
+      ? [
+          clean.age < EARLIEST_ADJUSTED_AGE
+            ? `It came out clean at an age of ${saidApart(clean.age, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} at 20\u00a0°C (68\u00a0°F), where nothing younger than ${least}, by that age or by the clock, is to be reckoned with.`
+            : `It came out clean ${saidApart(readingValue(record, 'stripAge')!, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} after casting, where nothing younger than ${least} is to be reckoned with.`,
+        ]
+      : []),
+  ];
+  return said.length > 0 ? look(said.join(' '), said.length > 1) : undefined;
+}
+
+/** What is weighed as foam and is none, or lost less than any foam does. */
+export function recordFoamDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const none = (['foamDensity', 'foamLater'] as const).find((name) => {
+    const foam = readingValue(record, name);
+    return foam !== undefined && !isFoam(foam);
+  });
+  if (none)
+    return foamFaultDoubt(
+      readingValue(record, none)!,
+      say,
+      undefined,
+      none === 'foamLater' ? 'Foam weighed again' : undefined,
+    );
+  return weighedTwice(record)?.undrained
+    ? {
+        verdict: 'look',
+        say: 'Pour the liquid off before the foam is weighed again: by its scale it lost less than any foam does. As it stands this foam teaches nothing of draining.',
+      }
+    : undefined;
+}
+
+/** Rounded as it is written down, what was left over may be so much less than what was taken out. A choice. */
+const ROUNDED = 0.99;
+
+/** Less left over than was taken out before a correction, which counts as left over. */
+function recordOutDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const left = readingValue(record, 'leftOver');
+  const out = record.corrections.reduce((sum, made) => sum + (made.out ?? 0), 0);
+  if (left === undefined || left >= ROUNDED * out) return undefined;
+  const mass = (kg: number) => say(kg, 'mass', { significant: 2 });
+  return {
+    verdict: 'look',
+    say: `Add what was taken out to “${READINGS.leftOver.label}”: it says ${mass(left)}, and ${mass(out)} was taken out before a correction.`,
+  };
+}
+
+/** A reading of none, where the corrections tell of some. */
+const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
+  (reckoned.ok ? [] : reckoned.missing)
+    .filter((name) => filled(readings[name]))
+    .map((name) => ({
+      verdict: 'stop',
+      say: `“${READINGS[name].label}” says none, and a correction tells of some. One of the two is wrong.`,
+    }));
+
+/** What is doubted of the readings of a batch; `strengths`: of those of its strengths. */
+export const readingDoubts = (
+  record: BatchRecord,
+  reckoned: Reckoned,
+  say: Say,
+  strengths: readonly Judgement[],
+): readonly Judgement[] =>
+  [
+    recordBaseDoubt(record, say),
+    recordFoamDoubt(record, say),
+    recordSunkDoubt(record, say),
+    recordCureDoubt(record, say),
+    recordDryDoubt(record, say, reckoned),
+    recordOutDoubt(record, say),
+    ...saidNone(record, reckoned),
+    ...strengths,
+  ].filter((doubt) => doubt !== undefined);
+
+/**
+ * Whether a reading of a batch is to be looked at again, as its page says: it is doubted, refused, or goes with no
+ * other. What was spilled, or is another mix than planned, is none: its page says so, and its readings may all stand.
+ */
+export function isDoubted(
+  record: BatchRecord,
+  say: Say,
+  strengths: readonly Judgement[] = [],
+): boolean {
+  const reckoned = reckon(record);
+  const wrong = reckoned.ok
+    ? contradicts(reckoned) ||
+      reckoned.verdict.finding === 'no-such-base-mix' ||
+      reckoned.verdict.survival < LEAST_LIVES
+    : reckoned.refused.length > 0;
+  return (
+    wrong ||
+    noSuchMix(record, say) !== undefined ||
+    readingDoubts(record, reckoned, say, strengths).length > 0
+  );
+}

@@ -1,0 +1,21 @@
+import { READINGS } from '../../../bench/records/readings.ts';
+import type { BatchRecord } from '../../../bench/records/record.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import type { Judgement } from '../../../islands/worksheet.ts';
+import { KPA, MPA } from '../../shared/words/amounts.ts';
+import { OFF_BAND, strengthsOffBand } from './record-strengths.ts';
+
+/** Strengths so far from all that is published for their density that a slip is likelier, of the number or of its unit. */
+export const recordStrengthDoubts = (record: BatchRecord, say: Say): readonly Judgement[] =>
+  strengthsOffBand(record).map(({ reading, strength, end, above }) => {
+    const units = reading === 'crush' ? MPA : KPA;
+    const stress = (si: number) => say(si, 'stress', { units, significant: 2 });
+    const what =
+      reading === 'crush'
+        ? 'published at 28\u00a0days for its density'
+        : 'for its density, as reckoned from the crushing strengths published at 28\u00a0days';
+    return {
+      verdict: 'look',
+      say: `${READINGS[reading].label}: read ${stress(strength)}, ${above ? `over ${OFF_BAND} times` : 'less than a fifth of'} ${stress(end)}, the ${above ? 'most' : 'least'} ${what}. Look again at it and at its unit, and at what the density comes from; as it stands it teaches nothing.`,
+    };
+  });

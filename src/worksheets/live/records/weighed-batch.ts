@@ -1,0 +1,29 @@
+import type { KeptResults } from '../../../bench/entries.ts';
+import type { ReadingName } from '../../../bench/records/readings.ts';
+import type { BatchWeighed } from '../../../core/records/reconcile.ts';
+import { surfaceDry } from '../../shared/mix/further.ts';
+
+/** Readings without which what went in cannot be held against what came out. */
+export const NEEDED = [
+  'cement',
+  'water',
+  'foamVolume',
+  'foamDensity',
+  'tare',
+  'full',
+  'vessel',
+] as const satisfies readonly ReadingName[];
+
+/** A batch as the balance takes it, once all that is needed is there; what else may be none. */
+export const weighedBatch = (
+  at: (name: ReadingName) => number | undefined,
+  kept: KeptResults,
+): BatchWeighed => {
+  const needed = Object.fromEntries(NEEDED.map((name) => [name, at(name)!]));
+  return {
+    ...(needed as Record<(typeof NEEDED)[number], number>),
+    ...surfaceDry(at('water')!, at('sand') ?? 0, kept),
+    foamAdded: at('foamAdded') ?? 0,
+    baseAdded: at('baseAdded') ?? 0,
+  };
+};

@@ -1,0 +1,117 @@
+import { type Entries, type KeptResults, same } from '../../../bench/entries.ts';
+import { carriedReadings, foamInOf, vesselOf } from '../../../bench/records/carried.ts';
+import type { Editor } from '../../../bench/records/editor.ts';
+import type { BatchRecord } from '../../../bench/records/record.ts';
+import { $going, type FoamIn, type Going, type RunPlan } from '../../../bench/run.ts';
+import { $entries, $kept } from '../../../bench/store.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { keepFocus } from '../../../islands/parts/keep-focus.ts';
+import { weighedOut } from '../../shared/words/as-said.ts';
+import { isUnmixed } from './run-unfinished.ts';
+
+/** Amounts of two plans that are nearer than this, as a share, weigh out the same. A choice. */
+const SAME = 0.005;
+
+/** The plan on the bench, where it is the reader's own, weighs out something else, and nothing is weighed yet. */
+export function otherPlan(
+  editor: Editor,
+  begun: RunPlan | undefined,
+  now: RunPlan | undefined,
+): RunPlan | undefined {
+  if (!begun || !now || now.example || !isUnmixed(editor.record)) return undefined;
+  const differs = amounts(begun, now).some(([, was, is]) => Math.abs(is - was) > SAME * was);
+  return differs ? now : undefined;
+}
+
+/** What either of two plans weighs out, foam last: kg, m³. */
+function amounts(begun: RunPlan, now: RunPlan) {
+  const [was, is] = [begun, now].map(
+    ({ cement, water, sand, other = [], foamVolume }): Readonly<Record<string, number>> => ({
+      cement,
+      water,
+      sand,
+      ...Object.fromEntries(other.map(({ name, mass }) => [name.toLowerCase(), mass])),
+      foam: foamVolume,
+    }),
+  );
+  return Object.keys({ ...was, ...is }).map(
+    (name) => [name, was![name] ?? 0, is![name] ?? 0] as const,
+  );
+}
+
+/** The first amount in which two plans are told apart, as both are shown; undefined where none is. */
+export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | undefined {
+  for (const [name, ...two] of amounts(begun, now)) {
+    const [was, is] = two.map((amount) =>
+      name === 'foam' ? say(amount, 'volume') : say(amount, 'mass', weighedOut(amount, say)),
+    );
+    if (was !== is)
+      return `This batch was begun with ${two[0] ? `${was} of` : 'no'} ${name}; on the bench ${two[1] ? is : 'none'} is planned now.`;
+  }
+  return undefined;
+}
+
+/** A vessel as the bench has it now, as far as it was had from the bench before. */
+const followed = (vessel: FoamIn, before: FoamIn, now: FoamIn): FoamIn =>
+  Object.fromEntries(
+    (['tare', 'vessel'] as const).flatMap((name) => {
+      const entry = same(vessel[name], before[name]) ? now[name] : vessel[name];
+      return entry ? [[name, entry]] : [];
+    }),
+  );
+
+/**
+ * A batch taken over to another bench: what was typed at the run stays. What it aims at is the new plan's,
+ * written down with the first step.
+ */
+export function replanned(
+  record: BatchRecord,
+  bench: Entries,
+  kept: KeptResults,
+  foamIn: FoamIn | undefined,
+) {
+  const { planned: _, tare: __, vessel: ___, ...others } = record.readings;
+  const [before, now] = [record, { bench, kept }].map((of) => vesselOf(carriedReadings(of)));
+  const readings = { ...others, ...followed(vesselOf(record.readings), before!, now!) };
+  const change = { readings, bench, kept };
+  return {
+    change,
+    foamIn: foamIn && followed(foamIn, foamInOf(record), foamInOf({ ...record, ...change })),
+  };
+}
+
+/** That it is so, and the way to weigh by it. */
+export function RunReplan({
+  editor,
+  begun,
+  now,
+  take,
+  say,
+}: {
+  readonly editor: Editor;
+  readonly begun: RunPlan | undefined;
+  readonly now: RunPlan | undefined;
+  readonly take: (over: Pick<Going, 'plan' | 'foamIn'>) => void;
+  readonly say: Say;
+}) {
+  const other = otherPlan(editor, begun, now);
+  const words = begun && other && replanWords(begun, other, say);
+  if (!words) return null;
+  return (
+    <div class="run-undo">
+      <p>{words}</p>
+      <button
+        type="button"
+        onClick={(event) => {
+          keepFocus(event, 'run-step');
+          const bench = [{ ...$entries.get() }, { ...$kept.get() }] as const;
+          const { change, foamIn } = replanned(editor.record, ...bench, $going.get()?.foamIn);
+          editor.change(change);
+          take({ plan: other, ...(foamIn && { foamIn }) });
+        }}
+      >
+        Weigh by the bench’s plan
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,201 @@
+import { useState } from 'preact/hooks';
+import type { ReadingName } from '../../../bench/records/readings.ts';
+import type { RunPlan } from '../../../bench/run.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { keepFocus } from '../../../islands/parts/keep-focus.ts';
+import { Verdict } from '../../../islands/parts/Verdict.tsx';
+import {
+  addWords,
+  doubtWords,
+  spentWords,
+  TO_EXAMPLE,
+} from '../../shared/mix/correction-advice.ts';
+import { ADDED_FOAM } from '../../shared/words/amounts.ts';
+import { asSaid } from '../../shared/words/as-said.ts';
+import { RecordFields } from '../records/RecordFields.tsx';
+import { blendDensity } from '../records/record-words.ts';
+import { RunDoubt } from './RunDoubt.tsx';
+import { adviceOn, anotherMixNote, refusedWords } from './run-advice.ts';
+import { massNow } from './run-base.ts';
+import { correcting, stands, takenOut, uncorrected } from './run-correction.ts';
+import { bucketDoubt, runDoubt } from './run-doubt.ts';
+import { gasDoubt } from './run-gas.ts';
+import { formsShort, type StepProps } from './run-plan.ts';
+import { put } from './run-put.ts';
+import { runReadings } from './run-readings.ts';
+
+/** The field of the full bucket: what is done next, whatever was pressed. */
+const FULL = 'record-full';
+
+export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
+  const { record } = editor;
+  const readings = runReadings(record, say);
+  const { at } = readings;
+  const [tare, vessel] = [at('tare'), at('vessel')];
+  // Asked once: a field must not move while it is typed in. The blend may be weighed in another than the foam.
+  const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
+  const density = blendDensity(at);
+  const bucket = density === undefined && !over ? bucketDoubt(readings, plan, say) : undefined;
+  const target = at('planned') ?? plan?.wetDensity;
+  // Nobody aims at the example’s.
+  const aimless = plan?.aimed === false && at('planned') === undefined;
+  const doubt = runDoubt(readings, plan, say);
+  const found =
+    density !== undefined && target !== undefined && !over
+      ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
+      : undefined;
+  // Nothing is added to what is to be stopped, and it is not placed as it is.
+  const advice =
+    doubt?.verdict === 'stop' && (found?.is === 'add' || found?.is === 'place') ? undefined : found;
+  const doubted =
+    advice &&
+    doubtWords(
+      advice,
+      say,
+      'look again at its volume and its weights, and at what was put into the mixer',
+    );
+  // What is refused or to be weighed again is told so already.
+  const gas = advice && advice.is !== 'refused' && !doubted ? gasDoubt(readings, say) : undefined;
+  const mass = massNow(readings, plan, say);
+  // What was taken out goes into the forms too, or does not: nobody knows.
+  const placed = advice?.is === 'leave' || advice?.is === 'place';
+  const whole = !record.corrections.some(({ out }) => out);
+  const short = placed && whole && plan && mass && formsShort(mass / density!, plan, say);
+  const out = advice?.is === 'add' ? takenOut(advice, density!, say) : undefined;
+  const I = out ? 'I took that out and' : 'I';
+  const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', asked: number) => {
+    keepFocus(event, FULL);
+    // As it was said, in the unit it was said in: nobody adds more exactly than that.
+    const amount =
+      name === 'foamAdded'
+        ? asSaid(asked, 'volume', { units: ADDED_FOAM, significant: 2 }, say)
+        : asSaid(asked, 'mass', { significant: 2 }, say);
+    const { change, undo } = correcting(record, { name, amount, weighed: density!, out });
+    editor.change(change);
+    put(editor, name, (at(name) ?? 0) + amount, say, { significant: 4 });
+    const wrote = { ...undo, sum: editor.record.readings[name]! };
+    if (!out) return setUndo(wrote);
+    put(editor, 'leftOver', (at('leftOver') ?? 0) + out, say, { significant: 4 });
+    setUndo({ ...wrote, out: { ...undo.out, wrote: editor.record.readings.leftOver! } });
+  };
+  return (
+    <>
+      <RecordFields
+        editor={editor}
+        names={bucketKnown ? ['full', 'tare', 'vessel'] : ['tare', 'vessel', 'full']}
+        say={say}
+      />
+      {undo && stands(record, undo) && density === undefined && (
+        <div class="run-undo">
+          <p data-heard>The correction is written down{!over && ': weigh the bucket again'}.</p>
+          <button
+            type="button"
+            onClick={(event) => {
+              keepFocus(event, FULL);
+              editor.change(uncorrected(record, undo));
+              setUndo(undefined);
+            }}
+          >
+            I did not add it
+          </button>
+        </div>
+      )}
+      {bucket && <Verdict {...bucket} />}
+      {density !== undefined && (
+        <p data-heard>
+          It weighs <strong class="run-number">{say(density, 'density')}</strong>
+          {target !== undefined &&
+            ` ${aimless ? 'the example’s' : 'planned'}: ${say(target, 'density')}`}
+        </p>
+      )}
+      <RunDoubt editor={editor} plan={plan} say={say} />
+      {advice?.is === 'refused' && (
+        <Verdict verdict="stop" say={refusedWords(readings, plan, say)} />
+      )}
+      {gas && <Verdict verdict="look" say={gas} />}
+      {advice?.is === 'leave' && (
+        <Verdict
+          {...(doubt
+            ? {
+                verdict: 'look',
+                say: 'The density is near enough. Settle what was put in before you place it.',
+              }
+            : aimless
+              ? {
+                  verdict: 'look',
+                  say: `Near enough ${TO_EXAMPLE}`,
+                }
+              : gas
+                ? { verdict: 'look', say: 'If it stands, it is near enough: place it.' }
+                : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
+        />
+      )}
+      {(advice?.is === 'place' || advice?.is === 'another-mix') && (
+        <Verdict {...spentWords(advice, target!, say)} />
+      )}
+      {short && (
+        <p class="note" data-heard>
+          {short}
+        </p>
+      )}
+      {doubted && <Verdict {...doubted} />}
+      {advice?.is === 'another-mix' && (
+        <WriteDown editor={editor} line={anotherMixNote(density!, advice.off, say)} />
+      )}
+      {advice?.is === 'add' && advice.fix.action === 'add-foam' && (
+        <>
+          <Verdict
+            verdict="look"
+            say={`${gas ? 'If it stands: too' : 'Too'} heavy. ${addWords(advice, say)}, fold it in gently, weigh again.`}
+          />
+          <button type="button" onClick={(event) => add(event, 'foamAdded', advice.fix.foamVolume)}>
+            {I} added that foam
+          </button>
+        </>
+      )}
+      {advice?.is === 'add' && advice.fix.action === 'add-base-mix' && (
+        <>
+          <Verdict
+            verdict="look"
+            say={`${gas ? 'If it stands: too' : 'Too'} light. ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, plan, say)}, fold it in gently, weigh again.`}
+          />
+          <button type="button" onClick={(event) => add(event, 'baseAdded', advice.fix.baseMass)}>
+            {I} added that base mix
+          </button>
+        </>
+      )}
+    </>
+  );
+}
+
+/** What to weigh for some base mix of this batch’s own make-up. */
+function madeOf(
+  mass: number,
+  at: (name: ReadingName) => number | undefined,
+  plan: RunPlan | undefined,
+  say: Say,
+): string {
+  const [cement, water, sand = plan?.sand ?? 0] = [at('cement'), at('water'), at('sand')];
+  if (!cement || !water || plan?.other) return '';
+  const part = (of: number) =>
+    say((mass * of) / (cement + water + sand), 'mass', { significant: 2 });
+  const sandToo = sand > 0 ? `, ${part(sand)} of sand` : '';
+  return ` (${part(cement)} of cement${sandToo}, ${part(water)} of water)`;
+}
+
+/** Puts a line into the notes, once. */
+function WriteDown({ editor, line }: Pick<StepProps, 'editor'> & { readonly line: string }) {
+  const { notes } = editor.record;
+  if (notes.includes(line)) return <p class="note">It is in the notes.</p>;
+  return (
+    <button
+      type="button"
+      onClick={(event) => {
+        keepFocus(event, FULL);
+        editor.change({ notes: `${notes}${notes && '\n'}${line}` });
+      }}
+    >
+      Write that in the notes
+    </button>
+  );
+}

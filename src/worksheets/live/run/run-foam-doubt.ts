@@ -1,0 +1,50 @@
+import type { RunPlan } from '../../../bench/run.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import type { Judgement } from '../../../islands/worksheet.ts';
+import { foamFaultDoubt, unsureFoam } from '../../shared/foam/foam-doubt.ts';
+import { foamFault, LIGHT_FOAM } from '../../shared/foam/is-foam.ts';
+import { FOAM } from '../../shared/words/amounts.ts';
+import type { RunReadings } from './run-readings.ts';
+
+/** Foam so many times heavier or lighter than planned was weighed or typed wrong. A choice. */
+const ANOTHER_FOAM = 2;
+
+/** Foam, as planned while none is weighed, that is none, or not that of the reader’s own plan: a slip, or of no use. */
+export function foamDoubt(
+  { at }: RunReadings,
+  plan: RunPlan | undefined,
+  say: Say,
+): Judgement | undefined {
+  // Worked out of two amounts, it may lie a sliver beside a limit.
+  const planned = plan?.example ? 0 : Number((plan?.foamDensity ?? 0).toPrecision(9));
+  const weighed = at('foamDensity');
+  const foam = weighed ?? planned;
+  if (!foam) return undefined;
+  const another = planned && Math.max(foam / planned, planned / foam) > ANOTHER_FOAM;
+  const fault = foamFault(foam);
+  if (!another && fault?.verdict !== 'stop') return undefined;
+  if (weighed === undefined) return foamFaultDoubt(foam, say, undefined, 'The plan’s foam');
+  if (!another && fault?.is === 'thin') return foamFaultDoubt(foam, say);
+  const words = (density: number) => say(density, 'density', { units: FOAM });
+  return {
+    verdict: fault?.verdict ?? 'look',
+    say: `The foam comes to ${words(foam)}, ${another ? `where ${words(planned)} is planned` : 'which is hardly foam'}: look again at the bucket’s volume, its empty weight and what it weighs full of foam.`,
+  };
+}
+
+/** What is to be said of foam that may be used all the same. */
+export function foamLook(
+  readings: RunReadings,
+  plan: RunPlan | undefined,
+  say: Say,
+): Judgement | undefined {
+  const foam = readings.at('foamDensity');
+  if (!foam || foamDoubt(readings, plan, say)) return undefined;
+  const unsure = unsureFoam(readings.pm('foamDensity'), say);
+  if (unsure) return unsure;
+  if (foam >= LIGHT_FOAM) return foamFaultDoubt(foam, say);
+  return {
+    verdict: 'look',
+    say: `Foam of ${say(foam, 'density', { units: FOAM })} is lighter than small-batch makers want it (common practice, no source): give it a little less air, or use it and expect to correct.`,
+  };
+}

@@ -1,0 +1,28 @@
+import { ifAllowed } from '../../../core/domain-error.ts';
+import { judgeCorrected } from '../../../core/records/taken-out.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { holdsFurther } from '../../shared/mix/further.ts';
+import { NEEDED, weighedBatch } from '../records/weighed-batch.ts';
+import type { RunReadings } from './run-readings.ts';
+
+const MAY_BE_NONE = ['sand', 'foamAdded', 'baseAdded'] as const;
+
+/**
+ * A blend lighter than it could be had all its foam lived, by more than the ± of its readings: in the words
+ * for the bench, and by the rule that judges its record later. Undefined until all of it is weighed, and for a mix
+ * that holds more than is.
+ */
+export function gasDoubt(
+  { at, pm, cementDensity, corrections, kept }: RunReadings,
+  say: Say,
+): string | undefined {
+  if (holdsFurther(kept) || NEEDED.some((name) => at(name) === undefined)) return undefined;
+  const read = [...NEEDED, ...MAY_BE_NONE.filter((name) => at(name) !== undefined)];
+  // Beside a ± that nobody knows nothing is light beyond it.
+  if (read.some((name) => pm(name) === Number.POSITIVE_INFINITY)) return undefined;
+  const batch = { ...weighedBatch(at, kept), ...(cementDensity && { cementDensity }) };
+  const doubts = Object.fromEntries(read.map((name) => [name, pm(name)]));
+  const found = ifAllowed(() => judgeCorrected(batch, doubts, corrections));
+  if (found?.finding !== 'more-air-than-foam') return undefined;
+  return `Weigh again before anything is added or placed. Had every bubble of the foam lived, it would weigh ${say(found.planned, 'density')}, and this is lighter: a reading is wrong, or the paddle drew air in. Strike the bucket full, and look at the foam you put in.`;
+}

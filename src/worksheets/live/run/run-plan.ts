@@ -1,0 +1,158 @@
+import { type Entries, type Kept, type KeptResults, keptValue } from '../../../bench/entries.ts';
+import type { Editor } from '../../../bench/records/editor.ts';
+import { isOwnResult } from '../../../bench/records/own-result.ts';
+import type { Correcting, RunPlan } from '../../../bench/run.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { proportionPlan } from '../../mix/proportion-plan.ts';
+import { BATCH_VOLUME, TYPED_VOLUME } from '../../shared/mix/batch-volume.ts';
+import { FURTHER, FURTHER_NAMES } from '../../shared/mix/further.ts';
+import { planHeld } from '../../shared/mix/PlanHeld.tsx';
+import { jointsOf, jointsOfTyped, jointsOfUnlike } from '../../shared/mix/whole-pieces.ts';
+import { worked } from '../../shared/words/worked.ts';
+import { otherMass } from './run-base.ts';
+
+/** What a step at the bench is given. */
+export interface StepProps {
+  readonly editor: Editor;
+  readonly plan: RunPlan | undefined;
+  readonly say: Say;
+  /** It is only written up: nothing is asked to be mixed or placed. */
+  readonly over?: boolean;
+  /** The last correction, which may be taken back until the bucket is weighed again. */
+  readonly undo: Correcting | undefined;
+  readonly setUndo: (undo: Correcting | undefined) => void;
+}
+
+const AIM = 'mix.planned';
+
+/** What the volume of a batch comes of: typed in, it has no forms behind it; else it may rest on the example's. */
+function behind(origin: string | undefined, kept: KeptResults) {
+  if (origin === 'yours') return { typed: true as const };
+  const held = (key: string) => (origin === 'kept' ? kept[key] : undefined);
+  const [forms, form, evenLoads] = ['batch.net', 'part.volume', 'batch.evenLoads'].map((key) =>
+    keptValue(held(key)),
+  );
+  const all = held(BATCH_VOLUME.takes);
+  return {
+    ...(!(all && 'v' in all && !all.example) && { unsized: true as const }),
+    ...(forms && { forms, ...(form ? { form } : evenLoads && { evenLoads }) }),
+  };
+}
+
+/** Where the whole batch has a volume of its own. */
+const VOLUME = 'batch.volume';
+
+/** The amounts of one load, as “What goes into the whole batch?” left them; undefined where it did not leave all. */
+function wholeBatchPlan(
+  entries: Entries,
+  kept: KeptResults,
+  { by }: Kept,
+  largestLoad: number,
+): RunPlan | undefined {
+  const all = (name: string) => {
+    const found = kept[`mix.${name}`];
+    return found?.by === by ? (keptValue(found) ?? Number.NaN) : Number.NaN;
+  };
+  const loads = all('loads');
+  const each = (name: string) => all(name) / loads;
+  const [cement, water, sand, foam] = [
+    each('portland'),
+    each('water'),
+    each('sand'),
+    each('foamMass'),
+  ];
+  const binder = each('cement');
+  const other = FURTHER_NAMES.flatMap((name) => {
+    const mass = each(name);
+    return mass > 0 ? [{ name: FURTHER[name], mass }] : [];
+  });
+  const foamVolume = each('foamVolume');
+  const plan = {
+    ...{ cement, water, sand, foamVolume, loads, largestLoad },
+    wetDensity: all('planned'),
+    baseDensity: all('baseDensity'),
+    foamDensity: foam / foamVolume || 0,
+  };
+  if (!Object.values({ ...plan, binder }).every(Number.isFinite)) return undefined;
+  return {
+    ...plan,
+    ...(all('sandFree') > 0 && { damp: true }),
+    ...(binder > cement && { binder }),
+    ...(other.length > 0 && { other }),
+    ...behind((entries[VOLUME]?.t ?? entries[TYPED_VOLUME]?.t) ? 'yours' : 'kept', kept),
+    example: false,
+    aimed: isOwnResult(AIM, entries, kept),
+  };
+}
+
+/**
+ * The amounts of one load, as “What goes into the batch?” has them, or the worksheet that holds the plan instead;
+ * undefined while that has no answer.
+ */
+export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan | undefined {
+  const batch = worked(proportionPlan, entries, kept, say);
+  const { result, reading } = batch;
+  if (!result || !reading.values) return undefined;
+  const holder = planHeld(batch, kept, say);
+  if (holder) return wholeBatchPlan(entries, kept, holder, reading.values.load);
+  const { each, count } = result.loads;
+  return {
+    cement: each.cement,
+    water: each.water,
+    sand: each.sand,
+    foamVolume: each.foamVolume,
+    wetDensity: result.mix.wetDensity,
+    baseDensity: result.mix.baseDensity,
+    foamDensity: result.mix.foamMass / result.mix.foamVolume || 0,
+    loads: count,
+    largestLoad: reading.values.load,
+    solution: result.solution.solutionVolume,
+    ...behind(reading.fields.volume?.origin, kept),
+    example: !reading.own,
+    aimed: isOwnResult(AIM, entries, {
+      ...kept,
+      [AIM]: { waits: true, from: '', by: proportionPlan.id },
+    }),
+  };
+}
+
+/** How many pieces of one size the forms are; of several sizes, or where nobody told, one. */
+const piecesOf = ({ forms = 0, form }: RunPlan) => (form ? Math.round(forms / form) : 1);
+
+/** What the forms hold by the plan, in words; of several loads, each fills its share of them. */
+export function formsPlanned(plan: RunPlan, say: Say): string | undefined {
+  const { forms, form, loads } = plan;
+  if (!forms) return undefined;
+  const litres = (volume: number) => say(volume, 'volume');
+  const count = piecesOf(plan);
+  const pieces = form && count > 1 ? `: ${count} of ${litres(form)}` : '';
+  const all = `${litres(forms)}${pieces}`;
+  return loads > 1 ? `${litres(forms / loads)} a load; in all ${all}` : all;
+}
+
+/** Short by less than this share, forms are as good as full. Common practice, no source. */
+const AS_FULL = 0.01;
+
+/** That so much mix, m³, is less than the load’s share of the forms. */
+export function formsShort(mix: number, plan: RunPlan, say: Say): string | undefined {
+  const wanted = (plan.forms ?? 0) / plan.loads;
+  if (plan.unsized || mix >= (1 - AS_FULL) * wanted) return undefined;
+  const [there, forms] = [mix, wanted].map((volume) => say(volume, 'volume'));
+  const hold =
+    plan.form && piecesOf(plan) === 1
+      ? `the form takes ${forms}${plan.loads > 1 ? ' of each load' : ''}: it comes out short`
+      : `the forms of a load hold ${forms}: fill whole pieces first`;
+  return `There are ${there} of it, and ${hold}.`;
+}
+
+/** That some pieces are filled from two loads, where the plan has them so. */
+export function jointsPlanned(plan: RunPlan): string | undefined {
+  const { forms, form, evenLoads, loads, largestLoad } = plan;
+  if (plan.typed) return jointsOfTyped(loads)?.say;
+  if (!forms || loads === 1) return undefined;
+  if (!form) return jointsOfUnlike(loads, evenLoads)?.say;
+  const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;
+  const mass = cement + water + sand + otherMass(plan) + foamVolume * foamDensity;
+  const volume = (loads * mass) / wetDensity;
+  return jointsOf({ pieces: piecesOf(plan), alike: true, loads, volume, largestLoad })?.say;
+}

@@ -1,0 +1,34 @@
+import type { Editor } from '../../../bench/records/editor.ts';
+import { type ReadingName, readingOf } from '../../../bench/records/readings.ts';
+import { formatPlain } from '../../../core/quantity/format.ts';
+import { KINDS } from '../../../core/quantity/kinds.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { retyped, writeReading, writeReckoned } from '../records/RecordFields.tsx';
+import { RECORD_FIELDS } from '../records/record-fields.ts';
+
+/** Writes a reading in the reader's unit of its field, as if it was typed there; `pm`: its ±, where it is reckoned, and none where that has no bound. */
+export function put(
+  editor: Editor,
+  name: ReadingName,
+  si: number,
+  say: Say,
+  { significant = 5, pm }: { readonly significant?: number; readonly pm?: number | undefined } = {},
+): void {
+  const spec = readingOf(name);
+  if ('options' in spec) return;
+  const { system } = say;
+  const field = RECORD_FIELDS[name];
+  // Another unit than the field's would turn the field over to it.
+  const unit = ('units' in field ? field.units : KINDS[spec.kind].shown)[system];
+  const typed = { t: formatPlain(si, spec.kind, unit, significant), u: unit, s: system };
+  if (pm !== undefined)
+    writeReckoned(editor, name, {
+      ...typed,
+      ...(Number.isFinite(pm) && { p: formatPlain(pm, spec.kind, unit, 2), pu: unit }),
+    });
+  else {
+    const { p, pu } = editor.record.readings[name] ?? {};
+    const beside = { ...(p !== undefined && { p }), ...(pu !== undefined && { pu }) };
+    writeReading(editor, name, retyped(editor, name, { ...typed, ...beside }));
+  }
+}

@@ -1,0 +1,47 @@
+import type { ReadingName } from '../../../bench/records/readings.ts';
+import type { BatchRecord } from '../../../bench/records/record.ts';
+import { doubtAbout } from '../../../islands/engine/doubt.ts';
+import type { FieldReading } from '../../../islands/engine/reading.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { cementDensityOf } from '../../shared/mix/cement-density.ts';
+import { readFields } from '../records/RecordFields.tsx';
+
+/** The readings of a batch as its fields take them. */
+export interface RunReadings {
+  /** In SI; undefined when it is empty, cannot be read or is out of bounds. */
+  readonly at: (name: ReadingName) => number | undefined;
+  /** Its ±, in SI: as typed, else its instrument’s; without bound, where what is typed is none. */
+  readonly pm: (name: ReadingName) => number;
+  /** What is wrong with it, in a sentence. */
+  readonly problem: (name: ReadingName) => string | undefined;
+  /** Of its cement's particles, kg/m³, as the batch was saved; undefined for the usual one. */
+  readonly cementDensity: number | undefined;
+  readonly corrections: BatchRecord['corrections'];
+  /** What lay on the bench it was saved from. */
+  readonly kept: BatchRecord['kept'];
+}
+
+/** The ± of a field: one that is refused is not nothing. */
+export const pmOf = (reading: FieldReading): number =>
+  reading.type === 'number' && reading.pmProblem ? Number.POSITIVE_INFINITY : doubtAbout(reading);
+
+export function runReadings(record: BatchRecord, say: Say): RunReadings {
+  const fields = readFields(record, say);
+  return {
+    cementDensity: cementDensityOf(record),
+    corrections: record.corrections,
+    kept: record.kept,
+    at: (name) => {
+      const reading = fields[name];
+      return reading?.type === 'number' && !reading.problem ? reading.value : undefined;
+    },
+    pm: (name) => {
+      const reading = fields[name];
+      return reading ? pmOf(reading) : 0;
+    },
+    problem: (name) => {
+      const reading = fields[name];
+      return reading?.type === 'number' ? reading.problem : undefined;
+    },
+  };
+}

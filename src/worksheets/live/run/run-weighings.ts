@@ -1,0 +1,67 @@
+import { READINGS } from '../../../bench/records/readings.ts';
+import { DomainError } from '../../../core/domain-error.ts';
+import { foamDensity } from '../../../core/foam/density.ts';
+import type { NumberReading } from '../../../islands/engine/reading.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { densityDoubt } from '../../shared/mix/density-doubt.ts';
+import { FOAM } from '../../shared/words/amounts.ts';
+import { belowTare } from '../records/record-words.ts';
+import type { RunReadings } from './run-readings.ts';
+
+/** Lighter foam than its field takes, kg/m³: a slip, not a foam. */
+const LEAST_FOAM = READINGS.foamDensity.from;
+
+/** What a bucket full of foam comes to: its density and the ± of that, kg/m³, or what is wrong with the weighing. */
+export interface FoamWeighed {
+  readonly density?: number;
+  readonly doubt?: number;
+  readonly problem?: string;
+}
+
+export function foamWeighed(
+  {
+    value: full,
+    pm: fullPm,
+    problem,
+    field: { label },
+  }: Pick<NumberReading, 'value' | 'pm' | 'problem' | 'field'>,
+  { at, pm }: RunReadings,
+  say: Say,
+): FoamWeighed {
+  if (problem) return { problem };
+  const [tare, vessel] = [at('tare'), at('vessel')];
+  const light = belowTare(label, full, tare, say);
+  if (light) return { problem: light };
+  if (full === undefined || tare === undefined || !vessel) return {};
+  const mass = (si: number, significant = 5) => say(si, 'mass', { plain: true, significant });
+  const read = `${label}: read ${mass(full)};`;
+  try {
+    const { apparent } = foamDensity({ tare, full, vessel });
+    const doubts = { tare: pm('tare'), full: fullPm, vessel: pm('vessel') };
+    if (apparent >= LEAST_FOAM)
+      return { density: apparent, doubt: densityDoubt({ tare, full, vessel }, doubts) };
+    return {
+      problem: `${read} that leaves ${mass(full - tare, 2)} of foam in ${say(vessel, 'volume', { plain: true })}, less than ${say(LEAST_FOAM, 'density', { plain: true, units: FOAM })}.`,
+    };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return {
+      problem: `${read} it must be less than the bucket full of water, ${mass(error.allowed.max ?? 0, 4)}.`,
+    };
+  }
+}
+
+/** Whether a foam density that is written down is what a weighing came to, to the digits it is written with. */
+export const cameOf = (weighed: number | undefined, written: number | undefined): boolean =>
+  weighed !== undefined && written !== undefined && Math.abs(written / weighed - 1) < 0.005;
+
+/** So much foam by weight, in m³, with the ± of both weighings; undefined until its density is known. */
+export function foamByWeight(
+  { value: mass, pm: massPm, problem }: Pick<NumberReading, 'value' | 'pm' | 'problem'>,
+  { at, pm }: RunReadings,
+): { readonly volume: number; readonly doubt: number } | undefined {
+  const density = at('foamDensity');
+  if (problem || mass === undefined || !density) return undefined;
+  const volume = mass / density;
+  return { volume, doubt: Math.hypot(massPm, volume && volume * pm('foamDensity')) / density };
+}

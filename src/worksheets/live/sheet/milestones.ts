@@ -1,0 +1,50 @@
+import { HOUR, MINUTE } from '../../../core/quantity/constants.ts';
+
+/** The clock speaks this often when nothing is known of the foam, and once its time is over. */
+const EVERY = 5 * MINUTE;
+const WARNING = 2 * MINUTE;
+
+export interface Milestone {
+  /** Seconds since the foam was made. */
+  readonly at: number;
+  readonly say: string;
+}
+
+/** `4 minutes` */
+const minutes = (seconds: number) => {
+  const count = Math.round(seconds / MINUTE);
+  return `${count} ${count === 1 ? 'minute' : 'minutes'}`;
+};
+
+/**
+ * The last thing the clock has to say by now, if it has come to any, in words that stay true until the next. With a
+ * time in hand: half of it, two minutes before its end, its end, and every five minutes over. Without: every five minutes.
+ */
+export function milestone(elapsed: number, inHand: number | undefined): Milestone | undefined {
+  const rounds = Math.floor(elapsed / EVERY) * EVERY;
+  if (inHand === undefined)
+    return rounds > 0
+      ? { at: rounds, say: `More than ${minutes(rounds)} since the foam was made.` }
+      : undefined;
+  const over = Math.floor((elapsed - inHand) / EVERY) * EVERY;
+  if (over > 0)
+    return {
+      at: inHand + over,
+      say: `More than ${minutes(over)} over. This foam is no longer the foam you weighed: make it afresh.`,
+    };
+  if (elapsed >= inHand)
+    return { at: inHand, say: 'Time is up: blend it now, or make fresh foam.' };
+  // A short time in hand has no room for every warning.
+  if (inHand > 2 * WARNING && elapsed >= inHand - WARNING)
+    return { at: inHand - WARNING, say: 'Less than 2 minutes left.' };
+  if (elapsed >= inHand / 2) return { at: inHand / 2, say: 'More than half of the time is gone.' };
+  return undefined;
+}
+
+/** `4:07`, `1:02:30`: whole seconds, rounded down, as clocks show them. */
+export function onClock(seconds: number): string {
+  const whole = Math.floor(seconds);
+  const [h, m, s] = [Math.floor(whole / HOUR), Math.floor((whole % HOUR) / 60), whole % 60];
+  const two = (n: number) => String(n).padStart(2, '0');
+  return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`;
+}

@@ -1,0 +1,163 @@
+import {
+  ESSENTIAL_REQUIREMENTS,
+  HIGH_HAZARD_ENERGY,
+  PCC2_AMBIENT,
+  type StoredEnergy,
+  storedEnergy,
+  TNT_ENERGY_BERKELEY,
+} from '../../../core/air/stored-energy.ts';
+import { fromUnit } from '../../../core/quantity/convert.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { choice, number, type Values } from '../../../islands/fields.ts';
+import type { Judgement } from '../../../islands/worksheet.ts';
+import { SMALL_MASS } from '../words/amounts.ts';
+import { pressureVolume } from './pressure-volume.ts';
+
+export const BAR = { metric: 'bar', us: 'psi' } as const;
+/** Vessels of workshop air are seldom marked with more, Pa. From memory. */
+export const OFTEN_MARKED = fromUnit(21, 'pressure', 'bar');
+
+/** What may hold air at all: asked on the page on safety, and folded away beside what is reckoned of a vessel. */
+export const vesselSaid = {
+  made: choice({
+    label: 'What it is',
+    options: {
+      marked: 'Made and marked for pressure',
+      plastic: 'Plastic pipe, a bottle or a barrel',
+      other: 'Something else, or its marking cannot be read',
+      unsaid: 'Not said yet',
+    },
+    example: 'marked',
+    unsaid: 'unsaid',
+    bench: 'stored-energy.made',
+  }),
+  marking: number('pressure', {
+    label: 'Pressure on its marking',
+    example: '10 bar',
+    min: '0.01 bar',
+    max: '400 bar',
+    units: BAR,
+    optional: true,
+    bench: 'stored-energy.marking',
+    when: { made: ['marked'] },
+  }),
+  relief: choice({
+    label: 'Relief valve',
+    help: 'It must pass all that the source can push in with its regulator failed open. The valve of a vessel made for a hand pump passes a hand pump’s air.',
+    options: {
+      passes: 'Passes that, set no higher than the marking',
+      fitted: 'Set no higher than the marking, no more known',
+      none: 'None, or I do not know its setting',
+      unsaid: 'Not said yet',
+    },
+    example: 'passes',
+    unsaid: 'unsaid',
+    bench: 'stored-energy.relief',
+  }),
+};
+
+/** Why a vessel may not be filled to a gauge pressure, by what was said of it; undefined where nothing forbids it. */
+export function unfitVessel(
+  { isentropic }: Pick<StoredEnergy, 'isentropic'>,
+  { gauge, made, marking, relief }: Values<typeof vesselSaid> & { readonly gauge: number },
+  say: Say,
+): Judgement | undefined {
+  const energy = say(isentropic, 'energy', { significant: 2 });
+  const words =
+    made === 'plastic'
+      ? `Never. Plastic water pipe and bottles break into flying pieces, and ${energy} is behind them. Use a vessel made and marked for pressure.`
+      : made === 'other'
+        ? `Do not fill it. What is not marked for pressure is not fit for ${energy}; a competent inspector can say what it is.`
+        : made === 'marked' && marking !== undefined && gauge > marking
+          ? `The gauge is above the marking, ${say(marking, 'pressure', { units: BAR })}. Let the pressure down now, from the side, and find out why.`
+          : relief === 'none'
+            ? `With no relief valve known to pass enough, nothing but attention holds back ${energy}. Fit one, set no higher than the marking, before it is filled.`
+            : undefined;
+  return words === undefined ? undefined : { verdict: 'stop', say: words };
+}
+
+/** A pressure that vessels of workshop air are seldom marked with is sooner another unit. */
+export const muchPressure = (gauge: number, say: Say): string | undefined =>
+  gauge > OFTEN_MARKED
+    ? `Read the gauge again, the number and the unit (bar, psi or kPa), and the plate: ${say(gauge, 'pressure', { units: BAR })} is more than a vessel of workshop air is often marked for (from memory).`
+    : undefined;
+
+/** An answer about a vessel stops where it may not be filled, and is not good before it was asked what much energy could do. */
+export function mindStored(
+  judged: Judgement,
+  { stored }: Holds,
+  { full, ...said }: Values<typeof vesselSaid> & { readonly full: number },
+  say: Say,
+): Judgement {
+  const unfit = unfitVessel(stored, { ...said, gauge: full }, say);
+  if (unfit) return unfit;
+  if (judged.verdict === 'stop') return judged;
+  const look = (first: string): Judgement => ({ verdict: 'look', say: `${first} ${judged.say}` });
+  if (said.made === 'marked' && said.marking === undefined) return look(NO_PLATE);
+  if (said.relief === 'fitted')
+    return look('Find out first whether its relief valve passes all that the source can push in.');
+  return stored.isentropic <= HIGH_HAZARD_ENERGY
+    ? judged
+    : look(
+        `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask ${ASKED}.`,
+      );
+}
+
+const ASKED = '“What would come out of this vessel at once?”, in the chapter on safety';
+
+/** Of a vessel that is said to be marked, and not with what. */
+export const NO_PLATE = 'No plate, no air: read the pressure on its marking and enter it.';
+
+interface Holds {
+  readonly stored: StoredEnergy;
+}
+
+/** Stored energy of a vessel at a gauge pressure. */
+export const storedAt = ({ vessel, gauge }: { readonly vessel: number; readonly gauge: number }) =>
+  storedEnergy({ vessel, pressure: gauge + PCC2_AMBIENT });
+
+/** The results that stand beside every answer about a vessel under air. */
+export const storedResults = {
+  stored: {
+    label: 'Energy in it, if it bursts',
+    kind: 'energy',
+    of: (r: Holds) => r.stored.isentropic,
+  },
+  storedMost: {
+    label: 'Energy in it, heat let in, less what pushes the air outside back',
+    kind: 'energy',
+    of: (r: Holds) => r.stored.isothermal,
+  },
+} as const;
+
+const amount = { units: SMALL_MASS, significant: 2 } as const;
+
+/** What that energy means, in words, and what is still to be said of the vessel. */
+export function storedNotes(
+  { stored }: Holds,
+  { made, relief }: Pick<Values<typeof vesselSaid>, 'made' | 'relief'>,
+  say: Say,
+): string[] {
+  const tnt = say(stored.tnt, 'mass', amount);
+  const other = say(stored.isentropic / TNT_ENERGY_BERKELEY, 'mass', amount);
+  const high = say(HIGH_HAZARD_ENERGY, 'energy', { significant: 2 });
+  const hazard =
+    stored.isentropic > HIGH_HAZARD_ENERGY
+      ? `That office calls more than ${high} highly hazardous.`
+      : `That is below the ${high} which that office calls highly hazardous; it can still maim.`;
+  const above = stored.pressureVolume > ESSENTIAL_REQUIREMENTS ? 'above' : 'not above';
+  const forbidden = made === 'plastic' || made === 'other' || relief === 'none';
+  const open = !forbidden && (made === 'unsaid' || relief !== 'passes');
+  return [
+    ...(open ? [`Whether it may be filled at all is not said yet: first ask ${ASKED}.`] : []),
+    `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${pressureVolume(stored.pressureVolume, say)}, ${above} the ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)} from which European law sets requirements for a simple vessel’s making.`,
+  ];
+}
+
+/** Sources of the two above. */
+export const STORED_SOURCES = [
+  'asme-pcc-2',
+  'uc-berkeley-stored-energy',
+  'stored-energy-forum',
+  'spvd-2014-29',
+] as const;

@@ -1,0 +1,253 @@
+import { arrived } from '../../../bench/arrived.ts';
+import type { Entry, System } from '../../../bench/entries.ts';
+import { LIMITS } from '../../../bench/records/limits.ts';
+import type { CureLog } from '../../../bench/records/record.ts';
+import { temperatureAt } from '../../../core/curing/history.ts';
+import { readTemperatureLog, type TemperatureLog } from '../../../core/curing/log.ts';
+import type { DateOrder, Scale } from '../../../core/curing/log-cells.ts';
+import { GAP_INTERVALS, LONGEST_UNREAD } from '../../../core/curing/log-order.ts';
+import { surveyLog } from '../../../core/curing/log-survey.ts';
+import { thin } from '../../../core/curing/thin.ts';
+import { celsius, fahrenheit } from '../../../core/curing/units.ts';
+import { DAY, HOUR } from '../../../core/quantity/constants.ts';
+import { plainText } from '../../../core/quantity/plain-text.ts';
+import { readMoment } from '../../../islands/fields/read-moment.ts';
+import { SYMBOLS, unreadRows, WAITS } from './log-words.ts';
+
+export { Choice, LogQuestions, LogRows } from './LogReport.tsx';
+export { readingsInWords, rowsInWords, unreadRows, WAITS } from './log-words.ts';
+
+/** Bytes: a reading a minute for some three months. A choice. */
+const LARGEST = 5_000_000;
+
+/** What is said of a file too large to be read. */
+export const tooLarge = ({ name, size }: Pick<File, 'name' | 'size'>): string | undefined =>
+  size > LARGEST
+    ? `${name ? `‘${name}’` : 'This text'} is larger than 5\u00a0MB and was not read: is it a logger’s file of readings?`
+    : undefined;
+
+/** Characters the bench holds in one entry, with some to spare. */
+const ROOM = 3900;
+/** Readings kept of a file, at up to 13 characters each: of one that writes seconds each takes more, and fewer are. */
+const MOST_KEPT = 290;
+
+/** What the reader says of a file, where it does not say so itself. */
+export interface Answers {
+  /** The column of the temperatures, counted from 0. */
+  readonly column?: number;
+  /** What stands first in a date. */
+  readonly order?: DateOrder;
+  /** s of one unit of a counted time. */
+  readonly unit?: number;
+  /** The scale of numbers without a unit, whatever a heading says. */
+  readonly scale?: Scale;
+  /** The day of the first of clocks without a date, from that of the casting on; or that it is the casting. */
+  readonly day?: number | 'casting';
+}
+
+/** The answers, and what numbers are in when neither they nor a heading say so. */
+interface How extends Answers {
+  readonly otherwise: Scale;
+  /** When the part was cast, as `2026-05-08T14:00`, if that is known: dates may lack their year. */
+  readonly cast?: string | undefined;
+}
+
+/** Of a log of an unknown casting only this is sure: it was written in the past. */
+const inTheLastYear = () => Date.now() / 1000 - YEAR / 2;
+const YEAR = 365 * DAY;
+
+/** The scale of a reader of these units. */
+export const readersScale = (system: System): Scale => (system === 'us' ? 'fahrenheit' : 'celsius');
+
+/** What may stand between cells, the surest first. */
+const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
+
+/**
+ * The text of a file, which Windows may have written in its own code page: then no UTF-8 has its °. The 'Unicode
+ * text' of a spreadsheet is UTF-16, and says so by its mark.
+ */
+export async function textOf(file: Blob): Promise<string> {
+  const bytes = await file.arrayBuffer();
+  const mark = new Uint8Array(bytes.slice(0, 2)).join();
+  const utf16 = { '255,254': 'utf-16le', '254,255': 'utf-16be' }[mark];
+  const text = new TextDecoder(utf16).decode(bytes);
+  return !utf16 && text.includes('\ufffd') ? new TextDecoder('windows-1252').decode(bytes) : text;
+}
+
+/** A moment of universal time by the clock of this device, to which a casting is typed. */
+const byThisClock = (seconds: number) =>
+  seconds - 60 * new Date(seconds * 1000).getTimezoneOffset();
+
+/**
+ * Reads the text of a logger's file or a pasted table. The separator is the one that makes most rows
+ * readings, and of those the one that leaves the fewest cells: a decimal comma looks like a separator
+ * until the rows are read. What states its zone begins by the clock of this device.
+ */
+export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
+  const { default: csv } = await arrived(import('papaparse'));
+  // The lines of one file may end in several ways, where its heading was written apart.
+  const plain = inNumbers(plainText(text).replaceAll(/\r\n?/g, '\n'));
+  const tables = SEPARATORS.map((delimiter) => {
+    const { data } = csv.parse<string[]>(delimiter === ' ' ? spaced(plain) : plain, {
+      delimiter,
+      skipEmptyLines: false,
+    });
+    // The line break at the end of a file is not a row.
+    const rows = data.at(-1)?.join('') === '' ? data.slice(0, -1) : data;
+    return { rows, survey: surveyLog(rows) };
+  });
+  const { rows, survey } = tables.reduce((best, table) => {
+    const more = table.survey.readable - best.survey.readable;
+    return more > 0 || (more === 0 && table.survey.width < best.survey.width) ? table : best;
+  });
+  const { column, order, unit, scale, otherwise, cast } = how;
+  const log = readTemperatureLog({
+    rows,
+    otherwise,
+    near: readMoment(cast ?? '') ?? inTheLastYear(),
+    ...(scale && { scale }),
+    ...(order && { order }),
+    ...(unit !== undefined && { elapsedUnit: unit }),
+    // An answer about the columns of a text that was there before is none.
+    ...(column !== undefined &&
+      survey.columns.some(({ at }) => at === column) && { temperatureColumn: column }),
+  });
+  return log.zone === undefined ? log : { ...log, begins: byThisClock(log.begins - log.zone) };
+}
+
+const MONTHS =
+  'jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?';
+const DAY_OF = '(0?[1-9]|[12]\\d|3[01])(?:st|nd|rd|th)?';
+/** `12 Oct`, `Oct 12, 2026`, `12-Oct-26`; a year of two digits only behind a dash or a bar. */
+const NAMED = new RegExp(
+  `(?<![\\p{L}\\d:.,])(?:${DAY_OF}[. \u00a0-]{0,2}(${MONTHS})\\b|(${MONTHS})\\b[. \u00a0-]{0,2}${DAY_OF})(?![\\d:])[.]?(?:[-/](\\d{4}|\\d{2})(?!\\d)|,? (\\d{4})(?!\\d))?`,
+  'giu',
+);
+
+/** Months by name as numbers: then no order of day and month is in doubt. */
+const inNumbers = (text: string) =>
+  text.replaceAll(NAMED, (_, d1, m1, m2, d2, y1, y2) => {
+    const name = (m1 ?? m2).slice(0, 3).toLowerCase();
+    const month = 'janfebmaraprmayjunjulaugsepoctnovdec'.indexOf(name) / 3 + 1;
+    const year = y1 ?? y2;
+    return `${year ? `20${year}`.slice(-4) : '-'}-${two(month)}-${two(d1 ?? d2)}`;
+  });
+const two = (number: number | string) => String(number).padStart(2, '0');
+
+/** Cells parted by spaces: one space between two, and none before a unit, brackets, a.m. and p.m., or UTC. */
+const spaced = (text: string) =>
+  text
+    .replaceAll(/[ \u00a0\u202f]+/g, ' ')
+    .replaceAll(/^ | $/gm, '')
+    .replaceAll(/ (?=[([][^)\]\n]{0,100}[)\]])/g, '\u00a0')
+    .replaceAll(/ (?=(?:[°º] ?[cfk]|[cfk]|%)(?: |$))/gim, '\u00a0')
+    .replaceAll(/([°º]) (?=[cfk](?: |$))/gim, '$1\u00a0')
+    .replaceAll(/(\d) (?=(?:[ap]\.?m\.?|utc|gmt)(?: |$))/gim, '$1\u00a0');
+
+export interface Brought {
+  readonly entry: Entry;
+  readonly readings: number;
+  readonly kept: number;
+  /** K */
+  readonly largestMiss: number;
+  /** Readings before casting, which no age is counted from. */
+  readonly before: number;
+}
+
+/**
+ * What of a log goes on the bench: hours since casting and the reader's degrees, one reading a line, as many as
+ * it holds: a line typed below them is read as they are. `castAt` s after 1970 by the logger's clock: undefined lets the first reading be the casting.
+ * Undefined of a log that ends before it, or has no reading.
+ */
+export function toBench(
+  log: TemperatureLog,
+  castAt: number | undefined,
+  system: System,
+): Brought | undefined {
+  const { history } = log;
+  if (!history) return undefined;
+  const offset = castAt === undefined ? 0 : castAt - log.begins;
+  const times = history.times.map((time) => time - offset);
+  const end = times[times.length - 1]!;
+  if (end < 0) return undefined;
+  const inside = times.flatMap((time, i) =>
+    time >= 0 ? [{ time, temperature: history.temperatures[i]! }] : [],
+  );
+  const before = times.length - inside.length;
+  const first = inside[0]!;
+  const led =
+    before > 0 && first.time > 0
+      ? [{ time: 0, temperature: temperatureAt(history, offset) }, ...inside]
+      : inside;
+  const since = {
+    times: led.map(({ time }) => time),
+    temperatures: led.map(({ temperature }) => temperature),
+    gaps: [],
+  };
+  const atMost = (most: number): Pick<Brought, 'entry' | 'kept' | 'largestMiss'> => {
+    // Short of a gap, with room for the rounding of the lines.
+    const mean = (end - since.times[0]!) / most;
+    const longest = 0.95 * Math.min(GAP_INTERVALS * mean, LONGEST_UNREAD);
+    const { kept, largestMiss } = thin(since, most, longest);
+    const lines = kept.map(
+      (i) => `${hours(since.times[i]!)}\t${degrees(since.temperatures[i]!, system)}`,
+    );
+    const t = lines.join('\n');
+    return t.length > ROOM
+      ? atMost(Math.floor((kept.length * ROOM) / t.length))
+      : { entry: { t, s: system }, kept: kept.length, largestMiss };
+  };
+  return { readings: inside.length, before, ...atMost(MOST_KEPT) };
+}
+
+/** Readings that a log left on the bench, counted from a casting so many s `later`. */
+export async function countedAnew(
+  { t = '', s = 'metric' }: Entry,
+  later: number,
+): Promise<Brought | undefined> {
+  const log = await readLoggerText(t, { otherwise: readersScale(s), unit: HOUR });
+  return toBench(log, later, s);
+}
+
+export interface Recorded {
+  readonly log: CureLog;
+  /** One in how many readings is kept. */
+  readonly every: number;
+}
+
+/** What of a log goes into a batch's record, whose clock begins with the first reading; as much as it holds. */
+export function toRecord({ history }: TemperatureLog): Recorded | undefined {
+  if (!history) return undefined;
+  const { times, temperatures } = history;
+  const every = Math.ceil(times.length / LIMITS.logPoints);
+  const kept = times.flatMap((_, i) => (i % every === 0 || i === times.length - 1 ? [i] : []));
+  const used = kept.slice(0, LIMITS.logPoints);
+  return {
+    log: {
+      seconds: used.map((i) => times[i]! - times[0]!),
+      kelvin: used.map((i) => temperatures[i]!),
+    },
+    every,
+  };
+}
+
+/** What is said of a log that was to be attached to a batch. */
+export function attachedInWords(log: TemperatureLog, recorded: Recorded | undefined): string {
+  if (log.waits) return WAITS;
+  if (!recorded) return 'No line could be read as a time and a temperature; nothing was attached.';
+  const { every } = recorded;
+  const left = unreadRows(log).length;
+  return [
+    `Attached${log.bare ? `, in ${SYMBOLS[log.scale]}` : ''}.`,
+    left > 0 &&
+      `${left} ${left === 1 ? 'row is' : 'rows are'} not counted. The text stays in the box: mend it and attach it again.`,
+    every > 1 && `Of every ${every} readings one was kept.`,
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
+const hours = (seconds: number) => trimmed((seconds / HOUR).toFixed(seconds > 99 * DAY ? 1 : 3));
+const degrees = (kelvin: number, system: System) =>
+  trimmed(system === 'us' ? fahrenheit(kelvin).toFixed(1) : celsius(kelvin).toFixed(2));
+const trimmed = (number: string) => number.replace(/\.?0+$/, '');

@@ -1,0 +1,98 @@
+import { type Entries, type KeptResults, keptValue } from '../../../bench/entries.ts';
+import { loadsOfWholePieces } from '../../../core/mix/loads.ts';
+import { TYPED_VOLUME } from './batch-volume.ts';
+
+/** A batch in its loads. Volumes of mix, m³. */
+interface InLoads {
+  readonly pieces: number;
+  /** Of one size, all of them. */
+  readonly alike: boolean;
+  /** The loads, and what divides them, that share pieces of several sizes out as they are. */
+  readonly evenLoads?: number | undefined;
+  readonly loads: number;
+  readonly volume: number;
+  readonly largestLoad: number;
+}
+
+/** What a worksheet that sized the pieces keeps of them. */
+export const PIECES_KEPT = [
+  'batch.volume',
+  'batch.count',
+  'part.volume',
+  'batch.evenLoads',
+] as const;
+
+/** The pieces that a batch of that volume (m³) fills, where one worksheet sized them and it. */
+export function piecesFilled(
+  kept: KeptResults,
+  volume: number,
+): Pick<InLoads, 'pieces' | 'alike' | 'evenLoads'> | undefined {
+  const [all, count, one, even] = PIECES_KEPT.map((key) => kept[key]);
+  const pieces = keptValue(count);
+  const sized = pieces !== undefined && count?.from === all?.from && !(one && 'waits' in one);
+  if (!sized || Math.abs((keptValue(all) ?? 0) / volume - 1) >= 1e-6) return undefined;
+  const alike = keptValue(one) !== undefined && one?.from === all?.from;
+  return { pieces, alike, ...(!alike && { evenLoads: keptValue(even) }) };
+}
+
+export interface Joints {
+  readonly say: string;
+  /** The same in a line. */
+  readonly short: string;
+  /** The number of loads that avoids them. */
+  readonly better?: number;
+}
+
+const JOINT =
+  'a joint where the first waits, a plane of weakness that lets water through (common practice, no source)';
+
+/** The joints of a batch of that volume (m³) by what the bench knows of its pieces: of a volume typed in, nothing. */
+export function jointsKnown(
+  entries: Entries,
+  kept: KeptResults,
+  batch: Omit<InLoads, 'pieces' | 'alike' | 'evenLoads'>,
+): Joints | undefined {
+  const filled = piecesFilled(kept, batch.volume);
+  if (filled) return jointsOf({ ...filled, ...batch });
+  return entries[TYPED_VOLUME]?.t === undefined ? undefined : jointsOfTyped(batch.loads);
+}
+
+/** Where a load is no whole number of pieces: that some get a joint, and how to avoid it. */
+export function jointsOf(batch: InLoads): Joints | undefined {
+  const { pieces, alike, loads } = batch;
+  if (loads === 1) return undefined;
+  if (!alike) return jointsOfUnlike(loads, batch.evenLoads, `${pieces} pieces`);
+  if (pieces % loads === 0) return undefined;
+  const better = loadsOfWholePieces(batch);
+  const fill = `${loads} loads for ${pieces === 1 ? 'one piece' : `${pieces} pieces`}`;
+  if (better === undefined)
+    return {
+      short: 'Each piece is filled from several loads, with joints in it.',
+      say: `${fill}: each is filled from more than one, with ${JOINT}. Only a larger mixer, or a smaller piece, avoids it.`,
+    };
+  const each = pieces / better;
+  const avoid = `${better} loads of ${each} ${each === 1 ? 'piece' : 'pieces'} avoid it.`;
+  return {
+    better,
+    short: `Some pieces are filled from two loads, with a joint. ${avoid}`,
+    say: `${fill}: some are filled from two, with ${JOINT}. ${avoid}`,
+  };
+}
+
+/** Pieces of several sizes, that so many loads do not share out as they are. */
+export const jointsOfUnlike = (loads: number, even = 0, pieces = 'pieces'): Joints | undefined =>
+  even > 0 && even % loads === 0
+    ? undefined
+    : {
+        short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
+        say: `${loads} loads for ${pieces} of more than one size: share them out to the loads before you mix. One that is filled from two gets ${JOINT}.`,
+      };
+
+/** Pieces nobody told of: that none is to be filled from two loads. */
+export const jointsOfTyped = (loads: number): Joints | undefined =>
+  loads === 1
+    ? undefined
+    : {
+        short: 'See that no piece is filled from two loads: it gets a joint.',
+        say: `${loads} loads of a volume typed in: see that no piece is filled from two of them. One that is gets ${JOINT}.`,
+      };

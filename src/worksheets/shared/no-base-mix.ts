@@ -1,9 +1,0 @@
-import { FOAMED_BASE } from '../../core/mix/water-cement-limits.ts';
-import type { Say } from '../../islands/engine/say.ts';
-
-/** A w/c in words. */
-export const inWords = (ratio: number, say: Say) => say(ratio, 'count', { decimals: 2 });
-
-/** A w/c that no base mix for foam has, in words. */
-export const noBaseMixWords = (ratio: number, say: Say): string =>
-  `The w/c weighed in is ${inWords(ratio, say)}, and base mixes for foam have ${FOAMED_BASE.min} to ${FOAMED_BASE.max}: water and cement swapped, or one of them in another unit?`;

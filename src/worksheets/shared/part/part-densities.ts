@@ -1,0 +1,22 @@
+import { number } from '../../../islands/fields.ts';
+
+/** The mix as placed. Until a part has been seen to dry it weighs what it weighed then. */
+export const wetDensity = number('density', {
+  label: 'Wet density',
+  help: 'What the mix weighed when it was placed.',
+  example: '600 kg/m3',
+  min: '50 kg/m3',
+  max: '2500 kg/m3',
+  takes: 'mix.planned',
+  bench: 'part.wetDensity',
+});
+
+export const dryDensity = number('density', {
+  label: 'Oven-dry density',
+  help: 'Of a dried piece, or what the mix is to dry to.',
+  example: '465 kg/m3',
+  min: '50 kg/m3',
+  max: '2400 kg/m3',
+  takes: 'part.dryDensity',
+  bench: 'part.oven',
+});

@@ -1,0 +1,37 @@
+import { GROWTH_COEFFICIENT } from '../../../core/curing/strength-growth.ts';
+import { choice, number } from '../../../islands/fields.ts';
+
+/** One word for how quickly a cement works, where the bag does not say more. */
+export const cement = choice({
+  label: 'Cement',
+  help: 'By the class on the bag. A US type is no class: go by the strengths on the maker’s mill sheet, or leave it unknown.',
+  options: {
+    unknown: 'I do not know',
+    slow: 'Slow: 32.5\u00a0N, or blended',
+    ordinary: 'Ordinary: 32.5 R or 42.5\u00a0N',
+    rapid: 'Rapid: 42.5 R or 52.5',
+  },
+  example: 'unknown',
+  bench: 'curing.cement',
+});
+
+/** How the reader's own cubes or cores grow, s: the fit of “How strong is it getting?”. */
+export const ownGrowth = number('ratio', {
+  label: 'Growth by your own results, s',
+  help: 'From “How strong is it getting?”. Empty: the cement’s alone counts.',
+  example: '',
+  min: '0.01',
+  max: '2',
+  optional: true,
+  takes: 'curing.growth',
+  bench: 'curing.ownGrowth',
+  folded: true,
+});
+
+/** The slowest and the fastest growth coefficient s a choice of cement allows. */
+export const GROWTH = {
+  unknown: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']],
+  slow: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['32.5N']],
+  ordinary: [GROWTH_COEFFICIENT['42.5N'], GROWTH_COEFFICIENT['42.5N']],
+  rapid: [GROWTH_COEFFICIENT['42.5R'], GROWTH_COEFFICIENT['42.5R']],
+} as const;

@@ -1,0 +1,18 @@
+import { FLEXURAL_RATIO } from '../../../core/finished/flexural.ts';
+import { mostPublished } from '../../../core/finished/strength-band.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { KPA } from '../words/amounts.ts';
+import { saidApart } from '../words/said-apart.ts';
+import { CHECK } from './strong-cubes.ts';
+
+/**
+ * Why bars that bore so much, Pa, of a density, kg/m³, are not to be believed yet; undefined where they may be. How dry
+ * they are is not known, so all that is published for that density, or a lighter one, counts, at the most of the ratios.
+ */
+export function strongBars(flexural: number, density: number, say: Say): string | undefined {
+  const most = FLEXURAL_RATIO.foamed.high * (mostPublished(density) ?? Number.POSITIVE_INFINITY);
+  if (flexural <= most) return undefined;
+  const kpa = (pa: number, apart: number) =>
+    saidApart(pa, 'stress', [apart], say, { units: KPA, significant: 3 });
+  return `${CHECK} these bars: ${kpa(flexural, most)} is above ${kpa(most, flexural)}, the most that goes with what is published for ${say(density, 'density', { significant: 3 })} or lighter (0.35 of that, from memory).`;
+}

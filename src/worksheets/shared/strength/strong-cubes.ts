@@ -1,0 +1,14 @@
+import { MOST_OF_ALL } from '../../../core/finished/strength-relations/relation.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { saidApart } from '../words/said-apart.ts';
+
+/** What a strength beyond all that is published asks for first. */
+export const CHECK = 'Check the force, the sides and their units before you rely on';
+
+/** Why cubes or cores that bore so much, Pa, are not to be believed yet, whatever their density; undefined where they may be. */
+export function strongCubes(strength: number, say: Say): string | undefined {
+  if (strength <= MOST_OF_ALL) return undefined;
+  const mpa = (pa: number, apart: number) =>
+    saidApart(pa, 'stress', [apart], say, { significant: 2 });
+  return `${CHECK} that strength: ${mpa(strength, MOST_OF_ALL)} is above ${mpa(MOST_OF_ALL, strength)}, the most that is published of any foamed concrete here.`;
+}

@@ -1,0 +1,42 @@
+import { COLDEST_CURE, tooColdToCure } from '../../../core/curing/limits.ts';
+import { ICE_POINT } from '../../../core/quantity/constants.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import type { Judgement } from '../../../islands/worksheet.ts';
+import { saidApart } from '../words/said-apart.ts';
+import { HOT } from './heat-doubt.ts';
+
+/** Coolest and warmest mix to aim at, K. Common practice, no source. */
+export const MIX = { cold: ICE_POINT + 10, hot: ICE_POINT + 30 } as const;
+/** The last digit of a reading in °F. */
+const DIGIT = 1e-6;
+
+const tooCold = (kelvin: number) => kelvin < MIX.cold - DIGIT;
+const tooHot = (kelvin: number) => kelvin > MIX.hot + DIGIT;
+
+/** Whether a mix is cooler or warmer than one aims at. */
+export const outsideMix = (kelvin: number) => tooCold(kelvin) || tooHot(kelvin);
+
+/** What the temperature of a mix makes doubtful, whatever is reckoned from it; undefined where nothing is. `read`: what it was read from. */
+export function mixWarmth(
+  kelvin: number,
+  say: Say,
+  read = 'the figure and its unit, °C or °F',
+): Judgement | undefined {
+  const t = saidApart(kelvin, 'temperature', [COLDEST_CURE, MIX.cold, MIX.hot, HOT], say);
+  const least = say(COLDEST_CURE, 'temperature', { plain: true });
+  if (tooColdToCure(kelvin))
+    return { verdict: 'stop', say: `${t} is too cold to cast: below ${least} it hardly sets.` };
+  if (kelvin > HOT)
+    return {
+      verdict: 'stop',
+      say: `${t} is too hot to cast: it may set in lumps before it is placed. Check ${read}.`,
+    };
+  if (tooCold(kelvin))
+    return {
+      verdict: 'look',
+      say: `${t} is cold: it sets late, and the foam has to last so much longer.`,
+    };
+  if (tooHot(kelvin))
+    return { verdict: 'look', say: `${t} is hot: it stiffens early and dries fast.` };
+  return undefined;
+}

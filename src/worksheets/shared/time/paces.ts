@@ -1,0 +1,30 @@
+import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../../core/curing/age-factor.ts';
+import { PEAK_LIMIT } from '../../../core/curing/limits.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import { DAYS, HOURS } from '../words/amounts.ts';
+import { saidApart } from '../words/said-apart.ts';
+
+/** Two ways to count age; they part most in the cold, and the spread is the honest answer. */
+const LAWS: readonly AgeLaw[] = [
+  { law: 'fhp' },
+  { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM },
+];
+
+/** Adjusted age that a second brings, at the least and at the most, between two temperatures, K. */
+export const paceBetween = (cold: number, warm: number) => ({
+  slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
+  fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
+});
+
+/** Why an adjusted age, s, cannot come of the time since casting, s, at the warmest a part should get; undefined where it may. */
+export function tooOld(
+  { age, since }: { readonly age: number; readonly since: number | undefined },
+  say: Say,
+): string | undefined {
+  if (since === undefined) return undefined;
+  const most = since * paceBetween(PEAK_LIMIT, PEAK_LIMIT).fast;
+  if (age <= most) return undefined;
+  const days = (time: number, apart: number) =>
+    saidApart(time, 'time', [apart], say, { units: DAYS, significant: 2 });
+  return `Check the age and its unit, and the time since casting: even at ${say(PEAK_LIMIT, 'temperature', { plain: true })}, ${say(since, 'time', { units: HOURS, plain: true })} by the clock count as no more than ${days(most, age)}, not ${days(age, most)}.`;
+}
