@@ -5,7 +5,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { put } from '../../src/worksheets/live/run/run-put.ts';
 import { ADDED_FOAM } from '../../src/worksheets/shared/words/amounts.ts';
 import { asSaid } from '../../src/worksheets/shared/words/as-said.ts';
-import { batch, say } from './run-batch.ts';
+import { batch, say } from './run/run-batch.ts';
 
 describe('what is pressed is what was shown', () => {
   const LITRES = { metric: 'L', us: 'gal' };

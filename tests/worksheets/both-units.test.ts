@@ -1,5 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { globSync, readFileSync } from 'node:fs';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
@@ -49,9 +48,8 @@ function asked(
 }
 
 test('an age that counts as at 20 °C says it in °F too, beside batches as in a worksheet', () => {
-  const folder = 'src/worksheets/live';
-  const ages = readdirSync(folder)
-    .map((file) => readFileSync(join(folder, file), 'utf8'))
+  const ages = globSync('src/worksheets/live/**/*.{ts,tsx}')
+    .map((file) => readFileSync(file, 'utf8'))
     .flatMap((code) => code.match(/age at.{0,40}?20.{0,6}°C.{0,12}/g) ?? []);
   expect(ages).toHaveLength(2);
   for (const age of ages) expect(age).toContain('(68\\u00a0°F');

@@ -1,0 +1,373 @@
+import { describe, expect, test, vi } from 'vitest';
+import { Hydrating } from '../../../src/core/curing/heat/hydrating.ts';
+import { faceHistory } from '../../../src/core/curing/heat/inside.ts';
+import { extremesOf } from '../../../src/core/curing/history.ts';
+import { proportion } from '../../../src/core/mix/proportion.ts';
+import { DAY } from '../../../src/core/quantity/constants.ts';
+import { readWorksheet } from '../../../src/islands/engine/read.ts';
+import { speaker } from '../../../src/islands/engine/say.ts';
+import { FINE, type HeatValues, heatCase } from '../../../src/worksheets/curing/heat-cases.ts';
+import heatInside from '../../../src/worksheets/curing/heat-inside.tsx';
+
+const values = readWorksheet(heatInside, {}, {}, speaker('metric')).values as HeatValues;
+
+test.each([
+  [0.06, 600],
+  [0.3, 600],
+  [0.6, 600],
+  [0.3, 1200],
+])('the mesh of the page agrees with a fine one: %s m at %s kg/m³', (thickness, wet) => {
+  const peak = (mesh: { cells: number; step: number }) =>
+    heatCase(values, { thickness, wet }, mesh).peak.temperature;
+  const reference = peak({ cells: 100, step: 120 });
+  expect(Math.abs(peak(FINE) - reference)).toBeLessThan(0.1);
+  const dry = (mesh: { cells: number; step: number }) =>
+    heatCase(values, { thickness, wet, conducts: 'as-dry' }, mesh).peak.temperature;
+  const referenceDry = dry({ cells: 100, step: 120 });
+  expect(Math.abs(dry(FINE) - referenceDry)).toBeLessThan(0.1);
+  // What conducts less keeps more of its heat.
+  expect(referenceDry).toBeGreaterThan(reference);
+});
+
+test('the most it may conduct is that of its parts side by side, and sand raises it', () => {
+  const most = (wet: number, sandCement: number) =>
+    heatCase({ ...values, sandCement }, { thickness: 0.3, wet }, FINE).conductivity;
+  for (const wet of [400, 600, 900, 1200]) {
+    const { airShare } = proportion({ ...values, volume: 1, target: { wetDensity: wet } });
+    expect(most(wet, 0)).toBeCloseTo((1 - airShare) * 1 + airShare * 0.6, 9);
+  }
+  // Lean in cement, it holds as much paste and gas, and quartz besides.
+  expect(most(1200, 2)).toBeGreaterThan(1.5 * most(1200, 0));
+});
+
+/** A thin warm part cools in its first minutes, and a thick one when its covers come off. */
+const FAST: readonly [string, Partial<HeatValues>, number, 'as-dry' | undefined][] = [
+  ['30 mm, mix at 40 °C', { mixAt: 313.15 }, 0.03, 'as-dry'],
+  ['60 mm, mix at 40 °C', { mixAt: 313.15 }, 0.06, 'as-dry'],
+  ['50 mm, mix at 35 °C', { mixAt: 308.15 }, 0.05, 'as-dry'],
+  ['30 mm, mix at 40 °C, wet', { mixAt: 313.15 }, 0.03, undefined],
+  ['300 mm, uncovered', { near: 'insulated', far: 'insulated', strip: 86_400 }, 0.3, undefined],
+  [
+    '150 mm, uncovered outdoors',
+    { near: 'insulated', far: 'insulated', strip: 77_760, place: 'outdoors' },
+    0.15,
+    'as-dry',
+  ],
+  ['600 mm', {}, 0.6, undefined],
+];
+
+test.each(FAST)('the difference across it is as near as is said: %s', (_, more, thickness, dry) => {
+  const found = (mesh: Parameters<typeof heatCase>[2]) => {
+    const part = { thickness, wet: 600, ...(dry && { conducts: dry }) };
+    return heatCase({ ...values, coldest: 288.15, warmest: 288.15, ...more }, part, mesh);
+  };
+  const reference = found({ cells: 150, step: 600, firstStep: 10 });
+  const off = (mesh: Parameters<typeof heatCase>[2]) => {
+    const { peak, difference } = found(mesh);
+    return {
+      peak: Math.abs(peak.temperature - reference.peak.temperature),
+      difference: Math.abs(difference.value - reference.difference.value),
+    };
+  };
+  expect(off(FINE).peak).toBeLessThan(0.125);
+  expect(off(FINE).difference).toBeLessThan(0.2);
+});
+
+/** Ground so fine that it is at its fastest after an hour and a quarter; a usual cement after nine. */
+const QUICK: Partial<HeatValues> = {
+  heat: 'oxides',
+  cao: 0.66,
+  sio2: 0.2,
+  al2o3: 0.055,
+  fe2o3: 0.02,
+  so3: 0.04,
+  freeLime: 0.01,
+  blaine: 700,
+  waterCement: 0.4,
+  near: 'wood',
+  far: 'wood',
+  coldest: 288.15,
+  warmest: 303.15,
+};
+
+test.each([
+  ['ball', 0.1, 293.15],
+  ['ball', 0.06, 293.15],
+  ['ball', 0.1, 278.15],
+  ['slab', 0.06, 293.15],
+] as const)('a quick cement is as near as is said: a %s of %s m', (shape, thickness, mixAt) => {
+  for (const conducts of ['as-dry', undefined] as const) {
+    const found = (mesh: Parameters<typeof heatCase>[2]) =>
+      heatCase(
+        { ...values, ...QUICK, shape, mixAt },
+        { thickness, wet: 500, ...(conducts && { conducts }) },
+        mesh,
+      );
+    const reference = found({ cells: 120, step: 480, firstStep: 20 });
+    const { run, peak, difference } = found(FINE);
+    expect(Math.abs(peak.temperature - reference.peak.temperature)).toBeLessThan(0.4);
+    expect(Math.abs(difference.value - reference.difference.value)).toBeLessThan(0.4);
+    // And in hardly more steps than any cement takes.
+    const usual = heatCase(values, { thickness, wet: 500 }, FINE).run.times.length;
+    expect(run.times.length).toBeLessThan(1.25 * usual);
+  }
+});
+
+test('a cover that comes off while the part still warms costs no more than is said', () => {
+  const part = { ...values, near: 'insulated', far: 'insulated', strip: 43_200 } as const;
+  const peak = (mesh: Parameters<typeof heatCase>[2]) =>
+    heatCase(part, { thickness: 0.1, wet: 600, conducts: 'as-dry' }, mesh).peak.temperature;
+  const reference = peak({ cells: 150, step: 600, firstStep: 10 });
+  expect(Math.abs(peak(FINE) - reference)).toBeLessThan(0.35);
+});
+
+/** What is still moving after two days, when the steps get an hour long. */
+const SLOW: readonly [string, Partial<HeatValues>, number][] = [
+  ['800 mm, cold', { mixAt: 283.15, coldest: 273.15, warmest: 288.15 }, 0.8],
+  ['1.5 m', { mixAt: 308.15, coldest: 275.15, warmest: 295.15 }, 1.5],
+  ['50 mm, by the air', { coldest: 275.15, warmest: 298.15 }, 0.05],
+  ['800 mm, uncovered late', { near: 'insulated', far: 'insulated', strip: 320_000 }, 0.8],
+];
+
+test.each(SLOW)(
+  'hours after two days cost less than a tenth of a degree: %s',
+  (_, more, thickness) => {
+    const { late: _late, ...even } = FINE;
+    const run = (mesh: Parameters<typeof heatCase>[2]) =>
+      heatCase({ ...values, ...more }, { thickness, wet: 600, conducts: 'as-dry' }, mesh);
+    const [hours, steady] = [run(FINE), run(even)];
+    expect(hours.run.times.length).toBeLessThan(0.7 * steady.run.times.length);
+    expect(Math.abs(hours.peak.temperature - steady.peak.temperature)).toBeLessThan(0.1);
+    expect(Math.abs(hours.difference.value - steady.difference.value)).toBeLessThan(0.1);
+    for (const side of ['near', 'far'] as const) {
+      const [own, reference] = [hours, steady].map(({ run }) => extremesOf(faceHistory(run, side)));
+      expect(Math.abs(own!.coldest - reference!.coldest)).toBeLessThan(0.1);
+    }
+  },
+);
+
+const judged = (thickness: number) => {
+  const own = { ...values, thickness };
+  return heatInside.judge(heatInside.work(own, {} as never), own, speaker('metric'));
+};
+
+test('the verdict warns when the limit lies within the band, or within two degrees of it', () => {
+  expect(judged(0.06).verdict).toBe('good');
+  const near = judged(0.15);
+  expect(near.verdict).toBe('look');
+  expect(near.say).toMatch(/41\s°C to 70\s°C.*near to 70\s°C, the usual limit/);
+  expect(judged(0.3).verdict).toBe('stop');
+  // A thickness for each degree about the limit, by a conductivity of the reader's own.
+  for (const conductivity of [0.1, 0.2, 0.4]) {
+    const own = { ...values, conducts: 'own' as const, conductivity };
+    for (let thickness = 0.05; thickness < 0.5; thickness += 0.01) {
+      const part = { ...own, thickness };
+      const result = heatInside.work(part, {} as never);
+      const { verdict } = heatInside.judge(result, part, speaker('metric'));
+      const celsius = result.peak.temperature - 273.15;
+      if (celsius > 70) expect(verdict).toBe('stop');
+      else if (celsius > 68) expect(verdict).toBe('look');
+    }
+  }
+});
+
+test('a face towards a room sees the room, whatever the air does at the other', () => {
+  // A thin piece that gives off its heat soon: each face ends near what it sees.
+  const part = {
+    ...values,
+    far: 'room',
+    roomAt: 298.15,
+    coldest: 275.15,
+    warmest: 275.15,
+  } as const;
+  const { run } = heatCase(part, { thickness: 0.2, wet: 600 }, FINE);
+  const last = run.temperatures.at(-1)!;
+  expect(last.at(-1)! - last[0]!).toBeGreaterThan(5);
+  // Both at the same temperature are as bare faces in air that never changes.
+  const even = { ...values, coldest: 288.15, warmest: 288.15, roomAt: 288.15 };
+  const peak = (far: 'room' | 'bare') =>
+    heatCase({ ...even, far }, { thickness: 0.2, wet: 600 }, FINE).peak.temperature;
+  expect(peak('room')).toBeCloseTo(peak('bare'), 6);
+});
+
+test('a face towards a room that warms and cools sees that, not the air at the other', () => {
+  const part = { ...values, far: 'swing', coldest: 293.15, warmest: 293.15 } as const;
+  const seen = (roomColdest: number, roomWarmest: number) => {
+    const { run } = heatCase(
+      { ...part, roomColdest, roomWarmest },
+      { thickness: 0.05, wet: 600 },
+      FINE,
+    );
+    // The last day, when its own heat is gone.
+    const from = run.times.findIndex((time) => time >= 6 * DAY);
+    const ends = (side: 'near' | 'far') => {
+      const { coldest, warmest } = extremesOf({
+        times: [],
+        gaps: [],
+        temperatures: faceHistory(run, side).temperatures.slice(from),
+      });
+      return warmest - coldest;
+    };
+    return { near: ends('near'), far: ends('far'), last: run.temperatures.at(-1)!.at(-1)! };
+  };
+  const swung = seen(278.15, 298.15);
+  expect(swung.far).toBeGreaterThan(swung.near + 2);
+  // One that keeps as warm as the air is the air.
+  const still = seen(293.15, 293.15);
+  const bare = heatCase({ ...part, far: 'bare' }, { thickness: 0.05, wet: 600 }, FINE).run;
+  expect(still.last).toBeCloseTo(bare.temperatures.at(-1)!.at(-1)!, 6);
+  expect(() => seen(298.15, 278.15)).toThrow('roomWarmest');
+});
+
+test('the energy of every run balances', () => {
+  for (const far of ['bare', 'wood', 'insulated', 'room', 'swing', 'closed'] as const) {
+    const { run } = heatCase({ ...values, far }, { thickness: 0.2, wet: 600 }, FINE);
+    expect(run.energy.imbalance).toBeLessThan(1e-6);
+  }
+});
+
+test('what is worked out at a key press stays as little as it is', () => {
+  // How long it takes, the tests of speed ask. Here its sums are counted: no busy machine makes them more.
+  const advance = vi.spyOn(Hydrating.prototype, 'advance');
+  let most = 0;
+  for (const near of ['bare', 'wood', 'insulated'] as const)
+    for (const thickness of [0.02, 0.2, 1]) {
+      advance.mockClear();
+      heatInside.work({ ...values, near, thickness }, {} as never);
+      most = Math.max(
+        most,
+        advance.mock.calls.reduce((sum, [, now]) => sum + now.length, 0),
+      );
+    }
+  advance.mockRestore();
+  // Two runs of 24 cells and some 280 steps, and a little to spare.
+  expect(most).toBeGreaterThan(10_000);
+  expect(most).toBeLessThan(15_000);
+});
+
+test('a sum that is stretched, or boils, says so whichever way the part conducts', () => {
+  const noted = (thickness: number, more: Partial<HeatValues> = {}) => {
+    const part = { ...values, thickness, ...more };
+    const result = heatInside.work(part, {} as never);
+    const notes = heatInside.notes!(result, part, speaker('metric')).join(' ');
+    return {
+      celsius: result.hottest - 273.15,
+      stretched: /0\s°C to 80\s°C.*stretched/.test(notes),
+      boils: notes.includes('Above the boil'),
+    };
+  };
+  const seen = new Set<string>();
+  for (let thickness = 0.06; thickness < 0.6; thickness += 0.02) {
+    const { celsius, stretched, boils } = noted(thickness);
+    expect({ stretched, boils }, `${celsius} °C`).toEqual({
+      stretched: celsius > 80 && celsius <= 100,
+      boils: celsius > 100,
+    });
+    seen.add(`${stretched} ${boils}`);
+  }
+  expect([...seen]).toEqual(['false false', 'true false', 'false true']);
+  // What the conductivity's own source covers is another matter.
+  const own = { conducts: 'own', conductivity: 0.2 } as const;
+  const part = { ...values, ...own, thickness: 0.4 };
+  const notes = heatInside.notes!(heatInside.work(part, {} as never), part, speaker('metric'));
+  expect(notes.join(' ')).not.toContain('The conductivity is stretched');
+});
+
+test('a ball and a column are worked as such: no slab’s figure is the least of theirs', () => {
+  // A garden ball of 400 mm, 700 kg/m³ at w/c 0.5, cast at 14 °C in air at 12 °C and left bare.
+  const air = { coldest: 285.15, warmest: 285.15, near: 'bare', far: 'bare' } as const;
+  const ball = { wet: 700, waterCement: 0.5, mixAt: 287.15, thickness: 0.4 };
+  const of = (shape: HeatValues['shape']) => {
+    const part = { ...values, ...air, ...ball, shape };
+    const result = heatInside.work(part, {} as never);
+    return {
+      ...heatInside.judge(result, part, speaker('metric')),
+      notes: heatInside.notes!(result, part, speaker('metric')).join(' '),
+      celsius: [result, result.asDry!].map(({ peak }) => peak.temperature - 273.15),
+    };
+  };
+  // By an explicit scheme written apart, with the same figures of the cement and the mix, of 40 points to the middle.
+  const apart = { slab: [70.27, 102.37], column: [45.62, 90.68], ball: [33.5, 78.82] } as const;
+  for (const shape of ['slab', 'column', 'ball'] as const)
+    of(shape).celsius.forEach((celsius, i) => {
+      expect(Math.abs(celsius - apart[shape][i]!), shape).toBeLessThan(0.125);
+    });
+  expect(of('slab').say).toMatch(/^70\.3\s°C at the least in a slab is above/);
+  expect(of('slab').notes).toMatch(/may come out tens of degrees cooler/);
+  expect(of('ball')).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^34\s°C to 79\s°C, .*Cast it smaller/),
+  });
+  expect(of('ball').notes).not.toContain('in a slab');
+});
+
+describe('covers round a part', () => {
+  const of = (more: Partial<HeatValues>) => {
+    const part = { ...values, near: 'insulated', ...more } as HeatValues;
+    const result = heatInside.work(part, {} as never);
+    return { ...heatInside.judge(result, part, speaker('metric')), result };
+  };
+
+  test.each([
+    ['ball', [43.82, 52.45]],
+    ['column', [71.59, 80.44]],
+  ] as const)('let the more through for each m² the rounder it is: a %s', (shape, apart) => {
+    const { result } = of({ shape, thickness: 0.15, coldest: 285.15, warmest: 285.15 });
+    // By an explicit scheme written apart, the cover summed in shells of 2.5 µm.
+    [result, result.asDry!].forEach(({ peak }, i) => {
+      expect(Math.abs(peak.temperature - 273.15 - apart[i]!)).toBeLessThan(0.125);
+    });
+  });
+
+  test('a small ball that keeps cool is not told to stop', () => {
+    expect(of({ shape: 'ball', thickness: 0.15 })).toMatchObject({
+      verdict: 'good',
+      say: expect.stringMatching(/^51\s°C to 61\s°C at most/),
+    });
+  });
+
+  test('frost at its face is seen under them', () => {
+    const cold = { coldest: 268.15, warmest: 268.15, strip: 30 * DAY };
+    const { result, say } = of({ shape: 'ball', thickness: 0.4, insulation: 0.1, ...cold });
+    // The same explicit scheme: −0.95 °C.
+    expect(Math.abs(result.cold!.temperature - 272.2)).toBeLessThan(0.05);
+    expect(say).toContain('falls to −0.9\u00a0°C and freezes');
+  });
+});
+
+test('beside a ball and a column stands that a cube and a square bar are hotter', () => {
+  for (const [shape, other] of [
+    ['ball', 'A cube'],
+    ['column', 'A square bar'],
+  ] as const) {
+    const part = { ...values, shape };
+    const notes = heatInside.notes!(heatInside.work(part, {} as never), part, speaker('metric'));
+    expect(notes.join(' ')).toContain(`${other} as wide comes out hotter`);
+  }
+});
+
+test('what the other face of a slab sees counts for nothing round a ball', () => {
+  const of = (far: HeatValues['far']) =>
+    heatCase({ ...values, shape: 'ball', far }, { thickness: 0.3, wet: 600 }, FINE).peak;
+  expect(of('ground')).toEqual(of('bare'));
+});
+
+test.each(['column', 'ball'] as const)('the mesh of the page does for a %s too', (shape) => {
+  const off = (thickness: number, mesh: Parameters<typeof heatCase>[2]) => {
+    const found = (of: typeof mesh) =>
+      heatCase({ ...values, shape }, { thickness, wet: 600, conducts: 'as-dry' }, of);
+    const [reference, own] = [found({ cells: 120, step: 300, firstStep: 20 }), found(mesh)];
+    return {
+      peak: Math.abs(own.peak.temperature - reference.peak.temperature),
+      difference: Math.abs(own.difference.value - reference.difference.value),
+    };
+  };
+  for (const thickness of [0.1, 0.2, 0.3]) {
+    expect(off(thickness, FINE).peak).toBeLessThan(0.125);
+    expect(off(thickness, FINE).difference).toBeLessThan(0.2);
+  }
+  // Past the boil, where the figure only means far too hot.
+  for (const part of ['peak', 'difference'] as const) {
+    expect(off(0.6, FINE)[part]).toBeLessThan(0.5);
+  }
+});

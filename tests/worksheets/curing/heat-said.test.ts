@@ -1,0 +1,110 @@
+import { expect, test } from 'vitest';
+import { DAY } from '../../../src/core/quantity/constants.ts';
+import { answer } from '../../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../../src/islands/engine/read.ts';
+import { speaker } from '../../../src/islands/engine/say.ts';
+import type { HeatValues } from '../../../src/worksheets/curing/heat-cases.ts';
+import heatInside from '../../../src/worksheets/curing/heat-inside.tsx';
+
+const say = speaker('metric');
+const values = readWorksheet(heatInside, {}, {}, say).values as HeatValues;
+const celsius = (t: number) => 273.15 + t;
+const of = (more: Partial<HeatValues>) => {
+  const part = { ...values, ...more };
+  const judged = heatInside.judge(heatInside.work(part, {} as never), part, say);
+  return { ...judged, words: judged.say.replaceAll('\u00a0', ' ') };
+};
+const bare = { near: 'bare', far: 'bare', thickness: 0.06 } as const;
+
+test('a mix that starts hot is as doubtful here as where it is mixed, and not told that it is cold', () => {
+  for (const [thickness, mix] of [
+    [0.06, 40],
+    [0.04, 31],
+    [0.04, 35],
+  ] as const) {
+    const { verdict, words } = of({ ...bare, thickness, mixAt: celsius(mix) });
+    expect(verdict).toBe('look');
+    expect(words).toMatch(/^\d\d °C is hot: it stiffens early.*hardly warmer than it was mixed/);
+    expect(words).not.toContain('cold');
+  }
+  expect(of({ ...bare, mixAt: celsius(20) }).verdict).toBe('good');
+  expect(of({ ...bare, mixAt: celsius(4) })).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringContaining('too cold to cast'),
+  });
+});
+
+test('air that no cure has is doubted, its unit first', () => {
+  const air = (t: number) => of({ ...bare, coldest: celsius(20), warmest: celsius(t) });
+  expect(air(40).verdict).toBe('good');
+  expect(air(41)).toMatchObject({ verdict: 'look', say: expect.stringContaining('its unit') });
+  expect(air(75)).toMatchObject({ verdict: 'stop', say: expect.stringContaining('its unit') });
+});
+
+const frost = { ...bare, coldest: celsius(-8), warmest: celsius(2), mixAt: celsius(15) };
+const boarded = { ...frost, near: 'insulated', strip: 14 * DAY, place: 'outdoors' } as const;
+
+test.each([
+  ['the bare one beside an insulated one', boarded, /bare face falls to .*freezes: insulate it or/],
+  [
+    'an insulated one, once the cover is off',
+    { ...boarded, far: 'insulated', coldest: celsius(-3), warmest: celsius(7), strip: 5 * DAY },
+    /face, bare once its cover is off, falls to .*: leave the cover on until the cold is past \(try that time here\) or/,
+  ],
+  ['one under wood', { ...boarded, far: 'wood' }, /under the wood falls to .*insulate over it or/],
+  [
+    'an insulated one, which would freeze under its cover too',
+    { ...boarded, far: 'insulated', coldest: celsius(-5), warmest: celsius(3), strip: 5 * DAY },
+    /face, insulated as it is, falls to .*insulate it better or/,
+  ],
+  [
+    'one bare all along, before the other loses its cover',
+    { ...frost, far: 'wood', strip: 3 * DAY },
+    /bare face falls to .*insulate it or/,
+  ],
+  [
+    'one on frozen ground',
+    { ...boarded, far: 'ground', groundAt: celsius(-2) },
+    /on the ground falls to −2\.0 °C and freezes: lay foam board under it or/,
+  ],
+  [
+    'towards a cold room',
+    { ...boarded, far: 'room', roomAt: celsius(-3) },
+    /towards the room falls to .*warm the room or/,
+  ],
+] as const)('the face that freezes is named, and what helps it: %s', (_, more, words) => {
+  const found = of(more);
+  expect(found.verdict).toBe('stop');
+  expect(found.words).toMatch(words);
+});
+
+test('on ground that is not frozen a slab insulated over it does not freeze', () => {
+  const { verdict, words } = of({ ...boarded, far: 'ground', groundAt: celsius(5) });
+  expect(verdict).toBe('look');
+  expect(words).toMatch(/insulated as it is, falls to 2\.\d °C, below 5 °C/);
+  expect(words).not.toContain('freezes');
+});
+
+test('too much iron for Bogue is said of the two oxides, not as a share of one', () => {
+  const oxides = (al2o3: string, fe2o3: string) => {
+    const entries = {
+      'heat-inside.heat': { t: 'oxides' },
+      'heat-inside.al2o3': { t: al2o3, u: '%' },
+      'heat-inside.fe2o3': { t: fe2o3, u: '%' },
+    };
+    const found = answer(heatInside, readWorksheet(heatInside, entries, {}, say), say);
+    return found.ok ? 'answered' : found.problems[0]!.say;
+  };
+  expect(oxides('3', '5')).toMatch(/^Al₂O₃ over Fe₂O₃ is 0\.60; it must be at least 0\.64\./);
+  expect(oxides('3.195', '5')).toMatch(/ is 0\.639; /);
+  expect(oxides('3.456', '5.4')).toBe('answered');
+});
+
+test('a span whose ends read alike is said as one', () => {
+  const lag = (thickness: number) =>
+    / by ([^:]*): that is past/.exec(
+      of({ far: 'ground', groundAt: celsius(-30), thickness }).words,
+    )?.[1];
+  expect(lag(0.137)).toBe('50 °C');
+  expect(lag(0.2)).toBe('50 °C to 66 °C');
+});

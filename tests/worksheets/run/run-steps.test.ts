@@ -1,0 +1,185 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { afterAll, describe, expect, test, vi } from 'vitest';
+import { Editor } from '../../../src/bench/records/editor.ts';
+import type { ReadingName } from '../../../src/bench/records/readings.ts';
+import type { BatchRecord } from '../../../src/bench/records/record.ts';
+import { RUN_STEPS } from '../../../src/worksheets/live/run/RunSteps.tsx';
+import { batch, plan, say } from './run-batch.ts';
+
+vi.stubGlobal('document', { body: { dataset: {} } });
+afterAll(() => void vi.unstubAllGlobals());
+
+type Readings = Partial<Record<ReadingName, string>>;
+/** A step as it is drawn. */
+const drawn = (step: number, readings: Readings, of: typeof plan, over = false) => {
+  const editor = new Editor(batch(readings), () => {});
+  const { Step } = RUN_STEPS[step]!;
+  const html = renderToString(
+    h(Step, { editor, plan: of, say, over, undo: undefined, setUndo: () => {} }),
+  );
+  return html.replaceAll('\u00a0', ' ');
+};
+
+test('a bucket larger than the mix is looked for in what was weighed here', () => {
+  const own = { ...plan, example: false };
+  const small = { cement: '1', water: '0.4', foamDensity: '80', planned: '600' };
+  const words = drawn(2, { ...small, tare: '0.85', vessel: '20', full: '12.9' }, own);
+  expect(words).toMatch(/holds more than the whole mix.*look again at its volume and its weights/);
+  expect(words).not.toContain('example');
+});
+
+describe('the step that weighs the blend', () => {
+  const own = { ...plan, example: false, aimed: true };
+  const small = { cement: '1', water: '0.4', foamDensity: '80', planned: '600' };
+  const weigh = (readings: Readings, of: typeof plan) => drawn(2, readings, of);
+
+  test('says what the full bucket may weigh, where it weighs something else', () => {
+    // By hand: 0.85 kg, and 20 L of 80 and of 1951 kg/m³.
+    const bucket = { ...small, tare: '0.85', vessel: '20' };
+    for (const full of ['129', '1.29'])
+      expect(weigh({ ...bucket, full }, own)).toMatch(
+        new RegExp(`full of blended mix: read ${full}\\S* kg; .* from 2.45 kg to 39.9 kg. Weigh`),
+      );
+    expect(weigh({ ...bucket, full: '12.9' }, own)).not.toContain('Weigh again');
+    // The bucket may be right and the foam is not.
+    const heavy = { ...bucket, foamDensity: '700', full: '20' };
+    expect(weigh(heavy, own)).toContain('These readings cannot be a mix');
+  });
+
+  test('tells of a bucket that the mix will not fill until it is weighed', () => {
+    expect(weigh({ ...small, tare: '0.85', vessel: '20' }, own)).toContain('a smaller vessel');
+    const weighed = { ...small, tare: '0.85', vessel: '20', full: '12.9' };
+    expect(weigh(weighed, own)).not.toContain('a smaller vessel');
+  });
+
+  test('tells of mix to be placed that is less than the forms hold', () => {
+    const { unsized: _, ...sized } = own;
+    // 21 kg come to 35 L at 600 kg/m³, and to 33.4 L at 629, which is near enough.
+    const bucket = { cement: '13.57', water: '5.43', tare: '0.85', vessel: '20' };
+    const at = (full: string, of: typeof plan) => weigh({ ...bucket, full }, of);
+    const forms = { ...sized, forms: 0.102, loads: 3 };
+    expect(at('13.43', forms)).toMatch(
+      /There are 33\.4 L of it, and the forms of a load hold 34\.0 L: fill whole pieces first/,
+    );
+    expect(at('12.85', forms)).not.toContain('There are');
+    // What is to be corrected is not placed; of forms that are the example’s nothing is said.
+    expect(at('13.6', forms)).toMatch(/fold it in gently/);
+    expect(at('13.6', forms)).not.toContain('There are');
+    expect(at('13.43', { ...forms, unsized: true })).not.toContain('There are');
+  });
+
+  test('finds nothing good that is near the example’s density, which it names so', () => {
+    const bucket = { cement: '13.57', water: '5.43', tare: '0.85', vessel: '20', full: '12.9' };
+    const example = weigh(bucket, { ...plan, example: true });
+    expect(example).toMatch(
+      /the example’s: 600 kg.*Near enough to the invented example’s density/s,
+    );
+    expect(example).not.toContain('Stop stirring');
+    expect(weigh(bucket, own)).toMatch(/planned: 600 kg.*Near enough. Stop stirring/s);
+    // A batch of one's own size, of the example's density.
+    expect(weigh(bucket, { ...own, aimed: false })).not.toContain('Stop stirring');
+    expect(weigh({ ...bucket, planned: '600' }, { ...plan, example: true })).toContain(
+      'Stop stirr',
+    );
+  });
+});
+
+test('no foam is named by what is none, and why is said once', () => {
+  const mixed = { cement: '13.57', water: '5.43', planned: '600' };
+  for (const foamDensity of ['15', '30', '400']) {
+    const foam = drawn(1, { ...mixed, foamDensity }, { ...plan, example: false });
+    expect(foam.match(/<strong>Stop\.<\/strong>/g)).toHaveLength(1);
+    expect(foam).not.toContain('run-number');
+  }
+  const wet = drawn(1, { ...mixed, foamDensity: '130' }, { ...plan, example: false });
+  expect(wet).toMatch(/Foam to put in: <strong.*Foam of 130 g\/L is wet/s);
+});
+
+test('the next load is the reader’s own plan’s, and not the example’s', () => {
+  const cover = (example: boolean) => drawn(4, {}, { ...plan, loads: 3, example });
+  expect(cover(false)).toContain('The next of the 3 loads');
+  expect(cover(true)).not.toContain('loads');
+});
+
+test('the bucket is rinsed before the foam of the next load, and the part struck off when it has sunk', () => {
+  const own = { ...plan, example: false };
+  const cover = drawn(4, {}, { ...own, loads: 3 });
+  expect(cover).toMatch(/next of the 3 loads.*Rinse the bucket, shake it out.*before its foam/s);
+  expect(cover).toMatch(
+    /Wash before anything sets.*stopped sinking.*strike it off.*cover it again/s,
+  );
+  expect(drawn(4, {}, { ...own, loads: 1 })).not.toContain('Rinse the bucket');
+});
+
+test('the base mix is held against what a jug of it should come to', () => {
+  // By hand: 1.4 kg in 1/3.15 + 0.4 L.
+  expect(drawn(0, {}, plan)).toMatch(/a jug of it<\/a>: it should come to 1\.95 kg\/L\./);
+});
+
+test('what is put in beside has its place in the order, fibre behind the jug that is worked without it', () => {
+  const holding = (...names: string[]) => ({
+    ...plan,
+    other: names.map((name) => ({ name, mass: 0.3 })),
+  });
+  const work = (...names: string[]) =>
+    RUN_STEPS[0].work(holding(...names), say).replaceAll('\u00a0', ' ');
+  expect(work()).toBe('Water first, cement into it, until no lump is left.');
+  expect(work('Fibre', 'Pigment')).toBe(
+    'Water first, pigment, 300 g, stirred into it, cement into it, until no lump is left.',
+  );
+  const both = drawn(0, {}, holding('Fibre', 'Pigment'));
+  expect(both).toMatch(
+    /id="record-cement".*Before the fibre and the foam weigh <a.*Fibre last, 300 g: drill off/s,
+  );
+  // Once is enough.
+  expect(both).not.toContain('And:');
+  const plain = drawn(0, {}, holding('Pigment'));
+  expect(plain).toContain('Before the foam weigh');
+  expect(plain).not.toContain('ibre');
+});
+
+test('a batch that is only written up is asked for nothing more', () => {
+  const own = { ...plan, example: false };
+  const orders = /Add |Good\.|place it|run-number|Exactly that|a jug of it|strike it off/;
+  const mixed = { cement: '13.57', water: '5.43', foamDensity: '80', planned: '600' };
+  const bucket = { ...mixed, tare: '0.85', vessel: '20' };
+  for (const [step, readings] of [
+    [0, { water: '5.43' }],
+    [1, mixed],
+    [2, { ...bucket, full: '12.9' }],
+    [2, { ...bucket, full: '15.5' }],
+    [4, {}],
+  ] as const) {
+    expect(drawn(step, readings, own)).toMatch(orders);
+    const asked = drawn(step, readings, own, true).replaceAll(
+      /It weighs <strong.*?<\/strong>/g,
+      '',
+    );
+    expect(asked).not.toMatch(orders);
+  }
+});
+
+test('mix is called taken out only where a correction had some taken out', () => {
+  const place = (corrections: BatchRecord['corrections']) => {
+    const record = { ...batch({ leftOver: '2' }), corrections };
+    const { Step } = RUN_STEPS[3];
+    const editor = new Editor(record, () => {});
+    return renderToString(h(Step, { editor, plan, say, undo: undefined, setUndo: () => {} }));
+  };
+  expect(place([{ weighed: 660, out: 2, foam: 0.001 }])).toContain('taken out of the mixer');
+  expect(place([])).not.toContain('taken out of the mixer');
+  expect(place([{ weighed: 660, foam: 0.001 }])).not.toContain('taken out of the mixer');
+});
+
+test('what has no field is told by name, for one load', () => {
+  const other = [
+    { name: 'Fly ash', mass: 1.024 },
+    { name: 'Fibre', mass: 0.045 },
+  ];
+  const base = (of: typeof plan) => drawn(0, {}, of);
+  expect(base({ ...plan, loads: 2, other })).toMatch(
+    /And: fly ash 1\.02 kg\. What has no field here counts as put in\..*Fibre last, 45\.0 g:/s,
+  );
+  expect(base(plan)).not.toContain('no field');
+});
