@@ -66,6 +66,8 @@ const HEAVIER = {
   'demoulding/when-to-strip/': 52_150,
   // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
   'curing/strength/': 51_000,
+  // All of a lifting job, row by row, with what is said of one lift.
+  'demoulding/lift/': 49_900,
   // One part held in seven ways, beside one another, and its picture.
   'demoulding/handling/': 52_150,
   // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.

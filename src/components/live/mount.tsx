@@ -1,5 +1,6 @@
 import { type ComponentType, hydrate } from 'preact';
 import { $behind, $unlearned, noteLate } from '../../bench/store.ts';
+import { watchPart } from '../../islands/as-left.ts';
 import { WorksheetView } from '../../islands/WorksheetView.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
 
@@ -38,6 +39,7 @@ export async function mount(
     ),
     place,
   );
+  watchPart(place);
   if (again) await again();
 }
 

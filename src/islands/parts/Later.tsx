@@ -1,5 +1,6 @@
 import { type ComponentChild, hydrate, render } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { drawAsLeft } from '../as-left.ts';
 
 /**
  * What explains a result: taken over from the page once the result is, and drawn again, after a change,
@@ -12,14 +13,19 @@ export function Later({ draw }: { readonly draw: () => ComponentChild }) {
     const timer = setTimeout(() => {
       const first = built.current;
       built.current = undefined;
-      try {
-        if (first) hydrate(first(), place.current!);
-        if (first !== draw) render(draw(), place.current!);
-      } catch (error) {
-        // What stands there is of the numbers before.
-        render(<p class="withheld">This could not be drawn with these numbers.</p>, place.current!);
-        reportError(error);
-      }
+      drawAsLeft([place.current], () => {
+        try {
+          if (first) hydrate(first(), place.current!);
+          if (first !== draw) render(draw(), place.current!);
+        } catch (error) {
+          // What stands there is of the numbers before.
+          render(
+            <p class="withheld">This could not be drawn with these numbers.</p>,
+            place.current!,
+          );
+          reportError(error);
+        }
+      });
     });
     return () => clearTimeout(timer);
   }, [draw]);

@@ -1,0 +1,64 @@
+import { Component, options } from 'preact';
+
+// A browser that translates puts texts of its own in place of ours, and what Preact then writes into ours nobody sees:
+// the numbers of before would stay, under a “Good”. So before a part is drawn again all that others did to it is
+// undone, the last first; what was drawn is then translated as anything new is.
+
+type Maybe<T> = T | null | undefined;
+const watched = new Set<Element>();
+let observer: MutationObserver | undefined;
+/** What others did to the parts since they were drawn. */
+let done: MutationRecord[] = [];
+/** Where something is to be drawn again. */
+const asked: Maybe<Node>[] = [];
+
+/** From now on a live part is drawn on what it was left as. */
+export function watchPart(part: Element): void {
+  observer ??= begin();
+  watched.add(part);
+  watch(part);
+}
+
+const watch = (part: Element) =>
+  observer?.observe(part, {
+    subtree: true,
+    childList: true,
+    characterData: true,
+    characterDataOldValue: true,
+  });
+
+function begin(): MutationObserver {
+  const { setState } = Component.prototype;
+  Component.prototype.setState = function (...change) {
+    asked.push(this.base);
+    setState.apply(this, change);
+  };
+  options.debounceRendering = (draw) => queueMicrotask(() => drawAsLeft(asked.splice(0), draw));
+  return new MutationObserver((records) => done.push(...records));
+}
+
+/** Draws in the parts that hold some nodes, each as it was left. */
+export function drawAsLeft(nodes: readonly Maybe<Node>[], draw: () => void): void {
+  const parts = new Set(nodes.map(partOf));
+  const all = [...done, ...(observer?.takeRecords() ?? [])];
+  observer?.disconnect();
+  // Where it cannot be told in which part, it may be in any.
+  const isHere = ({ target }: MutationRecord) => parts.has(undefined) || parts.has(partOf(target));
+  done = all.filter((record) => !isHere(record));
+  try {
+    for (const record of all.filter(isHere).reverse()) undo(record);
+    draw();
+  } finally {
+    watched.forEach(watch);
+  }
+}
+
+const partOf = (node: Maybe<Node>): Maybe<Element> =>
+  (node instanceof Element ? node : node?.parentElement)?.closest('[data-island]');
+
+function undo({ target, oldValue, addedNodes, removedNodes, nextSibling }: MutationRecord): void {
+  if (target instanceof CharacterData) target.data = oldValue ?? '';
+  for (const node of addedNodes) if (node.parentNode === target) target.removeChild(node);
+  const before = nextSibling?.parentNode === target ? nextSibling : null;
+  for (const node of removedNodes) target.insertBefore(node, before);
+}
