@@ -16,3 +16,8 @@ test('a formula within a line does not scroll, and is no stop', () => {
   expect(set).toContain('<math');
   expect(set).not.toMatch(/tabindex|aria-label/);
 });
+
+test('no letter of a formula is a word to be translated', () => {
+  for (const display of [true, false])
+    expect(typeset(String.raw`m_\text{full}`, display)).toMatch(/<math [^>]*translate="no"/);
+});

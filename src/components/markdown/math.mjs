@@ -16,10 +16,10 @@ export const typeset = (tex, displayMode = true) => {
     strict: 'error',
   });
   // The TeX beside the formula is read by nobody, and weighs as much again; a page of HTML needs no name space.
-  const html = whole.replace(
-    /<\/?semantics>|<annotation[\s\S]*?<\/annotation>| xmlns="[^"]*"/g,
-    '',
-  );
+  // A browser that translates would put words, or elements that a formula cannot hold, in place of its letters.
+  const html = whole
+    .replace(/<\/?semantics>|<annotation[\s\S]*?<\/annotation>| xmlns="[^"]*"/g, '')
+    .replace('<math', '<math translate="no"');
   // A long formula scrolls in a box round it on a phone, and a box that scrolls is reached by key. The
   // box has the name: a name on the formula itself would be read in its place.
   const boxed = html.replace('<span ', '<span tabindex="0" role="group" aria-label="Formula" ');
