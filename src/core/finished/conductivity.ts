@@ -44,7 +44,7 @@ export function tabledConductivity(
   demand('dryDensity', dryDensity, 'density', { min: 0, aboveMin: true });
   const { points } = table;
   const above = points.findIndex((p) => p.density >= dryDensity);
-  if (above === -1 || (above === 0 && points[0]!.density > dryDensity)) return undefined;
+  if (above === -1 || points[0]!.density > dryDensity) return undefined;
   const [p, q] = [points[Math.max(0, above - 1)]!, points[above]!];
   const t = q.density === p.density ? 0 : (dryDensity - p.density) / (q.density - p.density);
   return { low: p.low + t * (q.low - p.low), high: p.high + t * (q.high - p.high) };

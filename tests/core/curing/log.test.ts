@@ -151,6 +151,14 @@ describe('temperature logs', () => {
     expect(settled.history?.times).toEqual([0, 86400, 10 * 86400]);
   });
 
+  test('dates that can be read two ways are known for the times in a later column too', () => {
+    const rows = split('12;03/04/2026 08:00\n13;04/04/2026 08:00');
+    expect(readTemperatureLog({ rows })).toMatchObject({ waits: true, open: ['order'] });
+    const log = readTemperatureLog({ rows, order: 'day' });
+    expect(log.begins).toBe(Date.UTC(2026, 3, 3, 8) / 1000);
+    expect(log.history?.temperatures).toEqual([285.15, 286.15]);
+  });
+
   test('a date whose clock is missing is not midnight', () => {
     const log = readTemperatureLog({
       rows: split('03.04.2026;8:00;12\n03.04.2026;;13\n03.04.2026;9:00;14'),
@@ -336,6 +344,42 @@ describe('cells', () => {
     expect(readTimeCell(cell, { order: 'day' })).toMatchObject(at(dayFirst));
     expect(readTimeCell(cell, { order: 'year' })).toMatchObject(at(yearFirst));
     expect(readTimeCell(cell, { order: 'month' })).toEqual({ ok: false, code: 'no-time' });
+  });
+
+  // No year next to 2026 has a 29 February; a moment with a clock that is none is none.
+  test.each([
+    ['8/5 14:00', '2026-05-20', '2026-05-08T14:00Z', '2026-08-05T14:00Z'],
+    ['8-5 2:00 pm', '2026-05-20', '2026-05-08T14:00Z', '2026-08-05T14:00Z'],
+    ['8.5. 14:00', '2026-05-20', '2026-05-08T14:00Z', '2026-05-08T14:00Z'],
+    ['8.5 14:00', '2026-05-20', '2026-05-08T14:00Z', '2026-05-08T14:00Z'],
+    ['--5-8 14:00', '2026-05-20', '2026-05-08T14:00Z', '2026-05-08T14:00Z'],
+    ['5/5', '2026-05-20', '2026-05-05', '2026-05-05'],
+    ['31/12 23:00', '2026-01-10', '2025-12-31T23:00Z', undefined],
+    ['1/2', '2026-12-20', '2027-02-01', '2027-01-02'],
+    ['29.2. 10:00', '2027-12-01', '2028-02-29T10:00Z', '2028-02-29T10:00Z'],
+    ['29.2. 10:00', '2026-02-20', undefined, undefined],
+    ['8/5 25:00', '2026-05-20', undefined, undefined],
+  ])('without a year %j is in the one nearest %s', (cell, near, dayFirst, monthFirst) => {
+    const read = (order?: 'day' | 'month') =>
+      readTimeCell(cell, { near: Date.parse(near) / 1000, ...(order && { order }) });
+    const at = (date: string | undefined) =>
+      date
+        ? { ok: true, style: 'date', seconds: Date.parse(date) / 1000, noYear: true }
+        : { ok: false, code: 'no-time' };
+    expect(read('day')).toEqual(at(dayFirst));
+    expect(read('month')).toEqual(at(monthFirst));
+    const either = dayFirst !== monthFirst && dayFirst && monthFirst;
+    expect(read()).toEqual(
+      either ? { ok: false, code: 'ambiguous-date' } : at(dayFirst ?? monthFirst),
+    );
+  });
+
+  test('with dots the day stands first, whatever other dates of the log do', () => {
+    for (const order of ['day', 'month', 'year'] as const)
+      expect(readTimeCell('05.04.2026', { order })).toMatchObject({
+        ok: true,
+        seconds: Date.UTC(2026, 3, 5) / 1000,
+      });
   });
 
   test.each([

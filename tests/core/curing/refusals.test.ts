@@ -4,7 +4,11 @@ import { timeToReachAge } from '../../../src/core/curing/equivalent-age.ts';
 import { waterLost } from '../../../src/core/curing/evaporation.ts';
 import { evaporationMeasures } from '../../../src/core/curing/evaporation-measures.ts';
 import { frostGuard } from '../../../src/core/curing/frost.ts';
-import { dailyHistory, steadyHistory } from '../../../src/core/curing/history.ts';
+import {
+  dailyHistory,
+  steadyHistory,
+  temperatureHistory,
+} from '../../../src/core/curing/history.ts';
 import {
   iceFor,
   mixTemperature,
@@ -212,6 +216,35 @@ describe('drying', () => {
 });
 
 describe('histories', () => {
+  test('have a temperature for each moment, and moments that rise', () => {
+    expectLimits(
+      (of: Record<'first' | 'second' | 'readings', number>) =>
+        temperatureHistory({
+          times: [of.first, of.second],
+          temperatures: Array<number>(of.readings).fill(293.15),
+        }),
+      { first: 0, second: HOUR, readings: 2 },
+      {
+        first: { takes: [-HOUR, HOUR - 1], refuses: [Number.NaN, -Infinity], as: 'time' },
+        second: { takes: [1], refuses: [0, -1, Number.NaN, Infinity], as: 'time' },
+        readings: { refuses: [3], as: 'temperatures' },
+      },
+    );
+    expect(() => temperatureHistory({ times: [0, 1], temperatures: [293.15] })).toThrow(
+      /^temperatures/,
+    );
+    expect(() => temperatureHistory({ times: [], temperatures: [] })).toThrow(/^readings/);
+  });
+
+  test('have a gap where a stretch is longer than it should be, not where it is as long', () => {
+    const { gaps } = temperatureHistory({
+      times: [0, 60, 121],
+      temperatures: [293.15, 293.15, 293.15],
+      longestGap: 60,
+    });
+    expect(gaps).toEqual([{ from: 60, to: 121 }]);
+  });
+
   test('of days are asked for within them', () => {
     expectLimits(
       (of: Record<'start' | 'coldestAt' | 'warmestAt' | 'step', number>) =>
@@ -250,6 +283,16 @@ describe('the temperature of a mix', () => {
     });
     expect(iced.temperature).toBeCloseTo(ICE + (12e6 - 0.21e6 - 3.3355e6) / 840_000, 9);
     expect(iced).toMatchObject({ iceLeft: 0, notes: [] });
+  });
+
+  test('is of something: nothing cannot be warmed or cooled', () => {
+    const nothing = expect.objectContaining({
+      quantity: 'capacity',
+      value: 0,
+      allowed: { min: 0, aboveMin: true },
+      because: 'nothing-to-warm',
+    });
+    expect(() => mixTemperature({ ingredients: [{ ...dry, mass: 0 }] })).toThrow(nothing);
   });
 
   test('is of masses, heats and ice that can be', () => {

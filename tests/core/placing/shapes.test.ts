@@ -151,6 +151,13 @@ describe('an outline', () => {
     expect(polygonArea(corners)).toBeCloseTo(30 * Math.sin(Math.PI / 30), 12);
   });
 
+  /** The same outline from each of its corners, either way round. */
+  const told = (corners: readonly Corner[]) =>
+    corners.flatMap((_, i) => {
+      const from = [...corners.slice(i), ...corners.slice(0, i)];
+      return [from, from.toReversed()];
+    });
+
   test('a corner may touch a side: two triangles on one line, from whichever corner they are told', () => {
     const pinched: Corner[] = [
       [0, 0],
@@ -159,16 +166,8 @@ describe('an outline', () => {
       [2, 0],
       [0, 4],
     ];
-    for (let i = 0; i < pinched.length; i++)
-      expect(polygonArea([...pinched.slice(i), ...pinched.slice(0, i)])).toBeCloseTo(8, 12);
+    for (const corners of told(pinched)) expect(polygonArea(corners)).toBeCloseTo(8, 12);
   });
-
-  /** The same outline from each of its corners, either way round. */
-  const told = (corners: readonly Corner[]) =>
-    corners.flatMap((_, i) => {
-      const from = [...corners.slice(i), ...corners.slice(0, i)];
-      return [from, from.toReversed()];
-    });
 
   test('two corners may touch, and a seam may lead to a hole and back', () => {
     const hourglass: Corner[] = [
@@ -257,6 +256,26 @@ describe('an outline', () => {
         [0, 0],
         [1, 0],
         [0, 1],
+      ],
+    ],
+    // Halfway up, where level lines are drawn, the sides of these two have not crossed yet.
+    [
+      'just below its top',
+      [
+        [0, 0],
+        [4, 0],
+        [1.8, 10],
+        [2.2, 10],
+      ],
+    ],
+    [
+      'just below its top, with a corner between the two sides',
+      [
+        [0, 0],
+        [2, -1],
+        [4, 0],
+        [1.8, 10],
+        [2.2, 10],
       ],
     ],
   ])('crosses itself %s', (_, corners) => {
