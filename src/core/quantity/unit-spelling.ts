@@ -93,14 +93,12 @@ export const LONGEST = 60;
 export function findUnit(text: string, kind: Kind): Unit | undefined {
   if (text.length > LONGEST) return undefined;
   const typed = normalise(text);
-  if (!typed) return undefined;
-  const others = (Object.keys(KINDS) as Kind[]).filter((other) => other !== kind);
   const searches: ((kind: Kind) => Unit | undefined)[] = [
     (k) => table(k).exact.get(typed),
     (k) => foldedUnit(k, typed),
   ];
   for (const search of searches)
-    for (const candidate of [kind, ...others]) {
+    for (const candidate of [kind, ...(Object.keys(KINDS) as Kind[])]) {
       const unit = search(candidate);
       if (unit) return candidate === kind ? unit : undefined;
     }

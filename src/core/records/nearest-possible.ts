@@ -27,8 +27,7 @@ export function nearestPossible(of: {
   const { read, doubt, limits, ends, can } = of;
   const { min, max } = limits ?? { min: -Infinity, max: Infinity };
   const far = (value: number) => Math.abs(value - read);
-  return [...ends.map((end) => ifAllowed(() => zeroOf(end, read, doubt))), min, max]
-    .filter((value) => value !== undefined)
+  return [...ends.map((end) => ifAllowed(() => zeroOf(end, read, doubt)) ?? Number.NaN), min, max]
     .filter((value) => Number.isFinite(value) && value >= min && value <= max)
     .toSorted((a, b) => far(a) - far(b))
     .find((value) => ifAllowed(() => can(value)));

@@ -94,7 +94,7 @@ export function histogram(
   for (const value of values) {
     if (!(value >= low && value < high)) continue;
     // The quotient may miss its bin by its last digit; the edges decide.
-    let bin = Math.min(bins - 1, Math.floor(((value - low) / (high - low)) * bins));
+    let bin = Math.floor(((value - low) / (high - low)) * bins);
     if (value < edge(bin)) bin--;
     else if (value >= edge(bin + 1)) bin++;
     found[bin]!++;

@@ -148,6 +148,12 @@ describe('moist air', () => {
     );
   });
 
+  test('a wick at just 0 °C is wet, not frozen', () => {
+    const at = { temperature: 5 + ICE_POINT, wetBulb: ICE_POINT };
+    // Ws = 0.621945 · 611.2/(101 325 − 611.2); then (2501 Ws − 1.006 · 5)/(2501 + 1.86 · 5). Over ice it were 0.0020.
+    expect(humidityRatioFromWetBulb(at)).toBeCloseTo(0.001757, 6);
+  });
+
   test('a wet bulb colder than bone-dry air can have is refused, naming the coldest there is', () => {
     const hot = { temperature: 40 + ICE_POINT };
     const coldest = wetBulb({ ...hot, relativeHumidity: 0 });

@@ -32,11 +32,17 @@ describe('beams', () => {
       { length: { refuses: [0, -1] } },
     );
     const balanced = { length: 1, grip: 0.2, load: 3 };
-    expectLimits(carriedInTheMiddle, balanced, {
-      length: { refuses: [0, -1] },
-      grip: { takes: [0, 1], refuses: [-0.1, 1.1] },
-      load: { refuses: [0, -3] },
-    });
+    // By two hands, and on a knife edge.
+    for (const grip of [0.2, 0])
+      expectLimits(
+        carriedInTheMiddle,
+        { ...balanced, grip },
+        {
+          length: { refuses: [0, -1] },
+          grip: { takes: [0, 1], refuses: [-0.1, 1.1] },
+          load: { refuses: [0, -3] },
+        },
+      );
   });
 
   test('are held within their length, the middle between the supports', () => {

@@ -57,6 +57,8 @@ describe('published ranges', () => {
     expect(range.high).toBeGreaterThanOrEqual(range.low);
     expect(range.high).toBeLessThan(0.5);
     if (range.density) expect(range.density.max).toBeGreaterThanOrEqual(range.density.min);
+    // foam-review-2020 Table 2: at 28 or 90 days, or a year.
+    if (range.age) expect([28, 90, 365]).toContain(range.age / 86_400);
   });
 
   test('a density is met by the ranges that cover it', () => {

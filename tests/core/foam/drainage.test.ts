@@ -323,13 +323,18 @@ describe('readings that cannot support a fit', () => {
   test('a share may lie five errors outside what can be, an error up to a fifth', () => {
     const jar = { halfTime: 600, exponent: 1.3, first: 60, last: 1800, count: 8 };
     expectLimits(
-      ({ drained, time, readingError }: Record<'drained' | 'time' | 'readingError', number>) =>
-        fitDrainage({ readings: [...readings(jar, 0, 1), { time, drained }], readingError }),
-      { drained: 0.5, time: 600, readingError: 0.02 },
+      ({
+        drained,
+        time,
+        ...errors
+      }: Record<'drained' | 'time' | 'readingError' | 'together', number>) =>
+        fitDrainage({ readings: [...readings(jar, 0, 1), { time, drained }], ...errors }),
+      { drained: 0.5, time: 600, readingError: 0.02, together: 0.01 },
       {
         drained: { takes: [-0.1, 1.1], refuses: [-0.101, 1.101] },
         time: { takes: [0], refuses: [-1] },
         readingError: { takes: [1e-4, 0.2], refuses: [0, -0.01, 0.201] },
+        together: { takes: [0], refuses: [-0.001, Number.NaN] },
       },
     );
   });

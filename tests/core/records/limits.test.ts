@@ -82,6 +82,21 @@ test('the odds of landing are asked of a foam, an aim and a scatter', () => {
       foamDensity: { refuses: [0, -1, 1000] },
     },
   );
+  // A foam of 512 in water of 1024 that lives whole: neither it nor the base mix is a mix of both.
+  const at = (target: number) =>
+    landingOdds({
+      plan: { target, baseDensity: 2048, foamDensity: 512, waterDensity: 1024 },
+      aim: 1,
+      next: { mean: 0.9, scale: 0.03, freedom: 9 },
+      tolerance: 0.05,
+    });
+  for (const [target, because] of [
+    [512, 'lighter-than-foam'],
+    [2048, 'heavier-than-base-mix'],
+  ] as const)
+    expect(() => at(target)).toThrow(
+      expect.objectContaining({ quantity: 'target', value: target, because }),
+    );
 });
 
 test('a drift is found from two foams and a while, and never takes all of it', () => {

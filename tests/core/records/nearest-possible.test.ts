@@ -24,6 +24,8 @@ test('nothing beyond the limits of a reading is named; a limit is, where that ca
   expect(at(3, 20, (x) => x < 4)).toBe(3);
   expect(at(3, 20, (x) => x > 4)).toBeCloseTo(12, 12);
   expect(at(3, 11, (x) => x >= 12)).toBeUndefined();
+  expect(at(3, 20, (x) => x < 3)).toBeUndefined();
+  expect(at(3, 11, (x) => x > 4)).toBe(11);
 });
 
 test('a bent line is met as well as a straight one', () => {

@@ -137,6 +137,13 @@ describe('what the trials say', () => {
     ]);
   });
 
+  test('a last digit below an edge belongs to the bar below, though its quotient says otherwise', () => {
+    const below = 1 - 2 ** -53;
+    expect((below / 3) * 3).toBe(1);
+    const bars = histogram([below], { low: 0, high: 3, bins: 3 });
+    expect(bars.map(({ share }) => share)).toEqual([1, 0, 0]);
+  });
+
   test('is nothing without trials, and needs two for a scatter', () => {
     const none: number[] = [];
     expect(() => spreadOf([1])).toThrow('no-trials');

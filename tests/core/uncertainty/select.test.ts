@@ -46,3 +46,22 @@ test('in a long list too, where it looks at a sample first: everything before is
     }
   }
 });
+
+test('it reads little more of a long list than it must', () => {
+  const size = 50_000;
+  for (const share of [0.025, 0.5, 0.975]) {
+    // Floyd & Rivest, 1975, from memory: n + min(k, n − k) comparisons and few more; a value that is moved is read again.
+    const most = 2 * size * (1 + Math.min(share, 1 - share));
+    for (let seed = 1; seed <= 8; seed++) {
+      let reads = 0;
+      const counted = new Proxy(Array.from({ length: size }, randomFrom(seed)), {
+        get(list, at) {
+          if (++reads > most)
+            throw new Error(`more than ${most} reads at ${share} of list ${seed}`);
+          return Reflect.get(list, at);
+        },
+      });
+      expect(() => select(counted, Math.floor(share * size), 0, size - 1)).not.toThrow();
+    }
+  }
+});

@@ -71,7 +71,13 @@ describe('blended waters', () => {
       { mass: 1, water: said },
       { mass: 1, water: unsaid },
     ];
-    expect(() => blendWaters(both)).toThrow(RangeError);
+    expect(() => blendWaters(both)).toThrow(
+      expect.objectContaining({
+        quantity: 'chloride',
+        allowed: { min: 0 },
+        because: 'chloride-said-for-only-some',
+      }),
+    );
     expect(blendWaters([{ mass: 1, water: unsaid }]).pH).toBeCloseTo(speciateWater(said).pH, 6);
   });
 

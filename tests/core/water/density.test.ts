@@ -31,11 +31,14 @@ test('water is densest at 4 °C and lighter either side', () => {
 test('the default is Tanaka on the bench and Kell above it', () => {
   expect(waterDensity(celsius(20))).toBe(waterDensityTanaka2001(celsius(20)));
   expect(waterDensity(celsius(60))).toBe(waterDensityKell1975(celsius(60)));
+  expect(waterDensity(celsius(40))).toBe(waterDensityTanaka2001(celsius(40)));
+  expect(waterDensity(celsius(100))).toBe(waterDensityKell1975(celsius(100)));
 });
 
 test('no fit is continued past its range', () => {
   expect(() => waterDensityTanaka2001(celsius(41))).toThrow('temperature');
   expect(() => waterDensityKell1975(celsius(151))).toThrow('temperature');
   expect(() => waterDensity(celsius(-1))).toThrow('temperature');
+  expect(() => waterDensity(celsius(100.1))).toThrow('temperature');
   expect(() => waterDensity(20)).toThrow('temperature');
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseQuantity } from '../../../src/core/quantity/parse.ts';
 import { compareWaters, type Readings } from '../../../src/core/water/comparison-test.ts';
-import { judgeMixingWater } from '../../../src/core/water/fitness.ts';
+import { alkaliesOf, judgeMixingWater } from '../../../src/core/water/fitness.ts';
 import { LIMITS } from '../../../src/core/water/mixing-water-limits.ts';
 import { expectLimits } from '../refuses.ts';
 
@@ -49,6 +49,22 @@ test('what EN 1008 asks binds, what ASTM C1602 lists binds only when the buyer a
     expect(optional, `${standard} ${of}`).toBe(standard === 'ASTM C1602');
 });
 
+test('alkalies: a gram of sodium is 1.348 of its oxide, one of potassium 1.205', () => {
+  // By atomic masses, 61.979/45.980 and 94.196/78.197; potassium oxide counts 0.658.
+  const of = (sodium: number, potassium: number) => alkaliesOf({ sodium, potassium });
+  expect(of(2, 0)).toBeCloseTo(2.696, 3);
+  expect(of(0, 2)).toBeCloseTo(2 * 1.2046 * 0.658, 3);
+  expect(of(2, 3)).toBeCloseTo(of(2, 0) + of(0, 3), 12);
+  expectLimits(
+    alkaliesOf,
+    { sodium: 1, potassium: 1 },
+    {
+      sodium: { takes: [0], refuses: [-0.001, Number.NaN] },
+      potassium: { takes: [0], refuses: [-0.001, Number.NaN] },
+    },
+  );
+});
+
 describe('the comparison test', () => {
   test('says unknown of what was not measured', () => {
     const { en1008, astmC1602 } = compareWaters({ control: {}, test: { initialSet: 7200 } });
@@ -60,6 +76,10 @@ describe('the comparison test', () => {
       strength: 'unknown',
     });
     expect(astmC1602).toEqual({ set: 'unknown', strength: 'unknown' });
+    // A control alone neither passes nor fails a water.
+    const control = { initialSet: 7200, finalSet: 14_400, strength: 1e7 };
+    const { en1008: en, astmC1602: astm } = compareWaters({ control, test: {} });
+    for (const verdict of Object.values({ ...en, ...astm })) expect(verdict).toBe('unknown');
   });
 
   test('can pass one standard and fail the other', () => {

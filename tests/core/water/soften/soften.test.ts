@@ -8,7 +8,11 @@ import {
   resinCapacity,
   SALT_PER_EQUIVALENT,
 } from '../../../../src/core/water/soften/ion-exchange.ts';
-import { limeSodaForIons, limeSodaToTarget } from '../../../../src/core/water/soften/lime-soda.ts';
+import {
+  limeSodaForIons,
+  limeSodaResidual,
+  limeSodaToTarget,
+} from '../../../../src/core/water/soften/lime-soda.ts';
 import { sequester } from '../../../../src/core/water/soften/sequester.ts';
 import {
   SETTLED_COLD,
@@ -190,6 +194,19 @@ describe('lime and soda', () => {
     );
   });
 
+  test('leave no less than nothing, and take no more hardness than there is', () => {
+    expectLimits(
+      (of: Record<'nonCarbonate' | 'sodaRemoves' | 'carbonateLeft', number>) =>
+        limeSodaResidual({ excessLime: true, ...of }),
+      { nonCarbonate: 2, sodaRemoves: 0, carbonateLeft: 0.35 },
+      {
+        nonCarbonate: { takes: [0], refuses: [-1e-9, Number.NaN] },
+        sodaRemoves: { takes: [2], refuses: [-1e-9, 2.001] },
+        carbonateLeft: { takes: [0], refuses: [-1e-9, Number.NaN] },
+      },
+    );
+  });
+
   test('refuse a target below what the process leaves', () => {
     const ask = { calcium: 2, magnesium: 1, bicarbonate: 4, carbonDioxide: 0.2, target: 0.3 };
     expect(() => limeSodaToTarget(ask)).toThrow(RangeError);
@@ -215,6 +232,18 @@ describe('sequestrants', () => {
     });
     expect(citrate.shareOfCement).toBeCloseTo(0.00103, 5);
     expect(citrate.timesRetarding).toBeGreaterThan(1);
+  });
+
+  test('are for a hardness that can be, and a cement that has some water', () => {
+    expectLimits(
+      (of: Record<'hardness' | 'waterCement', number>) =>
+        sequester({ sequestrant: 'citricAcid', ...of }),
+      { hardness: 3, waterCement: 0.5 },
+      {
+        hardness: { takes: [0], refuses: [-1e-9, Number.NaN] },
+        waterCement: { takes: [0.01], refuses: [0, -0.5, Number.NaN] },
+      },
+    );
   });
 });
 
