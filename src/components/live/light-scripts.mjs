@@ -33,17 +33,46 @@ export function lightScripts() {
 const entryFileNames = (/** @type {{ name: string }} */ { name }) =>
   `_astro/${name.replace(/\..*/, '')}.[hash].js`;
 
+/** Every page has these, worksheets or not, as one file: they must not bring the mechanism along. */
+const SITE = [
+  'src/bench/notices',
+  'src/bench/local-store',
+  'src/bench/arrived',
+  'src/components/site/site.ts',
+  'src/components/site/save-button.ts',
+  'src/layouts/Site.astro.*type=script',
+  'preload-helper',
+];
+
+/** With the units and the note of a range, which nearly all worksheets want: each was a request of its own. */
+const MECHANISM = [
+  'node_modules/preact',
+  'nanostores',
+  'src/islands/engine/',
+  'src/islands/parts/(?!Slider|Learned|Offers)',
+  'src/islands/hooks',
+  'src/islands/use-stored',
+  'src/islands/fields.ts',
+  'src/islands/Worksheet',
+  'src/worksheets/shared/words/amounts',
+  'src/core/quantity/',
+  'src/core/note',
+  'src/core/domain-error',
+  'src/core/uncertainty/first-order',
+  'src/bench/entries',
+  'src/bench/page-at',
+  'src/bench/shapes',
+  'src/bench/store',
+  'src/bench/storage',
+];
+
+/** The two files, and the paths of what goes into each, as regular expressions. */
+export const TOGETHER = { site: SITE, mechanism: MECHANISM };
+
+const anyOf = (/** @type {readonly string[]} */ paths) =>
+  new RegExp(paths.join('|').replaceAll('/', '[\\\\/]'));
+
 const groups = [
-  // Every page has these, worksheets or not, as one file: they must not bring the mechanism along.
-  {
-    name: 'site',
-    test: /src[\\/](bench[\\/](notices|local-store|arrived)|components[\\/]site[\\/](site|save-button)\.ts|layouts[\\/]Site\.astro.*type=script)|preload-helper/,
-    priority: 3,
-  },
-  // With two small files that nearly all worksheets want: each was a request of its own.
-  {
-    name: 'mechanism',
-    test: /node_modules[\\/]preact|nanostores|src[\\/](islands[\\/](engine|parts[\\/](?!Slider|Learned|Offers)|hooks|use-stored|fields\.ts|Worksheet)|worksheets[\\/]shared[\\/]amounts|core[\\/](quantity|note|domain-error|uncertainty[\\/]first-order)|bench[\\/](entries|page-at|shapes|store|storage))/,
-    priority: 1,
-  },
+  { name: 'site', test: anyOf(SITE), priority: 3 },
+  { name: 'mechanism', test: anyOf(MECHANISM), priority: 1 },
 ];
