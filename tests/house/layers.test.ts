@@ -34,6 +34,18 @@ function fault(file: string, specifier: string): string | undefined {
     : `${file} imports ${target}`;
 }
 
+/** A worksheet's subject; `live` for the parts that are none, which show any subject. */
+const subjectOf = (file: string) => /^src\/worksheets\/(\w+)\//.exec(file)?.[1];
+
+/** What is wrong with an import from one subject's folder into another's, or nothing. */
+function crossing(file: string, specifier: string): string | undefined {
+  const target = targetOf(file, specifier) ?? '';
+  const [from, to] = [file, target].map(subjectOf);
+  return !from || !to || from === to || from === 'live' || to === 'shared'
+    ? undefined
+    : `${file} imports ${target}`;
+}
+
 const files = ['src', 'content'].flatMap((folder) =>
   readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && code.test(entry.name))
@@ -87,6 +99,21 @@ test('every import follows an arrow of DEVELOPERS.md', () => {
       .filter((found) => found !== undefined);
   });
   expect(faults).toEqual([]);
+});
+
+test('no subject of worksheets imports another: what several need is shared', () => {
+  expect(crossing('src/worksheets/mix/a.ts', '../foam/b.ts')).toContain('worksheets/foam/b.ts');
+  expect(crossing('src/worksheets/shared/mix/a.ts', '../../mix/b.ts')).toContain('mix/b.ts');
+  expect(crossing('src/worksheets/foam/a.ts', '../live/run/b.ts')).toContain('live/run/b.ts');
+  expect(crossing('src/worksheets/live/run/a.ts', '../../mix/b.ts')).toBeUndefined();
+  expect(crossing('src/worksheets/mix/drawn/a.ts', '../../shared/mix/b.ts')).toBeUndefined();
+  expect(
+    [...texts].flatMap(([file, text]) =>
+      importsOf(text)
+        .map((specifier) => crossing(file, specifier))
+        .filter((found) => found !== undefined),
+    ),
+  ).toEqual([]);
 });
 
 test('every arrow of DEVELOPERS.md is some import', () => {

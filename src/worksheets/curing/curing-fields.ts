@@ -2,8 +2,8 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { moment } from '../../islands/fields/moment.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { linesSinceCasting } from '../shared/log/SinceCasting.tsx';
-import { temperature } from '../shared/time/curing-temperature.ts';
 import { HOURS } from '../shared/words/amounts.ts';
+import { temperature } from './curing-temperature.ts';
 
 export const castAt = moment({
   label: 'Cast at',

@@ -15,11 +15,11 @@ import { putInOrder, type Reading } from '../../core/curing/log-sorted.ts';
 import { demand } from '../../core/domain-error.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { timeOfDay } from '../shared/time/days.ts';
 import { KEPT_FROST } from '../shared/time/kept-extremes.ts';
 import { momentInWords, roundMoment } from '../shared/time/moments.ts';
 import { AHEAD } from '../shared/time/since.ts';
 import { DAYS, HOURS } from '../shared/words/amounts.ts';
+import { timeOfDay } from './days.ts';
 
 interface Extremes {
   readonly coldest: number;

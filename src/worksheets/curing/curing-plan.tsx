@@ -13,15 +13,14 @@ import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cement, GROWTH, ownGrowth } from '../shared/strength/cement-growth.ts';
-import { lawOf } from '../shared/time/age-laws.ts';
-import { historyRefusals } from '../shared/time/days.ts';
+import { cement, GROWTH, ownGrowth } from '../shared/part/cement-growth.ts';
 import { heatDoubt, oneText } from '../shared/time/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
 import { clockAfter, momentInWords, roundMoment } from '../shared/time/moments.ts';
 import { DAYS, HOURS } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 import { byHours } from '../shared/words/spelt.ts';
+import { lawOf } from './age-laws.ts';
 import { castAt, temperatureFields } from './curing-fields.ts';
 import {
   COLDEST,
@@ -35,6 +34,7 @@ import {
   unreadWords,
   WARMEST,
 } from './curing-history.ts';
+import { historyRefusals } from './days.ts';
 import { PlanChart } from './drawn/PlanChart.tsx';
 import type { CalendarDate } from './icalendar.ts';
 

@@ -7,11 +7,11 @@ import {
 import { demand } from '../../core/domain-error.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { foamShare } from '../shared/foam/foam-share.ts';
 import { cubicMetre } from '../shared/mix/cubic-metre.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
 import { wetDensity } from '../shared/part/part-densities.ts';
 import { partThickness } from '../shared/part/part-sides.ts';
 import { DAYS, PERCENT } from '../shared/words/amounts.ts';

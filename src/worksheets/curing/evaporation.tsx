@@ -15,10 +15,10 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { openLength, openWidth } from '../shared/part/part-sides.ts';
-import { temperature } from '../shared/time/curing-temperature.ts';
 import { heatDoubt } from '../shared/time/heat-doubt.ts';
 import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 import { judgeBy } from '../shared/words/judge-by.ts';
+import { temperature } from './curing-temperature.ts';
 import { MeasureBars } from './drawn/MeasureBars.tsx';
 
 const NAMES = {

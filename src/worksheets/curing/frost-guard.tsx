@@ -18,15 +18,14 @@ import { type Coefficients, leastShare } from '../../core/curing/strength-growth
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cement, GROWTH, ownGrowth } from '../shared/strength/cement-growth.ts';
-import { strongCubes } from '../shared/strength/strong-cubes.ts';
-import { lawOf } from '../shared/time/age-laws.ts';
-import { historyRefusals } from '../shared/time/days.ts';
+import { cement, GROWTH, ownGrowth } from '../shared/part/cement-growth.ts';
+import { strongCubes } from '../shared/part/strong-cubes.ts';
 import { heatDoubt, oneText } from '../shared/time/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
 import { AHEAD } from '../shared/time/since.ts';
 import { DAYS, HOURS } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
+import { lawOf } from './age-laws.ts';
 import { temperatureFields } from './curing-fields.ts';
 import {
   COLDEST,
@@ -40,6 +39,7 @@ import {
   unreadWords,
   WARMEST,
 } from './curing-history.ts';
+import { historyRefusals } from './days.ts';
 import { FrostChart } from './drawn/FrostChart.tsx';
 
 /** Each that the cement may have, and that of the reader's own results. */

@@ -21,7 +21,7 @@ import { type Conductivity, valoreConductivity } from '../../core/finished/valor
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import type { Values } from '../../islands/fields.ts';
 import { cubicMetre } from '../shared/mix/cubic-metre.ts';
-import { timeOfDay } from '../shared/time/days.ts';
+import { timeOfDay } from './days.ts';
 import type { heatFields } from './heat-fields.ts';
 
 export type HeatValues = Values<typeof heatFields>;

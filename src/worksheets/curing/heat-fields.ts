@@ -1,12 +1,12 @@
 import { choice, number } from '../../islands/fields.ts';
-import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { foamShare } from '../shared/foam/foam-share.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
 import { wetDensity } from '../shared/part/part-densities.ts';
 import { partThickness } from '../shared/part/part-sides.ts';
-import { temperature } from '../shared/time/curing-temperature.ts';
 import { DAYS, PERCENT } from '../shared/words/amounts.ts';
 import { castAt, temperatureFields } from './curing-fields.ts';
+import { temperature } from './curing-temperature.ts';
 
 const oxide = (label: string, example: string) =>
   number('ratio', {

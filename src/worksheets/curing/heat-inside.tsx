@@ -5,16 +5,16 @@ import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
-import { historyRefusals } from '../shared/time/days.ts';
 import { heatDoubt } from '../shared/time/heat-doubt.ts';
-import { mixWarmth } from '../shared/time/mix-warmth.ts';
 import { HOURS } from '../shared/words/amounts.ts';
 import { judgeBy } from '../shared/words/judge-by.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
+import { historyRefusals } from './days.ts';
 import { HeatPicture } from './drawn/HeatPicture.tsx';
 import { FINE, type HeatValues, ROUND } from './heat-cases.ts';
 import { heatFields } from './heat-fields.ts';
 import { heatWorked } from './heat-worked.ts';
+import { mixWarmth } from './mix-warmth.ts';
 
 type Worked = ReturnType<typeof heatWorked>;
 

@@ -12,11 +12,11 @@ import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { noBaseMixWords } from '../shared/mix/no-base-mix.ts';
-import { temperature } from '../shared/time/curing-temperature.ts';
-import { MIX, mixWarmth, outsideMix } from '../shared/time/mix-warmth.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
+import { temperature } from './curing-temperature.ts';
 import { WarmthScale } from './drawn/WarmthScale.tsx';
+import { MIX, mixWarmth, outsideMix } from './mix-warmth.ts';
 
 /** The specific heats as the working shows them, kJ/(kg·K). */
 const KILOJOULES = {

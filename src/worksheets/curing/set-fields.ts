@@ -1,10 +1,10 @@
 import { choice, number } from '../../islands/fields.ts';
 import { waterCement } from '../shared/mix/recipe.ts';
 import { partDepth } from '../shared/part/part-sides.ts';
-import { LAWS } from '../shared/time/age-laws.ts';
-import { temperature } from '../shared/time/curing-temperature.ts';
 import { HOURS, PERCENT } from '../shared/words/amounts.ts';
 import { byHours } from '../shared/words/spelt.ts';
+import { LAWS } from './age-laws.ts';
+import { temperature } from './curing-temperature.ts';
 
 const time = (label: string, example: string) =>
   number('time', { label, example, min: '1 min', max: '14 d', units: HOURS, spelt: byHours });

@@ -4,10 +4,10 @@ import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { LAWS } from '../shared/time/age-laws.ts';
-import { MIX, mixWarmth } from '../shared/time/mix-warmth.ts';
 import { HOURS, PERCENT } from '../shared/words/amounts.ts';
+import { LAWS } from './age-laws.ts';
 import { SetRace } from './drawn/SetRace.tsx';
+import { MIX, mixWarmth } from './mix-warmth.ts';
 import { setFields } from './set-fields.ts';
 import { setWorked } from './set-worked.ts';
 

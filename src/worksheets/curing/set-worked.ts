@@ -5,7 +5,7 @@ import { scaleSet, setByTemperature, setRace } from '../../core/curing/set.ts';
 import { sabinFactors } from '../../core/curing/set-by-water.ts';
 import type { Note } from '../../core/note.ts';
 import type { Values } from '../../islands/fields.ts';
-import { lawOf } from '../shared/time/age-laws.ts';
+import { lawOf } from './age-laws.ts';
 import type { setFields } from './set-fields.ts';
 
 /** Set by temperature, water and accelerator, what it does to the part meanwhile, and what would quicken it. */

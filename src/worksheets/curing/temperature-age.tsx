@@ -11,13 +11,12 @@ import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LAWS, lawOf } from '../shared/time/age-laws.ts';
-import { historyRefusals } from '../shared/time/days.ts';
 import { heatDoubt, oneText } from '../shared/time/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
 import { clockAfter, momentInWords } from '../shared/time/moments.ts';
 import { AHEAD, SINCE_CASTING } from '../shared/time/since.ts';
 import { DAYS, HOURS } from '../shared/words/amounts.ts';
+import { LAWS, lawOf } from './age-laws.ts';
 import { temperatureFields } from './curing-fields.ts';
 import {
   COLDEST,
@@ -31,6 +30,7 @@ import {
   unreadWords,
   WARMEST,
 } from './curing-history.ts';
+import { historyRefusals } from './days.ts';
 import { AgeCharts } from './drawn/AgeCharts.tsx';
 
 /** The part of a history before a moment, s. */

@@ -4,8 +4,8 @@ import { demand } from '../../core/domain-error.ts';
 import { POSSIBLE_DENSITY } from '../../core/finished/possible-density.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number, type Values } from '../../islands/fields.ts';
-import { barAge } from '../shared/strength/bar-fields.ts';
-import { ONE_BAR_SHARE } from '../shared/strength/bars-doubt.ts';
+import { barAge } from '../shared/part/bar-fields.ts';
+import { ONE_BAR_SHARE } from '../shared/part/bars-doubt.ts';
 
 const side = (label: string, example: string) =>
   number('length', { label, example, min: '5 mm', max: '1 m' });

@@ -1,10 +1,10 @@
 import { BUCKET_MOST } from '../../core/demould/break-a-bar.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { FACES, FEW, scatterWidely } from '../shared/strength/bars-doubt.ts';
-import { strongBars } from '../shared/strength/strong-bars.ts';
+import { FACES, FEW, scatterWidely } from '../shared/part/bars-doubt.ts';
 import { KPA } from '../shared/words/amounts.ts';
 import { barFields, barsBroken } from './bars-broken.ts';
 import { BarTest } from './drawn/BarTest.tsx';
+import { strongBars } from './strong-bars.ts';
 
 /** The bars, whichever way they were loaded. */
 const LOADED = ['bars', 'thirds'] as const;

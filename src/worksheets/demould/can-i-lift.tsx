@@ -15,7 +15,6 @@ import {
 } from '../../core/demould/lifting-equation/single.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { handsOrGear, tooHeavy } from '../shared/part/too-heavy.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 import { MultiplierBars } from './drawn/MultiplierBars.tsx';
 import {
@@ -32,6 +31,7 @@ import {
   shortReach,
   special,
 } from './lift-fields.ts';
+import { handsOrGear, tooHeavy } from './too-heavy.ts';
 
 const careful = { careful: ['yes'] } as const;
 

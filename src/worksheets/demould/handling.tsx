@@ -6,12 +6,10 @@ import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { densitiesDoubt } from '../shared/mix/densities-doubt.ts';
-import { MOST_FOR_ONE, tooHeavy } from '../shared/part/too-heavy.ts';
-import { barsDoubt } from '../shared/strength/bars-doubt.ts';
-import { WEAKER } from '../shared/strength/part-strength.ts';
-import { strongBars } from '../shared/strength/strong-bars.ts';
-import { youngWords } from '../shared/strength/young-words.ts';
+import { barsDoubt } from '../shared/part/bars-doubt.ts';
+import { densitiesDoubt } from '../shared/part/densities-doubt.ts';
+import { WEAKER } from '../shared/part/part-strength.ts';
+import { youngWords } from '../shared/part/young-words.ts';
 import { frostyTests, frozenWords } from '../shared/time/first-frost.ts';
 import { tooOld } from '../shared/time/paces.ts';
 import { AHEAD } from '../shared/time/since.ts';
@@ -20,6 +18,8 @@ import { saidApart } from '../shared/words/said-apart.ts';
 import { HandlingShape } from './drawn/HandlingShape.tsx';
 import { WAYS } from './handling-fields.ts';
 import { moved, moveFields } from './moved.ts';
+import { strongBars } from './strong-bars.ts';
+import { MOST_FOR_ONE, tooHeavy } from './too-heavy.ts';
 
 /** What there is to do about a move that asks for too much, and how long waiting would take. */
 function waitWords(

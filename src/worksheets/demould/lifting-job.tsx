@@ -7,7 +7,6 @@ import {
 import { INDEX_AIM, INDEX_HIGH } from '../../core/demould/lifting-equation/single.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { tooHeavy } from '../shared/part/too-heavy.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 import {
   bestChange,
@@ -20,6 +19,7 @@ import {
   shortReach,
   special,
 } from './lift-fields.ts';
+import { tooHeavy } from './too-heavy.ts';
 
 const finite = (x: number) => (Number.isFinite(x) ? x : undefined);
 

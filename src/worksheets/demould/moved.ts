@@ -10,12 +10,12 @@ import {
 import { withJerk } from '../../core/demould/jerk.ts';
 import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
+import { barLow, barMean, barsCounted, strengthFrom } from '../shared/part/bar-fields.ts';
+import { barsBand } from '../shared/part/bars-doubt.ts';
+import { cement, GROWTH } from '../shared/part/cement-growth.ts';
 import { dryDensity, wetDensity } from '../shared/part/part-densities.ts';
 import { partLength, partThickness, partWidth } from '../shared/part/part-sides.ts';
-import { barLow, barMean, barsCounted, strengthFrom } from '../shared/strength/bar-fields.ts';
-import { barsBand } from '../shared/strength/bars-doubt.ts';
-import { cement, GROWTH } from '../shared/strength/cement-growth.ts';
-import { flexuralAt28Days } from '../shared/strength/part-strength.ts';
+import { flexuralAt28Days } from '../shared/part/part-strength.ts';
 import { firstFrost, hasFrozen } from '../shared/time/first-frost.ts';
 import { sinceCasting } from '../shared/time/since-by-clock.ts';
 import { DAYS } from '../shared/words/amounts.ts';

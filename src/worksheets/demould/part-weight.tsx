@@ -1,13 +1,13 @@
 import { partMass } from '../../core/demould/weight.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { densitiesDoubt } from '../shared/mix/densities-doubt.ts';
+import { densitiesDoubt } from '../shared/part/densities-doubt.ts';
 import { dryDensity, wetDensity } from '../shared/part/part-densities.ts';
 import { partLength, partThickness, partWidth } from '../shared/part/part-sides.ts';
-import { MOST_FOR_ONE, tooHeavy } from '../shared/part/too-heavy.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 import { MassBars } from './drawn/MassBars.tsx';
+import { MOST_FOR_ONE, tooHeavy } from './too-heavy.ts';
 
 /**
  * Up to this a part is light however it is lifted, kg: about what the method allows off the floor at arm’s

@@ -8,17 +8,11 @@ import { demand } from '../../core/domain-error.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { justUnder } from '../../core/quantity/dust.ts';
 import { number, type Values } from '../../islands/fields.ts';
+import { barAge, barLow, barMean, barsCounted, strengthFrom } from '../shared/part/bar-fields.ts';
+import { barsBand } from '../shared/part/bars-doubt.ts';
+import { cement, GROWTH } from '../shared/part/cement-growth.ts';
 import { dryDensity, wetDensity } from '../shared/part/part-densities.ts';
-import {
-  barAge,
-  barLow,
-  barMean,
-  barsCounted,
-  strengthFrom,
-} from '../shared/strength/bar-fields.ts';
-import { barsBand } from '../shared/strength/bars-doubt.ts';
-import { cement, GROWTH } from '../shared/strength/cement-growth.ts';
-import { flexuralAt28Days } from '../shared/strength/part-strength.ts';
+import { flexuralAt28Days } from '../shared/part/part-strength.ts';
 import { firstFrost, hasFrozen } from '../shared/time/first-frost.ts';
 import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
 import { paceBetween } from '../shared/time/paces.ts';

@@ -6,10 +6,9 @@ import type { Note } from '../../core/note.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { densitiesDoubt } from '../shared/mix/densities-doubt.ts';
-import { barsDoubt } from '../shared/strength/bars-doubt.ts';
-import { WEAKER } from '../shared/strength/part-strength.ts';
-import { strongBars } from '../shared/strength/strong-bars.ts';
+import { barsDoubt } from '../shared/part/bars-doubt.ts';
+import { densitiesDoubt } from '../shared/part/densities-doubt.ts';
+import { WEAKER } from '../shared/part/part-strength.ts';
 import { frostyTests, frozenWords } from '../shared/time/first-frost.ts';
 import { heatDoubt } from '../shared/time/heat-doubt.ts';
 import { AHEAD } from '../shared/time/since.ts';
@@ -17,6 +16,7 @@ import { DAYS, HOURS, KPA, PERCENT } from '../shared/words/amounts.ts';
 import { LearnedNote } from '../shared/words/LearnedNote.tsx';
 import { StripPlot } from './drawn/StripPlot.tsx';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
+import { strongBars } from './strong-bars.ts';
 
 /** The drawing shows at least this, s. */
 const LEAST_SHOWN = 4 * DAY;

@@ -3,13 +3,13 @@ import { greatestDegree, greatestHydration, powersVolumes } from '../../core/fin
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { sandTakenAsDry } from '../mix/sand-taken-as-dry.ts';
 import { unfitFoam } from '../shared/foam/foam-doubt.ts';
 import { foamShare } from '../shared/foam/foam-share.ts';
 import { cubicMetre } from '../shared/mix/cubic-metre.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
+import { sandTakenAsDry } from '../shared/mix/sand-taken-as-dry.ts';
 import { wetDensity } from '../shared/part/part-densities.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { PARTS, SETS, VolumesPlot } from './drawn/VolumesPlot.tsx';

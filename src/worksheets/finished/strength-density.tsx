@@ -9,11 +9,11 @@ import {
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { densitiesDoubt } from '../shared/mix/densities-doubt.ts';
+import { barAge, barMean } from '../shared/part/bar-fields.ts';
+import { FEW } from '../shared/part/bars-doubt.ts';
+import { densitiesDoubt } from '../shared/part/densities-doubt.ts';
 import { dryDensity, wetDensity } from '../shared/part/part-densities.ts';
-import { barAge, barMean } from '../shared/strength/bar-fields.ts';
-import { FEW } from '../shared/strength/bars-doubt.ts';
-import { STRENGTH_TABLE, strengthName, strengthRows } from '../shared/strength/strength-rows.ts';
+import { STRENGTH_TABLE, strengthName, strengthRows } from '../shared/part/strength-rows.ts';
 import { DAYS, KPA } from '../shared/words/amounts.ts';
 import { StrengthChart } from './drawn/StrengthChart.tsx';
 

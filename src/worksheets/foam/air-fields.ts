@@ -1,6 +1,6 @@
 import { demand } from '../../core/domain-error.ts';
 import { number } from '../../islands/fields.ts';
-import { BAR, vesselSaid } from '../shared/air/stored.ts';
+import { BAR, vesselSaid } from '../shared/foam/stored-air.ts';
 
 export const GAUGE = BAR;
 export const AIR_FLOW = { metric: 'L/min', us: 'cfm' } as const;

@@ -10,7 +10,7 @@ import { demand } from '../../core/domain-error.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { muchPressure } from '../shared/air/stored.ts';
+import { muchPressure } from '../shared/foam/stored-air.ts';
 import { AIR_FLOW, aroundFields, GAUGE } from './air-fields.ts';
 import { OrificePlot } from './drawn/OrificePlot.tsx';
 

@@ -4,6 +4,7 @@ import { compressorBalance, receiverContents } from '../../core/air/receiver.ts'
 import { foamDensity } from '../../core/foam/density.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
+import { unfitFoam } from '../shared/foam/foam-doubt.ts';
 import {
   mindStored,
   muchPressure,
@@ -11,8 +12,7 @@ import {
   storedAt,
   storedNotes,
   storedResults,
-} from '../shared/air/stored.ts';
-import { unfitFoam } from '../shared/foam/foam-doubt.ts';
+} from '../shared/foam/stored-air.ts';
 import { foamDensityField } from '../shared/mix/recipe.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { AIR_FLOW, AIR_VOLUME, aroundFields, demandFuller, vesselFields } from './air-fields.ts';

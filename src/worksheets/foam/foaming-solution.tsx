@@ -2,12 +2,12 @@ import { concentrateShare, DILUTIONS, type Dilution } from '../../core/foam/dilu
 import { foamingSolution, MEASURED_WATER_DENSITY } from '../../core/foam/solution.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { curd, doseOf } from '../shared/foam/dose.ts';
 import { foamFaultDoubt } from '../shared/foam/foam-doubt.ts';
+import { solutionDoubt, strengthOf } from '../shared/foam/solution-doubt.ts';
 import { solutionOrder } from '../shared/foam/solution-order.ts';
 import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/words/amounts.ts';
 import { judgeBy } from '../shared/words/judge-by.ts';
-import { curd, doseOf } from './dose.ts';
-import { solutionDoubt, strengthOf } from './solution-doubt.ts';
 import { solutionFields } from './solution-fields.ts';
 
 export default worksheet({

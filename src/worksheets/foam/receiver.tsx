@@ -11,7 +11,7 @@ import {
   storedAt,
   storedNotes,
   storedResults,
-} from '../shared/air/stored.ts';
+} from '../shared/foam/stored-air.ts';
 import { AIR_VOLUME, aroundFields, demandFuller, GAUGE, vesselFields } from './air-fields.ts';
 import { BlowDownPlot } from './drawn/BlowDownPlot.tsx';
 

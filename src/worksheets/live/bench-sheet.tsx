@@ -7,20 +7,20 @@ import { Table } from '../../islands/parts/Table.tsx';
 import foamDensity from '../foam/foam-density.tsx';
 import { BENCH_COLUMNS, benchRows } from '../mix/bench-rows.ts';
 import correct from '../mix/correct.tsx';
-import { AT_THE_BENCH, nextLoad } from '../mix/next-load.ts';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
+import { countInWords, piecesInWords } from '../placing/pieces-words.ts';
 import { solutionOrder } from '../shared/foam/solution-order.ts';
 import { overflows } from '../shared/mix/correction-advice.ts';
-import { PlanHeld, planHeld } from '../shared/mix/PlanHeld.tsx';
-import { countInWords, piecesInWords } from '../shared/mix/pieces-words.ts';
 import { jointsKnown } from '../shared/mix/whole-pieces.ts';
 import { FOAM, JUG, PERCENT } from '../shared/words/amounts.ts';
-import { worked } from '../shared/words/worked.ts';
 import waterHardness from '../water/water-hardness.tsx';
+import { PlanHeld, planHeld } from './run/PlanHeld.tsx';
+import { AT_THE_BENCH, nextLoad } from './sheet/next-load.ts';
 import { sheetBlanks } from './sheet/sheet-blanks.ts';
 import { foamInBuckets, foamVessel, vesselWords } from './sheet/sheet-buckets.ts';
 import { restsOn, stillExample } from './sheet/still-example.ts';
+import { worked } from './worked.ts';
 
 /** As many loads have room of their own on one page. */
 const MOST_LOADS = 3;

@@ -9,11 +9,11 @@ import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { densityDoubt } from '../shared/mix/density-doubt.ts';
+import { pasteWaterCement, solutionCement } from '../shared/mix/paste-water.ts';
 import { sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { counts, helpedCementDensity } from '../shared/mix/recipe-details.ts';
 import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
-import { pasteWaterCement, solutionCement } from './paste-water.ts';
-import { counts, helpedCementDensity } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending, and how well it must be known. Common practice, no source. */
 const NEAR = 0.02;

@@ -1,12 +1,12 @@
 import { choice, number } from '../../islands/fields.ts';
 import { BATCH_VOLUME } from '../shared/mix/batch-volume.ts';
+import { largestLoad, leastLoads } from '../shared/mix/load-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { convention, counts, helpedCementDensity } from '../shared/mix/recipe-details.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { FIBRE_NAMES } from './fibre-names.ts';
 import { foamLives } from './foam-lives.ts';
-import { largestLoad, leastLoads } from './load-fields.ts';
 import { pigmentShare } from './pigment-share.ts';
-import { convention, counts, helpedCementDensity } from './recipe-fields.ts';
 
 const share = (label: string, example: string, max: string, more: object = {}) =>
   number('ratio', { label, example, min: '0 %', max, units: PERCENT, folded: true, ...more });

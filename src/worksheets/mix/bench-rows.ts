@@ -3,8 +3,8 @@ import { correctionTable } from '../../core/mix/correction-table.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { inTable, overflows } from '../shared/mix/correction-advice.ts';
+import { baseWaterCement, type TypedRatio } from '../shared/mix/paste-water.ts';
 import { baseCell, correctionColumns } from '../shared/words/one-unit.ts';
-import { baseWaterCement, type TypedRatio } from './paste-water.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
 export const STEPS = [

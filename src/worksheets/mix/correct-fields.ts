@@ -3,9 +3,9 @@ import { choice, number } from '../../islands/fields.ts';
 import { DRAINS, drains, howItDrains } from '../shared/foam/drains.ts';
 import { zeroed } from '../shared/foam/foam-vessel.ts';
 import { foamDensityField } from '../shared/mix/recipe.ts';
+import { weighingBucket } from '../shared/mix/weighing-bucket.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
-import { weighingBucket } from './weighing-bucket.ts';
 
 export const correctFields = {
   buckets: rows({

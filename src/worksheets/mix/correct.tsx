@@ -16,13 +16,13 @@ import {
   vesselFor,
 } from '../shared/mix/correction-advice.ts';
 import { densityDoubt } from '../shared/mix/density-doubt.ts';
+import { pasteWaterCement } from '../shared/mix/paste-water.ts';
 import { targetRefusals } from '../shared/mix/target-refusals.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, PERCENT } from '../shared/words/amounts.ts';
 import { netWords } from '../shared/words/as-said.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from './own-plan.ts';
-import { pasteWaterCement } from './paste-water.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 import { grownWords, noSuchMix, waterDoubt } from './weighing-doubts.ts';
 

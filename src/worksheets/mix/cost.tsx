@@ -7,17 +7,17 @@ import { justOver, SLIVER } from '../../core/quantity/dust.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { doseOf } from '../foam/dose.ts';
+import { doseOf } from '../shared/foam/dose.ts';
 import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/foam/dose-fields.ts';
 import { unfitFoam } from '../shared/foam/foam-doubt.ts';
 import { BATCH_VOLUME } from '../shared/mix/batch-volume.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { withoutMoney } from '../shared/words/spelt.ts';
 import { RankedBars } from './drawn/RankedBars.tsx';
 import { foamLives } from './foam-lives.ts';
-import { cementDensity, counts } from './recipe-fields.ts';
 
 const price = (label: string, example: string, help?: string) =>
   number('count', {

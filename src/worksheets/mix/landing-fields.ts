@@ -6,8 +6,8 @@ import { foamShare } from '../shared/foam/foam-share.ts';
 import { FOAM_VESSEL } from '../shared/foam/foam-vessel.ts';
 import { NEAR_ENOUGH } from '../shared/mix/near-enough.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
 import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
-import { cementDensity, counts } from './recipe-fields.ts';
 
 /** A usual band of supply, kg/m³ either way. @source uk-supply-practice */
 export const SUPPLY_BAND = 50;

@@ -13,13 +13,13 @@ import { unfitFoam } from '../shared/foam/foam-doubt.ts';
 import { cubicMetre } from '../shared/mix/cubic-metre.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
 import { NEAR_ENOUGH } from '../shared/mix/near-enough.ts';
+import { sandTakenAsDry } from '../shared/mix/sand-taken-as-dry.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 import { LandingHistogram } from './drawn/LandingHistogram.tsx';
 import { RankedBars } from './drawn/RankedBars.tsx';
 import { landingFields, SUPPLY_BAND } from './landing-fields.ts';
 import { ranked } from './landing-ranked.ts';
-import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 
 const BINS = 36;
 /** What a foam is weighed on while the slider says nothing else, kg. */

@@ -1,10 +1,10 @@
 import { choice, number } from '../../islands/fields.ts';
 import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/foam/dose-fields.ts';
 import { FOAM_VESSEL } from '../shared/foam/foam-vessel.ts';
+import { largestLoad, leastLoads } from '../shared/mix/load-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { cementDensity, convention, counts } from '../shared/mix/recipe-details.ts';
 import { foamLives } from './foam-lives.ts';
-import { largestLoad, leastLoads } from './load-fields.ts';
-import { cementDensity, convention, counts } from './recipe-fields.ts';
 
 export const proportionFields = {
   volume: number('volume', {

@@ -3,7 +3,7 @@ import { MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { sum } from '../../islands/worksheet.ts';
-import { doseOf } from '../foam/dose.ts';
+import { doseOf } from '../shared/foam/dose.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
 import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/words/amounts.ts';
 import { OWN_PLAN, ownPlan } from './own-plan.ts';

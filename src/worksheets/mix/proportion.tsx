@@ -1,16 +1,16 @@
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { ASSUMED_FOAM } from '../shared/foam/assumed-foam.ts';
+import { solutionDoubt } from '../shared/foam/solution-doubt.ts';
 import { Bucket } from '../shared/mix/Bucket.tsx';
 import { buckets } from '../shared/mix/buckets.ts';
-import { PiecesInLoads } from '../shared/mix/PiecesInLoads.tsx';
+import { sandTakenAsDry } from '../shared/mix/sand-taken-as-dry.ts';
 import { jointsOf, PIECES_KEPT, piecesFilled } from '../shared/mix/whole-pieces.ts';
 import { FOAM } from '../shared/words/amounts.ts';
 import { judgeBy } from '../shared/words/judge-by.ts';
+import { PiecesInLoads } from './drawn/PiecesInLoads.tsx';
 import { assumedDoubt, loadsDoubt, mixDoubts } from './mix-doubts.ts';
 import { proportionPlan } from './proportion-plan.ts';
-import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 
 export default worksheet({
   ...proportionPlan,

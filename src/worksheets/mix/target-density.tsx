@@ -11,11 +11,11 @@ import { isFoam } from '../shared/foam/is-foam.ts';
 import { cubicMetre } from '../shared/mix/cubic-metre.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
-import { STRENGTH_TABLE, strengthRows } from '../shared/strength/strength-rows.ts';
+import { cementDensity, countsElsewhere } from '../shared/mix/recipe-details.ts';
+import { sandTakenAsDry } from '../shared/mix/sand-taken-as-dry.ts';
+import { STRENGTH_TABLE, strengthRows } from '../shared/part/strength-rows.ts';
 import { judgeBy } from '../shared/words/judge-by.ts';
 import { mixDoubts } from './mix-doubts.ts';
-import { cementDensity, countsElsewhere } from './recipe-fields.ts';
-import { sandTakenAsDry } from './sand-taken-as-dry.ts';
 import { USES } from './uses.ts';
 
 /** Below this a thumb leaves its mark, Pa: its push spread over its pad. Common practice, no source. */

@@ -1,10 +1,10 @@
 import { number } from '../../islands/fields.ts';
 import { zeroed } from '../shared/foam/foam-vessel.ts';
+import { largestLoad } from '../shared/mix/load-fields.ts';
+import { baseRatioFields } from '../shared/mix/paste-water.ts';
 import { foamDensityField, sandCement } from '../shared/mix/recipe.ts';
+import { weighingBucket } from '../shared/mix/weighing-bucket.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
-import { largestLoad } from './load-fields.ts';
-import { baseRatioFields } from './paste-water.ts';
-import { weighingBucket } from './weighing-bucket.ts';
 
 export const weighedLoadFields = {
   full: number('mass', {

@@ -3,8 +3,8 @@ import { dayClock, type Remedy } from '../../core/placing/clock.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { largestLoad, leastLoads } from '../mix/load-fields.ts';
 import { BATCH_VOLUME } from '../shared/mix/batch-volume.ts';
+import { largestLoad, leastLoads } from '../shared/mix/load-fields.ts';
 import { ClockChart } from './drawn/ClockChart.tsx';
 
 const minutes = (label: string, example: string, more: object = {}) =>

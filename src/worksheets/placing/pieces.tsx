@@ -5,15 +5,15 @@ import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
+import { leavesSides } from './piece-sides.ts';
 import {
   CHECK_MEASURES,
   makeWords,
   maybeSlip,
   type PieceRow,
   piecesInWords,
-} from '../shared/mix/pieces-words.ts';
-import { PERCENT } from '../shared/words/amounts.ts';
-import { leavesSides } from './piece-sides.ts';
+} from './pieces-words.ts';
 import { holeNotInside } from './short.ts';
 
 const measure = (label: string, example: string, shapes: readonly string[]) =>

@@ -3,17 +3,17 @@ import { reconcile } from '../../core/records/reconcile.ts';
 import { heavierThanAirless, judgeBatch } from '../../core/records/verdict.ts';
 import { number, type Units } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cementDensity } from '../mix/recipe-fields.ts';
-import { weighingBucket } from '../mix/weighing-bucket.ts';
 import { foamFaultDoubt } from '../shared/foam/foam-doubt.ts';
 import { isFoam } from '../shared/foam/is-foam.ts';
-import { readingLimits } from '../shared/mix/reading-limits.ts';
+import { lazy } from '../shared/lazy.ts';
 import { foamDensityField } from '../shared/mix/recipe.ts';
-import { reconcileJudgement } from '../shared/mix/reconcile-words.ts';
+import { cementDensity } from '../shared/mix/recipe-details.ts';
+import { weighingBucket } from '../shared/mix/weighing-bucket.ts';
 import { ADDED_FOAM, PERCENT } from '../shared/words/amounts.ts';
 import { scaleReads } from '../shared/words/as-said.ts';
-import { lazy } from '../shared/words/lazy.ts';
 import { ReconcileBars } from './drawn/ReconcileBars.tsx';
+import { readingLimits } from './reading-limits.ts';
+import { reconcileJudgement } from './reconcile-words.ts';
 
 const weighed = (
   label: string,

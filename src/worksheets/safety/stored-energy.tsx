@@ -9,8 +9,8 @@ import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { demo } from '../demo.ts';
-import { pressureVolume } from '../shared/air/pressure-volume.ts';
-import { BAR, NO_PLATE, OFTEN_MARKED, unfitVessel, vesselSaid } from '../shared/air/stored.ts';
+import { pressureVolume } from '../shared/foam/pressure-volume.ts';
+import { BAR, NO_PLATE, OFTEN_MARKED, unfitVessel, vesselSaid } from '../shared/foam/stored-air.ts';
 import { SMALL_MASS } from '../shared/words/amounts.ts';
 import { EnergyBars } from './drawn/EnergyBars.tsx';
 

@@ -6,9 +6,9 @@ import {
 } from '../../core/water/soften/sequester.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { baseWaterCement } from '../mix/paste-water.ts';
-import { countsElsewhere } from '../mix/recipe-fields.ts';
+import { baseWaterCement } from '../shared/mix/paste-water.ts';
 import { waterCement } from '../shared/mix/recipe.ts';
+import { countsElsewhere } from '../shared/mix/recipe-details.ts';
 import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from './brine.ts';
 import { softWater } from './soft-water.ts';

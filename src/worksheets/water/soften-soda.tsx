@@ -11,8 +11,8 @@ import {
 } from '../../core/water/soften/washing-soda.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { lazy } from '../shared/lazy.ts';
 import { SMALL_MASS } from '../shared/words/amounts.ts';
-import { lazy } from '../shared/words/lazy.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 import { balancedBy, isReported } from './balanced-by.ts';
 import { BRINE_REFUSAL, demandFresh } from './brine.ts';

@@ -7,7 +7,7 @@ import type { AnyWorksheet } from '../../../src/islands/worksheet.ts';
 import handling from '../../../src/worksheets/demould/handling.tsx';
 import stripWindow from '../../../src/worksheets/demould/strip-window.tsx';
 import strengthDensity from '../../../src/worksheets/finished/strength-density.tsx';
-import { flexuralAt28Days } from '../../../src/worksheets/shared/strength/part-strength.ts';
+import { flexuralAt28Days } from '../../../src/worksheets/shared/part/part-strength.ts';
 import { mustAnswer } from '../must-answer.ts';
 
 const say = speaker('metric');

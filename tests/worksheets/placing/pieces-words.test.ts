@@ -5,7 +5,7 @@ import {
   makeWords,
   type PieceRow,
   piecesInWords,
-} from '../../../src/worksheets/shared/mix/pieces-words.ts';
+} from '../../../src/worksheets/placing/pieces-words.ts';
 
 const row: PieceRow = {
   shape: 'slab',

@@ -8,16 +8,16 @@ import { readWorksheet } from '../../../src/islands/engine/read.ts';
 import type { NumberReading } from '../../../src/islands/engine/reading.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { benchKey } from '../../../src/islands/worksheet.ts';
-import { demoBatches } from '../../../src/worksheets/live/records/demo-batches.ts';
-import { observe } from '../../../src/worksheets/live/records/lessons.ts';
-import { reconcileEntries } from '../../../src/worksheets/live/records/reconcile-with.ts';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
-import reconcileSheet from '../../../src/worksheets/records/reconcile.tsx';
 import {
   CEMENT_DENSITY_KEY,
   cementDensityOf,
-} from '../../../src/worksheets/shared/mix/cement-density.ts';
-import { putOnBench } from '../../../src/worksheets/shared/words/onto-bench.ts';
+} from '../../../src/worksheets/live/records/cement-density.ts';
+import { demoBatches } from '../../../src/worksheets/live/records/demo-batches.ts';
+import { observe } from '../../../src/worksheets/live/records/lessons.ts';
+import { putOnBench } from '../../../src/worksheets/live/records/onto-bench.ts';
+import { reconcileEntries } from '../../../src/worksheets/live/records/reconcile-with.ts';
+import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import reconcileSheet from '../../../src/worksheets/records/reconcile.tsx';
 import { clearBench } from '../../bench/clear-bench.ts';
 
 test('every field of the worksheet is filled from a record, under its own key', () => {

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import type { BatchRecord } from '../../../src/bench/records/record.ts';
+import { CEMENT_DENSITY_KEY } from '../../../src/worksheets/live/records/cement-density.ts';
 import { demoBatches } from '../../../src/worksheets/live/records/demo-batches.ts';
 import { learnFrom } from '../../../src/worksheets/live/records/lessons.ts';
 import { oddsOf, timesIn100 } from '../../../src/worksheets/live/records/record-odds.ts';
-import { CEMENT_DENSITY_KEY } from '../../../src/worksheets/shared/mix/cement-density.ts';
 
 const demo = demoBatches();
 const { learned } = learnFrom(demo).lessons.find(({ lesson }) => lesson === 'survival')!;

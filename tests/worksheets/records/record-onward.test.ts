@@ -7,13 +7,13 @@ import curingPlan from '../../../src/worksheets/curing/curing-plan.tsx';
 import partWeight from '../../../src/worksheets/demould/part-weight.tsx';
 import stripWindow from '../../../src/worksheets/demould/strip-window.tsx';
 import { demoBatches } from '../../../src/worksheets/live/records/demo-batches.ts';
+import { putOnBench } from '../../../src/worksheets/live/records/onto-bench.ts';
 import {
   goOnWith,
   onwardEntries,
   onwardWords,
   wentOn,
 } from '../../../src/worksheets/live/records/record-onward.ts';
-import { putOnBench } from '../../../src/worksheets/shared/words/onto-bench.ts';
 import { clearBench } from '../../bench/clear-bench.ts';
 
 const say = speaker('metric');

@@ -9,13 +9,13 @@ import type { AnyWorksheet } from '../../../src/islands/worksheet.ts';
 import { benchKey, borrowedKeys } from '../../../src/islands/worksheet.ts';
 import foamDensity from '../../../src/worksheets/foam/foam-density.tsx';
 import { Sheet } from '../../../src/worksheets/live/bench-sheet.tsx';
+import { worked } from '../../../src/worksheets/live/worked.ts';
 import correct from '../../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../../src/worksheets/mix/correct-buckets.tsx';
 import landing from '../../../src/worksheets/mix/landing.tsx';
 import proportion from '../../../src/worksheets/mix/proportion.tsx';
 import reconcile from '../../../src/worksheets/records/reconcile.tsx';
 import { FOAM_TARE } from '../../../src/worksheets/shared/foam/foam-vessel.ts';
-import { worked } from '../../../src/worksheets/shared/words/worked.ts';
 import { sheets } from '../all.ts';
 import { mustAnswer } from '../must-answer.ts';
 

@@ -1,6 +1,6 @@
 import type { Say } from '../../../islands/engine/say.ts';
 import { scaleLinear } from '../../../islands/plots/scale.ts';
-import { limitOf } from '../../shared/part/too-heavy.ts';
+import { limitOf } from '../too-heavy.ts';
 
 interface Props {
   readonly bars: readonly (readonly [name: string, mass: number])[];

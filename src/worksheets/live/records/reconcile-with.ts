@@ -10,8 +10,8 @@ import type { ReadingName } from '../../../bench/records/readings.ts';
 import { RECONCILE_KEYS } from '../../../bench/records/reconcile-keys.ts';
 import type { BatchRecord } from '../../../bench/records/record.ts';
 import { $entries, $kept } from '../../../bench/store.ts';
-import { CEMENT_DENSITY_KEY } from '../../shared/mix/cement-density.ts';
-import { ontoBench } from '../../shared/words/onto-bench.ts';
+import { CEMENT_DENSITY_KEY } from './cement-density.ts';
+import { ontoBench } from './onto-bench.ts';
 import { nameOf } from './record-words.ts';
 
 /** What was not added is none of it. */

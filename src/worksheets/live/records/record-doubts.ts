@@ -9,10 +9,10 @@ import type { Judgement } from '../../../islands/worksheet.ts';
 import { foamFaultDoubt } from '../../shared/foam/foam-doubt.ts';
 import { LEAST_LIVES } from '../../shared/foam/foam-share.ts';
 import { isFoam } from '../../shared/foam/is-foam.ts';
-import { baseMixDoubt } from '../../shared/mix/base-mix-doubt.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from '../../shared/mix/near-enough.ts';
 import { HOURS, PERCENT } from '../../shared/words/amounts.ts';
 import { saidApart } from '../../shared/words/said-apart.ts';
+import { baseMixDoubt } from './base-mix-doubt.ts';
 import {
   cleanAge,
   coldestFrost,

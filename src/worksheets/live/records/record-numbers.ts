@@ -16,14 +16,14 @@ import type { Doubts } from '../../../core/records/verdict.ts';
 import { doubtAbout } from '../../../islands/engine/doubt.ts';
 import { readNumber } from '../../../islands/engine/read-number.ts';
 import { speaker } from '../../../islands/engine/say.ts';
+import { readingLimits } from '../../records/reading-limits.ts';
 import { DRAINED, STANDS_MOST } from '../../shared/foam/drained-foam.ts';
 import { foamShare } from '../../shared/foam/foam-share.ts';
 import { isFoam } from '../../shared/foam/is-foam.ts';
-import { cementDensityOf } from '../../shared/mix/cement-density.ts';
 import { holdsFurther } from '../../shared/mix/further.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from '../../shared/mix/near-enough.ts';
-import { readingLimits } from '../../shared/mix/reading-limits.ts';
 import { HOT } from '../../shared/time/heat-doubt.ts';
+import { cementDensityOf } from './cement-density.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
 import { NEEDED, weighedBatch } from './weighed-batch.ts';
 

@@ -4,9 +4,9 @@ import { ifAllowed } from '../../../core/domain-error.ts';
 import { baseMix } from '../../../core/mix/base-mix.ts';
 import { landingOdds } from '../../../core/records/landing-odds.ts';
 import type { Learned } from '../../../core/records/learn.ts';
-import { cementDensityOf } from '../../shared/mix/cement-density.ts';
 import { surfaceDry } from '../../shared/mix/further.ts';
 import { NEAR_ENOUGH } from '../../shared/mix/near-enough.ts';
+import { cementDensityOf } from './cement-density.ts';
 
 /**
  * How many times in 100 a batch like this one lands near enough to its plan, kg/m³: its foam reckoned as if all of it

@@ -7,8 +7,8 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { readMoment } from '../../../islands/fields/read-moment.ts';
 import { momentInWords } from '../../shared/time/moments.ts';
 import { DAYS, HOURS } from '../../shared/words/amounts.ts';
-import { ontoBench } from '../../shared/words/onto-bench.ts';
 import { RECENT } from '../run/run-recent.ts';
+import { ontoBench } from './onto-bench.ts';
 import { nameOf, weighedDensity } from './record-words.ts';
 
 /**

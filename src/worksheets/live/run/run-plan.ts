@@ -6,9 +6,9 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { proportionPlan } from '../../mix/proportion-plan.ts';
 import { BATCH_VOLUME, TYPED_VOLUME } from '../../shared/mix/batch-volume.ts';
 import { FURTHER, FURTHER_NAMES } from '../../shared/mix/further.ts';
-import { planHeld } from '../../shared/mix/PlanHeld.tsx';
 import { jointsOf, jointsOfTyped, jointsOfUnlike } from '../../shared/mix/whole-pieces.ts';
-import { worked } from '../../shared/words/worked.ts';
+import { worked } from '../worked.ts';
+import { planHeld } from './PlanHeld.tsx';
 import { otherMass } from './run-base.ts';
 
 /** What a step at the bench is given. */

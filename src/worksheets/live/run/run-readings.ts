@@ -3,7 +3,7 @@ import type { BatchRecord } from '../../../bench/records/record.ts';
 import { doubtAbout } from '../../../islands/engine/doubt.ts';
 import type { FieldReading } from '../../../islands/engine/reading.ts';
 import type { Say } from '../../../islands/engine/say.ts';
-import { cementDensityOf } from '../../shared/mix/cement-density.ts';
+import { cementDensityOf } from '../records/cement-density.ts';
 import { readFields } from '../records/RecordFields.tsx';
 
 /** The readings of a batch as its fields take them. */

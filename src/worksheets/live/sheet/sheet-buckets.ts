@@ -4,7 +4,7 @@ import type foamDensity from '../../foam/foam-density.tsx';
 import { buckets, lastReads } from '../../shared/mix/buckets.ts';
 import { vesselFor } from '../../shared/mix/correction-advice.ts';
 import { scaleReads } from '../../shared/words/as-said.ts';
-import type { Worked } from '../../shared/words/worked.ts';
+import type { Worked } from '../worked.ts';
 
 interface Vessel {
   /** Empty, kg. */

@@ -1,9 +1,9 @@
-import type { FoamingSolution } from '../../core/foam/solution.ts';
-import { justOver, justUnder, SLIVER } from '../../core/quantity/dust.ts';
-import type { Say } from '../../islands/engine/say.ts';
-import type { Judgement } from '../../islands/worksheet.ts';
-import { soapLoss } from '../shared/foam/soap-loss.ts';
-import { PERCENT } from '../shared/words/amounts.ts';
+import type { FoamingSolution } from '../../../core/foam/solution.ts';
+import { justOver, justUnder, SLIVER } from '../../../core/quantity/dust.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import type { Judgement } from '../../../islands/worksheet.ts';
+import { PERCENT } from '../words/amounts.ts';
+import { soapLoss } from './soap-loss.ts';
 
 /** More glycerol in the solution, or concentrate in its water, is looked at. A choice: no source draws this line. */
 const MUCH = 0.1;

@@ -1,6 +1,6 @@
-import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
-import { number } from '../../islands/fields.ts';
-import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam/foam-vessel.ts';
+import { MIX_TARE, MIX_VESSEL } from '../../../bench/mix-bucket.ts';
+import { number } from '../../../islands/fields.ts';
+import { FOAM_TARE, FOAM_VESSEL } from '../foam/foam-vessel.ts';
 
 /** The bucket in which the blend is weighed: the foam’s vessel, until another is typed. */
 export const weighingBucket = {

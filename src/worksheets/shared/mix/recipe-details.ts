@@ -1,4 +1,4 @@
-import { choice, number } from '../../islands/fields.ts';
+import { choice, number } from '../../../islands/fields.ts';
 
 /** Of the grains, not of the bagful: blended cements are lighter than Portland cement. */
 export const cementDensity = number('density', {

@@ -1,8 +1,8 @@
-import type { Entries, KeptResults } from '../../bench/entries.ts';
-import { readWorksheet } from '../../islands/engine/read.ts';
-import type { Say } from '../../islands/engine/say.ts';
-import { worked } from '../shared/words/worked.ts';
-import correct from './correct.tsx';
+import type { Entries, KeptResults } from '../../../bench/entries.ts';
+import { readWorksheet } from '../../../islands/engine/read.ts';
+import type { Say } from '../../../islands/engine/say.ts';
+import correct from '../../mix/correct.tsx';
+import { worked } from '../worked.ts';
 
 /** What of the weighing is known only once a load is mixed. */
 export const AT_THE_BENCH = ['full', 'made'];

@@ -1,4 +1,4 @@
-import { number } from '../../../islands/fields.ts';
+import { number } from '../../islands/fields.ts';
 
 /** Temperatures the curing worksheets take, from a hard frost to the hottest mix. */
 const BOUNDS = { min: '-40 °C', max: '100 °C' } as const;

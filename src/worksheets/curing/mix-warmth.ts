@@ -1,9 +1,9 @@
-import { COLDEST_CURE, tooColdToCure } from '../../../core/curing/limits.ts';
-import { ICE_POINT } from '../../../core/quantity/constants.ts';
-import type { Say } from '../../../islands/engine/say.ts';
-import type { Judgement } from '../../../islands/worksheet.ts';
-import { saidApart } from '../words/said-apart.ts';
-import { HOT } from './heat-doubt.ts';
+import { COLDEST_CURE, tooColdToCure } from '../../core/curing/limits.ts';
+import { ICE_POINT } from '../../core/quantity/constants.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+import { HOT } from '../shared/time/heat-doubt.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
 
 /** Coolest and warmest mix to aim at, K. Common practice, no source. */
 export const MIX = { cold: ICE_POINT + 10, hot: ICE_POINT + 30 } as const;

@@ -1,10 +1,10 @@
-import { demand } from '../../core/domain-error.ts';
-import type { WaterCementOf } from '../../core/mix/proportion.ts';
-import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
-import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
-import { number } from '../../islands/fields.ts';
-import { waterCement } from '../shared/mix/recipe.ts';
-import { countsElsewhere } from './recipe-fields.ts';
+import { demand } from '../../../core/domain-error.ts';
+import type { WaterCementOf } from '../../../core/mix/proportion.ts';
+import { BASE_WATER_CEMENT } from '../../../core/mix/water-cement-limits.ts';
+import { justUnder, SLIVER } from '../../../core/quantity/dust.ts';
+import { number } from '../../../islands/fields.ts';
+import { waterCement } from './recipe.ts';
+import { countsElsewhere } from './recipe-details.ts';
 
 /** The part of a w/c as typed which is no water of the base mix, where it counts all water. */
 export const solutionCement = number('ratio', {

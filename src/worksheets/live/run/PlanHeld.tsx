@@ -3,8 +3,8 @@ import { heldElsewhere, isBy } from '../../../islands/engine/keeping.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { Way } from '../../../islands/parts/Way.tsx';
 import { proportionPlan } from '../../mix/proportion-plan.ts';
-import type { Worked } from '../words/worked.ts';
-import { freeInSand, holdsFurther } from './further.ts';
+import { freeInSand, holdsFurther } from '../../shared/mix/further.ts';
+import type { Worked } from '../worked.ts';
 
 /**
  * What another worksheet than “What goes into the batch?” has as the plan, where its batch is another one or has

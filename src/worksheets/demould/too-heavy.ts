@@ -1,6 +1,6 @@
-import { LOAD_CONSTANT_METRIC } from '../../../core/demould/lifting-equation/lift.ts';
-import { twoPeopleLimit } from '../../../core/demould/lifting-equation/scope.ts';
-import type { Say } from '../../../islands/engine/say.ts';
+import { LOAD_CONSTANT_METRIC } from '../../core/demould/lifting-equation/lift.ts';
+import { twoPeopleLimit } from '../../core/demould/lifting-equation/scope.ts';
+import type { Say } from '../../islands/engine/say.ts';
 
 /**
  * The most for one person in the best posture, kg, where no form of the method is chosen: it is printed twice, rounded

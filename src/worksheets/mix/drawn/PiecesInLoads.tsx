@@ -3,8 +3,8 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { useEntries, useKept } from '../../../islands/hooks.ts';
 import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../../islands/parts/Verdict.tsx';
-import { TYPED_VOLUME } from './batch-volume.ts';
-import { jointsKnown, PIECES_KEPT } from './whole-pieces.ts';
+import { TYPED_VOLUME } from '../../shared/mix/batch-volume.ts';
+import { jointsKnown, PIECES_KEPT } from '../../shared/mix/whole-pieces.ts';
 
 /** Beside the loads: that pieces are filled from two of them, and where there is one a way to make it in loads of whole ones. */
 export function PiecesInLoads({

@@ -1,20 +1,9 @@
-import type { foamingSolution } from '../../core/foam/solution.ts';
-import { soapLost } from '../../core/water/soap.ts';
-import type { Values } from '../../islands/fields.ts';
-import type { solutionFields } from './solution-fields.ts';
+import type { foamingSolution } from '../../../core/foam/solution.ts';
+import { soapLost } from '../../../core/water/soap.ts';
+import type { Values } from '../../../islands/fields.ts';
+import type { concentrate, partsWater, stated } from './dose-fields.ts';
 
-type Dose = Pick<
-  Values<typeof solutionFields>,
-  | 'dose'
-  | 'partsWater'
-  | 'oneIn'
-  | 'percent'
-  | 'kind'
-  | 'hardness'
-  | 'soap'
-  | 'content'
-  | 'concentrateDensity'
->;
+type Dose = Values<typeof stated & typeof concentrate & { readonly partsWater: typeof partsWater }>;
 
 /** Soap that the water of the solution turns to curd; undefined where the concentrate is none. */
 export const curd = (v: Pick<Dose, 'kind' | 'hardness' | 'soap'>) =>

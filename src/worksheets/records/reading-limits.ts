@@ -1,7 +1,7 @@
-import { parseQuantity } from '../../../core/quantity/parse.ts';
-import type { Possible } from '../../../core/records/verdict.ts';
-import type { Fields } from '../../../islands/fields.ts';
-import { ANY_FOAM } from '../foam/is-foam.ts';
+import { parseQuantity } from '../../core/quantity/parse.ts';
+import type { Possible } from '../../core/records/verdict.ts';
+import type { Fields } from '../../islands/fields.ts';
+import { ANY_FOAM } from '../shared/foam/is-foam.ts';
 
 /** What each weighing can be, SI: what its field takes, and of foam what is any. */
 export function readingLimits(fields: Fields): Possible {

@@ -1,7 +1,7 @@
-import type { Kept } from '../../../bench/entries.ts';
-import { justOver, justUnder } from '../../../core/quantity/dust.ts';
-import type { Say } from '../../../islands/engine/say.ts';
-import { oneUnit } from '../words/one-unit.ts';
+import type { Kept } from '../../bench/entries.ts';
+import { justOver, justUnder } from '../../core/quantity/dust.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { oneUnit } from '../shared/words/one-unit.ts';
 
 /** A row of “How much must I make?”, in m. */
 export interface PieceRow {

@@ -1,7 +1,7 @@
 import { isBaseMix } from '../../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import type { Judgement } from '../../../islands/worksheet.ts';
-import { inWords, noBaseMixWords } from './no-base-mix.ts';
+import { inWords, noBaseMixWords } from '../../shared/mix/no-base-mix.ts';
 
 /** A w/c farther off the planned one than this share was not meant. A line of our own, no source. */
 const AS_PLANNED = 0.15;

@@ -1,4 +1,4 @@
-import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../../core/curing/age-factor.ts';
+import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
 
 /** Names of the laws of ageing, as a choice. */
 export const LAWS = {

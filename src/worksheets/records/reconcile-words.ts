@@ -1,16 +1,16 @@
-import { READINGS } from '../../../bench/records/readings.ts';
-import { SAND_DENSITY } from '../../../core/mix/densities.ts';
-import { KINDS, type Kind } from '../../../core/quantity/kinds.ts';
-import type { BatchWeighed } from '../../../core/records/reconcile.ts';
-import type { VerdictCorrected } from '../../../core/records/taken-out.ts';
-import { HARDLY } from '../../../core/records/verdict.ts';
-import type { Say } from '../../../islands/engine/say.ts';
-import type { Units } from '../../../islands/fields.ts';
-import type { Judgement } from '../../../islands/worksheet.ts';
-import { LEAST_LIVES } from '../foam/foam-share.ts';
-import { FOAM, PERCENT } from '../words/amounts.ts';
-import { withPm } from '../words/with-pm.ts';
-import { noBaseMixWords } from './no-base-mix.ts';
+import { READINGS } from '../../bench/records/readings.ts';
+import { SAND_DENSITY } from '../../core/mix/densities.ts';
+import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
+import type { BatchWeighed } from '../../core/records/reconcile.ts';
+import type { VerdictCorrected } from '../../core/records/taken-out.ts';
+import { HARDLY } from '../../core/records/verdict.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Units } from '../../islands/fields.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+import { LEAST_LIVES } from '../shared/foam/foam-share.ts';
+import { noBaseMixWords } from '../shared/mix/no-base-mix.ts';
+import { FOAM, PERCENT } from '../shared/words/amounts.ts';
+import { withPm } from '../shared/words/with-pm.ts';
 
 type Suspect = VerdictCorrected['suspects'][number];
 

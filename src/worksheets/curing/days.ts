@@ -1,4 +1,4 @@
-import { DAY } from '../../../core/quantity/constants.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 
 /** Time of day of a moment on the reader's clock, s after midnight. */
 export const timeOfDay = (moment: number) => ((moment % DAY) + DAY) % DAY;

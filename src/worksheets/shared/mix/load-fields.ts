@@ -1,4 +1,4 @@
-import { number } from '../../islands/fields.ts';
+import { number } from '../../../islands/fields.ts';
 
 export const largestLoad = number('volume', {
   label: 'Largest load the mixer takes',

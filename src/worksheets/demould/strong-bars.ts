@@ -1,9 +1,9 @@
-import { FLEXURAL_RATIO } from '../../../core/finished/flexural.ts';
-import { mostPublished } from '../../../core/finished/strength-band.ts';
-import type { Say } from '../../../islands/engine/say.ts';
-import { KPA } from '../words/amounts.ts';
-import { saidApart } from '../words/said-apart.ts';
-import { CHECK } from './strong-cubes.ts';
+import { FLEXURAL_RATIO } from '../../core/finished/flexural.ts';
+import { mostPublished } from '../../core/finished/strength-band.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { CHECK } from '../shared/part/strong-cubes.ts';
+import { KPA } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
 
 /**
  * Why bars that bore so much, Pa, of a density, kg/m³, are not to be believed yet; undefined where they may be. How dry

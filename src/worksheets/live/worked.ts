@@ -1,10 +1,10 @@
-import type { Entries, KeptResults } from '../../../bench/entries.ts';
-import { type Answered, answer, type Unanswered } from '../../../islands/engine/answer.ts';
-import { readWorksheet } from '../../../islands/engine/read.ts';
-import type { Reading } from '../../../islands/engine/reading.ts';
-import type { Say } from '../../../islands/engine/say.ts';
-import type { Fields } from '../../../islands/fields.ts';
-import type { Judgement, Sum } from '../../../islands/worksheet.ts';
+import type { Entries, KeptResults } from '../../bench/entries.ts';
+import { type Answered, answer, type Unanswered } from '../../islands/engine/answer.ts';
+import { readWorksheet } from '../../islands/engine/read.ts';
+import type { Reading } from '../../islands/engine/reading.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Fields } from '../../islands/fields.ts';
+import type { Judgement, Sum } from '../../islands/worksheet.ts';
 
 export interface Worked<R> {
   readonly reading: Reading;
