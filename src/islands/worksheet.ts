@@ -60,7 +60,7 @@ interface FigureProps<V, R> {
   readonly say: Say;
 }
 
-type PlusMinus<F> = { readonly [K in keyof F]: number };
+export type PlusMinus<F> = { readonly [K in keyof F]: number };
 
 /** What a worksheet asks and works out, and what of it goes on the bench. */
 export interface Sum<F extends Fields = Fields, R = unknown> {

@@ -3,9 +3,9 @@ import type { Entry } from '../../src/bench/entries.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import type { NumberReading, RowsReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { correctFields } from '../../src/worksheets/mix/correct-fields.ts';
+import { bucketsFields } from '../../src/worksheets/mix/buckets-fields.ts';
 
-const sheet = { id: 'buckets', fields: { buckets: correctFields.buckets } };
+const sheet = { id: 'buckets', fields: { buckets: bucketsFields.buckets } };
 const read = (rows?: Entry['rows']) =>
   readWorksheet(sheet as never, rows ? { 'buckets.buckets': { rows } } : {}, {}, speaker('metric'));
 const fulls = (rows?: Entry['rows']) =>

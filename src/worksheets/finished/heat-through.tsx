@@ -1,148 +1,19 @@
-import { demand } from '../../core/domain-error.ts';
-import { dryConductivityBand } from '../../core/finished/conductivity.ts';
 import { MEASURED_OVER_TABLES } from '../../core/finished/conductivity-measured.ts';
-import {
-  EQUILIBRIUM_MOISTURE,
-  moistConductivity,
-  mostMoisture,
-  SERVICE_MOISTURE_MOST,
-} from '../../core/finished/moisture.ts';
-import {
-  INSIDE_SURFACE,
-  layerResistance,
-  OUTSIDE_SURFACE,
-  thicknessForResistance,
-  transmittance,
-} from '../../core/finished/thermal-resistance.ts';
-import { choice, number } from '../../islands/fields.ts';
+import { SERVICE_MOISTURE_MOST } from '../../core/finished/moisture.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { dryDensity } from '../shared/part/part-densities.ts';
-import { partThickness } from '../shared/part/part-sides.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { ConductivityPlot } from './drawn/ConductivityPlot.tsx';
+import { heatThroughFields } from './heat-through-fields.ts';
+import { heatThroughWorked } from './heat-through-worked.ts';
 
-const MOISTURE = {
-  dry: 0,
-  dryRoom: EQUILIBRIUM_MOISTURE.dryRoom,
-  dampRoom: EQUILIBRIUM_MOISTURE.dampRoom,
-  service: SERVICE_MOISTURE_MOST,
-} as const;
 /** From this thickness on the heat of the cement matters, m: see the chapter's page on heat inside. A choice. */
 const HEATS_INSIDE = 0.15;
-const SURFACES = {
-  wall: INSIDE_SURFACE.horizontal + OUTSIDE_SURFACE,
-  roof: INSIDE_SURFACE.upward + OUTSIDE_SURFACE,
-  floor: INSIDE_SURFACE.downward,
-  none: 0,
-} as const;
-
-const wish = {
-  label: 'Resistance wanted of the layer',
-  example: '1 m2.K/W',
-  min: '0.01 m2.K/W',
-  max: '20 m2.K/W',
-  bench: 'heat-through.wanted',
-} as const;
 
 export default worksheet({
   id: 'heat-through',
   question: 'How well does it insulate?',
-  fields: {
-    ask: choice({
-      label: 'What you ask',
-      options: {
-        resistance: 'What a thickness resists',
-        thickness: 'How thick it must be',
-      },
-      example: 'resistance',
-    }),
-    dry: dryDensity,
-    wetness: choice({
-      label: 'How moist it is in use',
-      options: {
-        dry: 'Oven-dry, as data sheets have it',
-        dryRoom: 'In a dry room: 2.6\u00a0% by mass',
-        dampRoom: 'In a damp room: 4.5\u00a0%',
-        service: 'In an outside wall: 6\u00a0%',
-        other: 'I know it',
-      },
-      example: 'dampRoom',
-    }),
-    moisture: number('ratio', {
-      label: 'Moisture, of the dry mass',
-      example: '10 %',
-      min: '0 %',
-      max: '100 %',
-      units: PERCENT,
-      when: { wetness: ['other'] },
-    }),
-    thickness: { ...partThickness, when: { ask: ['resistance'] } },
-    place: choice({
-      label: 'Where it lies',
-      help: 'Wherever it lies, it bears nothing and hangs over nobody.',
-      options: {
-        floor: 'On the ground, under a floor on battens',
-        wall: 'In a wall, bearing nothing',
-        roof: 'On a full roof deck',
-        none: 'The layer alone',
-      },
-      example: 'floor',
-    }),
-    wanted: number('thermalResistance', { ...wish, when: { ask: ['thickness'] } }),
-    // The same number, which a reader who asks what a layer resists need not have.
-    hoped: number('thermalResistance', { ...wish, optional: true, when: { ask: ['resistance'] } }),
-  },
-  work: (v) => {
-    const known = v.wetness === 'other';
-    const moisture = known ? v.moisture : MOISTURE[v.wetness];
-    // The set moistures are those of a light material; of a dense one they are only too much.
-    if (known)
-      demand(
-        'moisture',
-        moisture,
-        'ratio',
-        { max: mostMoisture({ dryDensity: v.dry }) },
-        'drowned',
-      );
-    const band = dryConductivityBand({ dryDensity: v.dry });
-    const low = moistConductivity({ dry: band.low, moisture });
-    const high = moistConductivity({ dry: band.high, moisture });
-    const density = v.dry * (1 + moisture);
-    const sought = v.ask === 'thickness';
-    const resistance = sought ? v.wanted : v.hoped;
-    const [thin, thick] =
-      resistance === undefined
-        ? []
-        : [low, high].map(({ conductivity }) =>
-            thicknessForResistance({ resistance, conductivity, density }),
-          );
-    const thickness = sought ? thick!.thickness : v.thickness;
-    const layer = (conductivity: number) => ({ thickness, conductivity });
-    const through = (conductivity: number) =>
-      transmittance({ layers: [layer(conductivity)], surfaces: SURFACES[v.place] });
-    return {
-      band,
-      sought,
-      wanted: resistance,
-      thickness,
-      moisture,
-      low: low.conductivity,
-      high: high.conductivity,
-      // The tables end where the relation does.
-      uncovered: band.notes.length > 0,
-      // The layer that conducts most resists least.
-      resistance: {
-        low: layerResistance(layer(high.conductivity)),
-        high: layerResistance(layer(low.conductivity)),
-      },
-      ways: [
-        { name: 'the lowest', ...through(low.conductivity) },
-        { name: 'the highest', ...through(high.conductivity) },
-      ],
-      thin,
-      thick,
-    };
-  },
+  fields: heatThroughFields,
+  work: heatThroughWorked,
   results: {
     makeIt: {
       label: 'Thickness, by the highest of the tables',

@@ -1,137 +1,19 @@
-import { demand } from '../../core/domain-error.ts';
-import { EXTREMES } from '../../core/extremes.ts';
-import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
-import { drainedAt } from '../../core/foam/drainage-curve.ts';
-import { standingFoam } from '../../core/foam/standing-foam.ts';
-import { correctMix } from '../../core/mix/correct.ts';
-import { correctionTable } from '../../core/mix/correction-table.ts';
-import { pooled } from '../../core/mix/several-buckets.ts';
-import { wetDensity } from '../../core/mix/weigh.ts';
-import type { Values } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DRAINED } from '../shared/foam/drained-foam.ts';
-import { drainageOf } from '../shared/foam/drains.ts';
-import {
-  addWords,
-  doubtWords,
-  hasRoom,
-  inTable,
-  isSpent,
-  type MixAdvice,
-  mixAdvice,
-  spentJudgement,
-} from '../shared/mix/correction-advice.ts';
-import { densityDoubt } from '../shared/mix/density-doubt.ts';
+import { addWords, doubtWords, isSpent, spentJudgement } from '../shared/mix/correction-advice.ts';
 import { targetRefusals } from '../shared/mix/target-refusals.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, FOAM, PERCENT } from '../shared/words/amounts.ts';
-import { baseCell, correctionColumns } from '../shared/words/one-unit.ts';
-import { correctFields } from './correct-fields.ts';
-import { roundReadings } from './round-readings.ts';
+import { bucketsFields } from './buckets-fields.ts';
+import { bucketRows, readingRows } from './buckets-tables.ts';
+import { bucketsWorked } from './buckets-worked.ts';
 import { noSuchMix } from './weighing-doubts.ts';
-
-/** Buckets farther apart than this are not one mix. Common practice, no source. */
-const ONE_MIX = 0.05;
-
-/** What one bucket of several has that may not show in what they come to together. */
-const DOUBTED: readonly MixAdvice['is'][] = ['refused', 'weigh-again', 'too-small'];
-
-type V = Values<typeof correctFields>;
-
-/** The share of the foam’s liquid that has drained by now. */
-function drained(v: V): number {
-  if (v.drains === 'not') return 0;
-  const drainage = drainageOf(v.drains, v);
-  // The last of the liquid never leaves, and foam without any has no density to reckon with.
-  return Math.min(DRAINED.all, drainedAt({ drainage, time: v.age }));
-}
-
-/** What a table says in the place of foam that is no longer any. */
-const freshFirst = ({ foamVolume }: { readonly foamVolume: number }, gone: boolean) =>
-  gone && foamVolume > 0 ? 'fresh foam first' : undefined;
 
 export default worksheet({
   id: 'correct-buckets',
   question: 'Several buckets, and foam that has waited: what do I add?',
-  fields: correctFields,
-  work: (v, pm, typed) => {
-    const share = drained(v);
-    const foam = standingFoam({
-      foamDensity: v.foamDensity,
-      solutionDensity: SOLUTION_DENSITY,
-      share,
-    });
-    const common = {
-      targetDensity: v.target,
-      foamDensity: foam.density,
-      baseDensity: v.baseDensity,
-      tolerance: v.tolerance * v.target,
-    };
-    const { target, made, most, tare, vessel } = v;
-    // Of a mixer that nobody typed nothing is known.
-    const load = typed?.('load') ? v.load : Number.POSITIVE_INFINITY;
-    const mix = { target, tolerance: common.tolerance, made, most, vessel, load };
-    const weighing = (density: number) => ({
-      ...mix,
-      density,
-      // One scale errs alike in each bucket: together they are known no closer than one.
-      doubt: densityDoubt(
-        { tare, full: tare + density * vessel, vessel },
-        { tare: pm.tare, full: pm.tare, vessel: pm.vessel },
-      ),
-    });
-    const each = v.buckets.map(({ full, mass }, i) => {
-      demand(`buckets.${i}.full`, full, 'mass', { min: tare, aboveMin: true });
-      const density = wetDensity({ tare, full, vessel });
-      demand(`buckets.${i}.full`, density, 'density', EXTREMES.density, 'no-such-mix');
-      const fix = correctMix({
-        ...common,
-        massInHand: mass,
-        measuredDensity: density,
-      });
-      return { mass, density, fix, advice: mixAdvice(fix, weighing(density)) };
-    });
-    const all = pooled(each);
-    // Each stands for a mix of its own: together they have room where the largest has.
-    const mixers = all.mass / Math.max(...each.map(({ mass }) => mass));
-    const together = (density: number) => ({ ...weighing(density), load: mixers * load });
-    const fix = correctMix({
-      ...common,
-      massInHand: all.mass,
-      measuredDensity: all.density,
-    });
-    // Only a correction that should be made is shown as an amount.
-    const advice = mixAdvice(fix, together(all.density));
-    const tooLarge = each.findIndex(({ mass, density }) => !hasRoom(mass / density, load));
-    const doubted = each.findIndex(({ advice: { is } }) => DOUBTED.includes(is));
-    const apart = all.spread > ONE_MIX;
-    const over = advice.is === 'add' && each.length > 1 ? advice.over : undefined;
-    const advised = apart || over ? each.map((one) => one.advice) : [advice];
-    const wantsFoam = advised.some((one) => one.is === 'add' && one.fix.action === 'add-foam');
-    const gone = share > DRAINED.gone;
-    const mayAdd = doubted < 0 && !over && !(gone && fix.action === 'add-foam');
-    const add = advice.is === 'add' && mayAdd ? advice.fix : undefined;
-    return {
-      share,
-      foam,
-      each,
-      all,
-      fix,
-      advice,
-      byScale: pm.tare / vessel,
-      doubted,
-      tooLarge,
-      apart,
-      over: over && over.volume / mixers,
-      wantsFoam,
-      gone,
-      add,
-      common,
-      mix,
-      weighing,
-      together,
-    };
-  },
+  fields: bucketsFields,
+  work: bucketsWorked,
   results: {
     density: {
       label: 'All of it together weighs',
@@ -302,24 +184,7 @@ export default worksheet({
     {
       caption: 'Each bucket corrected by itself',
       columns: ['Bucket', 'Wet density', 'Add foam', 'Add of the same base mix'],
-      rows: ({ each, weighing, gone }, _, say) => {
-        const cells = each.map(({ density, fix }) => inTable(fix, weighing(density), say));
-        const { foam, foamMass, base } = correctionColumns(cells, say);
-        return each.map(({ density }, i) => {
-          const line = [`${i + 1}`, say(density, 'density')];
-          const { fix, instead, first } = cells[i]!;
-          if (instead) return [...line, instead];
-          const fresh = freshFirst(fix, gone);
-          if (fresh) return [...line, fresh, '—'];
-          return [
-            ...line,
-            fix.foamVolume > 0
-              ? `${first}${say(fix.foamVolume, 'volume', foam)} (${say(fix.foamMass, 'mass', foamMass)})`
-              : '—',
-            baseCell(fix, () => `${first}${say(fix.baseMass, 'mass', base)}`),
-          ];
-        });
-      },
+      rows: (r, _, say) => bucketRows(r, say),
     },
     {
       caption: 'To print: if a bucket of the whole weighs …',
@@ -330,27 +195,7 @@ export default worksheet({
         'Foam by weight',
         'Add of the same base mix',
       ],
-      rows: ({ common, all, each, together, gone }, v, say) => {
-        const { step, densities } = roundReadings(v, say);
-        const { tare, vessel } = v;
-        const table = correctionTable({ ...common, massInHand: all.mass, tare, vessel, densities });
-        const cells = table.map((row) => inTable(row, together(row.density), say));
-        const { foam, foamMass, base } = correctionColumns(cells, say);
-        return table.map((row, i) => {
-          const line = [say(row.reading, 'mass', step), say(row.density, 'density')];
-          const { fix, instead, first } = cells[i]!;
-          if (instead) return [...line, instead];
-          const fresh = freshFirst(fix, gone);
-          if (fresh) return [...line, fresh, '—', '—'];
-          if (first && each.length > 1) return [...line, 'each by itself: no room'];
-          return [
-            ...line,
-            fix.foamVolume > 0 ? `${first}${say(fix.foamVolume, 'volume', foam)}` : '—',
-            fix.foamMass > 0 ? say(fix.foamMass, 'mass', foamMass) : '—',
-            baseCell(fix, () => `${first}${say(fix.baseMass, 'mass', base)}`),
-          ];
-        });
-      },
+      rows: readingRows,
     },
   ],
   cautions: ['caustic-slurry', 'drill-mixer'],

@@ -1,36 +1,16 @@
-import { alkaliesOf, type Judged, judgeMixingWater } from '../../core/water/fitness.ts';
-import { CONSTITUENTS, type Constituent } from '../../core/water/mixing-water-limits.ts';
+import type { Constituent } from '../../core/water/mixing-water-limits.ts';
 import { WASH_WATER } from '../../core/water/ph-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
-import { atMost, saysAtMost } from '../shared/words/spelt.ts';
 import { LimitBars } from './drawn/LimitBars.tsx';
-import { dissolved, otherIons, pH } from './water-fields.ts';
+import { fitFields } from './fit-fields.ts';
+import { fitWorked, type Line, NATURAL } from './fit-worked.ts';
 
-/** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
-const NATURAL = 2;
-/** What a report names of its water, all of it dissolved. */
-const IONS = ['chloride', 'sulfate', 'sodium', 'potassium', 'nitrate'] as const;
-/** So much may a sum of readings be over their total before one of them is doubted. A choice. */
-const READS_OVER = 1.1;
 /** Not even lime water, 13.0 where it is cold, at 10 °C, is more caustic: this is lye. From memory. */
 const LYE = 13;
 /** What was read stands in the working as it was read: 22 mg/L, not 22.0. */
 const READ = { plain: true, significant: 3 } as const;
-const shown = { folded: false, when: {} } as const;
-const trace = (label: string, bench: string) =>
-  number('concentration', {
-    label,
-    example: '',
-    min: '0 mg/L',
-    max: '500000 mg/L',
-    optional: true,
-    folded: true,
-    spelt: atMost,
-    bench,
-  });
 
 const NAMES: Readonly<Record<Constituent, string>> = {
   chloride: 'Chloride',
@@ -45,100 +25,12 @@ const NAMES: Readonly<Record<Constituent, string>> = {
   pH: 'pH',
 };
 
-/** A line of the report against one limit. */
-interface Line extends Omit<Judged, 'verdict'> {
-  /** 'coarse' where the report says only less than something above the limit. */
-  readonly verdict: Judged['verdict'] | 'coarse';
-  /** Whether the value is the most it can be. */
-  readonly upTo: boolean;
-}
-
-/** What a report holds of each constituent, kg/m³: silence left out, and sodium and potassium as alkalis. */
-function reported({
-  sodium,
-  potassium,
-  ...others
-}: { readonly [of in Constituent | 'sodium' | 'potassium']?: number | undefined }) {
-  const alkalies =
-    sodium === undefined || potassium === undefined ? undefined : alkaliesOf({ sodium, potassium });
-  return Object.fromEntries(
-    CONSTITUENTS.map((of) => [of, of === 'alkalies' ? alkalies : others[of]]).filter(
-      ([, value]) => value !== undefined,
-    ),
-  ) as Partial<Record<Constituent, number>>;
-}
-
 export default worksheet({
   id: 'fit-for-cement',
   question: 'Is this water fit to mix cement with?',
-  fields: {
-    senses: choice({
-      label: 'Look, smell, rub a drop between the fingers',
-      options: {
-        clear: 'Clear, no smell, no film',
-        alive: 'Cloudy, or something swims in it',
-        green: 'Green, brown or smelling',
-        oil: 'Oily film, soap or sweet',
-      },
-      example: 'clear',
-      bench: 'water.senses',
-    }),
-    use: choice({
-      label: 'What is inside the part?',
-      options: {
-        plain: 'No steel',
-        reinforced: 'Steel wire, mesh or bars',
-        prestressed: 'Prestressed steel',
-      },
-      example: 'plain',
-      bench: 'water.steel',
-    }),
-    chloride: { ...otherIons.chloride, ...shown },
-    sulfate: { ...otherIons.sulfate, ...shown },
-    sodium: { ...otherIons.sodium, ...shown },
-    potassium: { ...otherIons.potassium, ...shown },
-    dissolvedSolids: { ...dissolved, optional: true, spelt: atMost },
-    nitrate: { ...otherIons.nitrate, when: {} },
-    pH: { ...pH, optional: true, folded: true },
-    phosphate: trace('Phosphate, as P₂O₅', 'water.phosphate'),
-    sugars: trace('Sugars', 'water.sugars'),
-    lead: trace('Lead, Pb', 'water.lead'),
-    zinc: trace('Zinc, Zn', 'water.zinc'),
-  },
+  fields: fitFields,
   folded: 'What fewer reports give',
-  work: (v, _, typed = () => '') => {
-    // What is told as less than so much may be anything below it.
-    const told = (name: keyof typeof v) => saysAtMost(typed(name));
-    const most = reported(v);
-    const least = reported(
-      Object.fromEntries(
-        Object.entries(v).map(([name, value]) => [name, told(name as keyof typeof v) ? 0 : value]),
-      ),
-    );
-    const atLeast = judgeMixingWater(least, v.use);
-    const named = IONS.reduce((sum, of) => sum + (told(of) ? 0 : (v[of] ?? 0)), 0);
-    const solids = told('dissolvedSolids') ? undefined : v.dissolvedSolids;
-    const judged = judgeMixingWater(most, v.use).map((line, i): Line => {
-      const { verdict, value } = atLeast[i]!;
-      return {
-        ...line,
-        verdict: line.verdict === verdict ? verdict : 'coarse',
-        upTo: line.value !== value,
-      };
-    });
-    const count = (verdict: Line['verdict']) =>
-      judged.filter((line) => line.verdict === verdict).length;
-    return {
-      judged,
-      alkalies: most.alkalies,
-      named,
-      // Nor is less dissolved than the ions named.
-      solids: solids === undefined && named <= NATURAL ? undefined : Math.max(solids ?? 0, named),
-      doubted: named > READS_OVER * (v.dissolvedSolids ?? Infinity),
-      beyond: count('beyond'),
-      unknown: count('unknown'),
-    };
-  },
+  work: fitWorked,
   results: {
     beyond: { label: 'Limits exceeded', kind: 'count', of: (r) => r.beyond, decimals: 0 },
     unknown: {

@@ -7,7 +7,8 @@ import { weighingBucket } from '../shared/mix/weighing-bucket.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 
-export const correctFields = {
+/** What “Several buckets, and foam that has waited: what do I add?” asks for. */
+export const bucketsFields = {
   buckets: rows({
     label: 'Buckets weighed',
     help: 'One row for each vessel or part of the batch; each stands for the mix it is poured from.',
