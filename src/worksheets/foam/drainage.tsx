@@ -1,4 +1,3 @@
-import { DomainError } from '../../core/domain-error.ts';
 import { foamDensity, SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { fitDrainage } from '../../core/foam/drainage.ts';
 import { type Drainage, timeToDrain } from '../../core/foam/drainage-curve.ts';
@@ -54,25 +53,20 @@ export default worksheet({
     const { expansion } = foamDensity({ tare: 0, full: v.foamDensity, vessel: 1 });
     const readings = {
       mass: () =>
-        v.byMass.map((r) =>
-          share(r.time, () => drainedByMass({ drained: r.drained, foam: v.foamMass }), 'byMass'),
-        ),
+        v.byMass.map(({ time, drained }) => ({
+          time,
+          drained: drainedByMass({ drained, foam: v.foamMass }),
+        })),
       volume: () =>
-        v.byVolume.map((r) =>
-          share(
-            r.time,
-            () => drainedByVolume({ drained: r.drained, foam: v.foamVolume, expansion }),
-            'byVolume',
-          ),
-        ),
+        v.byVolume.map(({ time, drained }) => ({
+          time,
+          drained: drainedByVolume({ drained, foam: v.foamVolume, expansion }),
+        })),
       height: () =>
-        v.byHeight.map((r) =>
-          share(
-            r.time,
-            () => drainedByHeight({ drained: r.drained, foam: v.foamHeight, expansion }),
-            'byHeight',
-          ),
-        ),
+        v.byHeight.map(({ time, drained }) => ({
+          time,
+          drained: drainedByHeight({ drained, foam: v.foamHeight, expansion }),
+        })),
       share: () => v.byShare,
     }[v.measure]();
     const asked = v.measure === 'volume' || v.measure === 'height';
@@ -183,6 +177,7 @@ export default worksheet({
     'more-than-the-foam-held': (e, say) =>
       `${say(e.value, e.kind)} has drained, but the foam held only ${say(e.allowed.max ?? 0, e.kind)} of liquid. Check the foam’s amount and density, and the empty weight of the jar.`,
   },
+  blames: { drained: ['byMass', 'byVolume', 'byHeight'] },
   folded: 'How well a reading is made',
   keeps: { perMinute: 'foam.drainageRate', exponent: 'foam.drainageExponent' },
   leaves: {
@@ -235,14 +230,3 @@ export default worksheet({
     'common-practice',
   ],
 });
-
-/** A reading as a share, with a refusal laid on the box it was typed in. */
-function share(time: number, drained: () => number, field: string) {
-  try {
-    return { time, drained: drained() };
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error;
-    const { value, kind, allowed, because } = error;
-    throw new DomainError({ quantity: field, value, kind, allowed, because });
-  }
-}

@@ -41,16 +41,9 @@ function volumeOf(row: PieceRow, at: number): number {
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     const cell = { innerDiameter: 'inner', outerDiameter: 'diameter' }[error.quantity];
-    throw new DomainError({ ...facts(error), quantity: `pieces.${at}.${cell ?? error.quantity}` });
+    throw new DomainError({ ...error, quantity: `pieces.${at}.${cell ?? error.quantity}` });
   }
 }
-
-const facts = ({ value, kind, allowed, because }: DomainError) => ({
-  value,
-  kind,
-  allowed,
-  because,
-});
 
 export default worksheet({
   id: 'pieces',

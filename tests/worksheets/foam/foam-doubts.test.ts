@@ -129,6 +129,19 @@ test('how long it was read is left where the readings are the reader’s, not th
   expect(left({ 'drainage.byMass': { t: own, u: 'kg' } })).toBe(600);
 });
 
+test.each([
+  ['mass', 'byMass', '2\t2'],
+  ['volume', 'byVolume', '2\t2000'],
+  ['height', 'byHeight', '2\t200'],
+])('more liquid than the foam held, by %s, is said at the readings in use', (measure, list, t) => {
+  const entries = { 'foam.drainageMeasure': { t: measure }, [`drainage.${list}`]: { t } };
+  const found = answer(drainage, readWorksheet(drainage, entries, {}, metric), metric);
+  expect(found).toMatchObject({
+    ok: false,
+    problems: [{ input: `drainage-${list}`, say: expect.stringContaining('the foam held only') }],
+  });
+});
+
 test('the ± of the foam’s density is in the limits, where the liquid is read by volume or height', () => {
   const kept = (pm: number) => ({ 'foam.density': { v: 80, pm, from: 'x', by: 'foam-density' } });
   const limits = (measure: string, pm: number) => {
