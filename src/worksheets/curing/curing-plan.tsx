@@ -64,16 +64,13 @@ function class4Note(ends: number | undefined, longest: number, castAt: number): 
   ];
 }
 
-/** The least and the greatest of the temperatures, to the degree: `6 to 21 °C`. */
-function span(temperatures: readonly number[], say: Say): string {
-  const [low, high] = ([Math.min, Math.max] as const).map((end) =>
-    say(
-      temperatures.reduce((a, b) => end(a, b)),
-      'temperature',
-      { decimals: 0 },
-    ),
-  ) as [string, string];
-  return low === high ? low : `${low.split('\u00a0')[0]} to ${high}`;
+/** From the coldest to the warmest, to the degree: `6 to 21 °C`. */
+function span(
+  { coldest, warmest }: { readonly coldest: number; readonly warmest: number },
+  say: Say,
+): string {
+  const [low, high] = [coldest, warmest].map((t) => say(t, 'temperature', { decimals: 0 }));
+  return low === high ? low! : `${low!.split('\u00a0')[0]} to ${high}`;
 }
 
 const WHY: Readonly<Record<string, string>> = {
@@ -136,6 +133,7 @@ export default worksheet({
       passedFrostWords(known, v.castAt, say),
       hot?.say,
     );
+    const first = passed ? `${passed} ` : '';
     const until = momentInWords(clockAfter(v.castAt, longest), 'hour-up');
     if (freezes !== undefined)
       return {
@@ -145,12 +143,12 @@ export default worksheet({
     if (stopped)
       return {
         verdict: 'stop',
-        say: `${passed ? `${passed} ` : ''}It is too cold: by one of the rules the time does not count at all. Warm it, or keep it covered until the weather turns and then begin to count.`,
+        say: `${first}It is too cold: by one of the rules the time does not count at all. Warm it, or keep it covered until the weather turns and then begin to count.`,
       };
     if (endless)
       return {
         verdict: 'look',
-        say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${until} at the least. American practice counts no time below ${say(ACI_COLD, 'temperature', { plain: true })} and gives no end: warm it, or keep it covered for longer.`,
+        say: `${first}Keep it covered and damp until ${until} at the least. American practice counts no time below ${say(ACI_COLD, 'temperature', { plain: true })} and gives no end: warm it, or keep it covered for longer.`,
       };
     const warm =
       cold > 0
@@ -158,7 +156,7 @@ export default worksheet({
         : ' Longer does no harm to a part that is not to dry yet.';
     return {
       verdict: passed || cold > 0 ? 'look' : 'good',
-      say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${until}.${warm}`,
+      say: `${first}Keep it covered and damp until ${until}.${warm}`,
     };
   },
   notes: ({ known, longest, entries, stopped, freezesLater }, v) => [
@@ -216,7 +214,7 @@ export default worksheet({
     return (
       <>
         <PlanChart rows={rows} castAt={v.castAt} date={date} stopped={stopped} example={example} />
-        <p class="on-paper">{`Reckoned for ${span(known.history.temperatures, say)}, ${GAIN_WORDS[v.gain]}, ${BINDER_WORDS[v.binder]}; cast ${momentInWords(v.castAt)}.`}</p>
+        <p class="on-paper">{`Reckoned for ${span(result, say)}, ${GAIN_WORDS[v.gain]}, ${BINDER_WORDS[v.binder]}; cast ${momentInWords(v.castAt)}.`}</p>
       </>
     );
   },

@@ -72,16 +72,16 @@ export function planWorked(v: Values<typeof planFields>) {
   const ends = chosen.flatMap((entry) => (entry.ends === undefined ? [] : [entry.ends]));
   const { ends: din, mean } = entries.find(({ rule }) => rule === 'din-1045-3')!;
   const freezing = firstAtOrBelow(known.history, FREEZES_AT);
-  // By then every rule has let it go.
+  // Whether every rule has ended by the first frost.
   const late = entries.every(
-    // Class 1, which has no end in the cold or without its set, is never the last.
+    // Class 1 has no end in the cold, or where the set is not known, and is never the last.
     ({ rule, ends: at = Infinity }) => rule === 'en-class-1' || at <= (freezing ?? 0),
   );
   const freezes = late ? undefined : freezing;
   const longest = Math.max(...ends);
   const { coldest, warmest } = extremesOf(known.history);
   const endless = chosen.some((entry) => entry.ends === undefined);
-  /** Of that time, s: at 5 °C itself it counts as warm, whatever the last digit of a reading in °F. */
+  // 5 °C itself counts as warm, whatever the last digit of a reading in °F.
   const cold = timeAtOrBelow(known.history, DIN_COLD - 1e-6, longest);
   return {
     known,
@@ -96,6 +96,7 @@ export function planWorked(v: Values<typeof planFields>) {
     warmest,
     longest,
     longestRule: chosen.find(({ ends: at }) => at === longest)!.rule,
+    /** How much of the longest it is below 5 °C, s. */
     cold,
     din,
     mean,

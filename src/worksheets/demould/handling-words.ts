@@ -19,6 +19,9 @@ import { MOST_FOR_ONE, tooHeavy } from './too-heavy.ts';
 type Moved = ReturnType<typeof moved>;
 type Asked = Values<typeof moveFields>;
 
+/** Another hold is named where it leaves less than this share of the tension. A choice. */
+const WORTH_NAMING = 0.95;
+
 /** What there is to do about a move that asks for too much, and how long waiting would take. */
 function waitWords({ enough, ofBars }: Moved, { age, since }: Asked, say: Say): string {
   if (ofBars) return 'Hold it better, or wait and break bars again.';
@@ -44,17 +47,13 @@ export function handlingJudgement(r: Moved, v: Asked, say: Say): Judgement {
   const way =
     hold === 'middle' ? `in the middle on hands ${say(grip, 'length')} apart` : WAYS[hold];
   const kpa = (stress: number) => say(stress, 'stress', { units: KPA });
+  const isLess = (stress: number) => stress < WORTH_NAMING * held.stress;
   const instead = [
-    ...(stripping && freed < held.stress * 0.95
-      ? [`With the form off first, the tension is ${kpa(freed)}.`]
-      : []),
-    ...(bestStress < held.stress * 0.95
-      ? [
-          `Held ${say(best, 'length', { significant: 2 })} from each end of its span, it has a tension of ${kpa(bestStress)}.`,
-        ]
-      : []),
+    stripping && isLess(freed) && ` With the form off first, the tension is ${kpa(freed)}.`,
+    isLess(bestStress) &&
+      ` Held ${say(best, 'length', { significant: 2 })} from each end of its span, it has a tension of ${kpa(bestStress)}.`,
   ]
-    .map((sentence) => ` ${sentence}`)
+    .filter(Boolean)
     .join('');
   if (frozen)
     return {
@@ -71,7 +70,7 @@ export function handlingJudgement(r: Moved, v: Asked, say: Say): Judgement {
       verdict: 'stop',
       say: `No published strength covers this density. Break a bar before you move the part ${way}.`,
     };
-  // 105 % is not all of it, nor 50.4 % half.
+  // Never in the words of a limit it has passed: 50.4 % is not shown as half.
   const percent = (part: number) =>
     saidApart(part, 'ratio', [CAUTIOUS_SHARE, 1], say, {
       units: PERCENT,

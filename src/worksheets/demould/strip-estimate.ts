@@ -138,7 +138,9 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   const sure = Math.min(v.share, CAUTIOUS_SHARE);
   const found = stripWindow({ stress, strength, age: ages, share: v.share, sure, within: AHEAD });
   const window = frozen ? noWindow(found) : untilFrost(found, frost);
-  return { window, strength, pace, cold, warm, frost, thawed, frozen, age, stress, sure };
+  /** Whether its strength is of no more than one bar, as far as was said. */
+  const oneBar = v.strengthFrom === 'bars' && (v.bars ?? 1) < 2;
+  return { window, strength, pace, cold, warm, frost, thawed, frozen, age, stress, sure, oneBar };
 }
 
 /** What it bears at a time after casting, Pa. */

@@ -8,7 +8,7 @@ import { DAYS, HOURS, KPA } from '../shared/words/amounts.ts';
 import { LearnedNote } from '../shared/words/LearnedNote.tsx';
 import { StripPlot } from './drawn/StripPlot.tsx';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
-import { percent, soon, stripJudgement, stripNotes } from './strip-words.ts';
+import { late, percent, soon, stripJudgement, stripNotes } from './strip-words.ts';
 import { strongBars } from './strong-bars.ts';
 
 /** The drawing shows at least this, s. */
@@ -36,7 +36,7 @@ export default worksheet({
     earliestLate: {
       label: 'Begin to test it, no sooner than',
       kind: 'time',
-      of: (r) => (soon(r.window.earliest) === undefined ? r.window.earliest : undefined),
+      of: (r) => late(r.window.earliest),
       units: DAYS,
       significant: 2,
       toward: 'up',
@@ -74,7 +74,7 @@ export default worksheet({
     frost: {
       label: 'It freezes after',
       kind: 'time',
-      of: (r) => (soon(r.frost) === undefined ? r.frost : undefined),
+      of: (r) => late(r.frost),
       units: DAYS,
       significant: 2,
       answer: true,

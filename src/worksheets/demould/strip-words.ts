@@ -19,6 +19,9 @@ type Asked = Values<typeof stripFields>;
 export const soon = (time: number | undefined) =>
   time !== undefined && time < 2 * DAY ? time : undefined;
 
+/** One that is spoken of in days, or nothing. */
+export const late = (time: number | undefined) => (soon(time) === undefined ? time : undefined);
+
 /** A share in per cent. */
 export const percent = (share: number, say: Say) =>
   say(share, 'ratio', { units: PERCENT, significant: 2 });
@@ -30,16 +33,16 @@ const MOVED = 'the verdict of “Will it bear being moved like this?”';
 
 const TEST_IT = 'Test it before you move it: thumbnail, edge and sounding, as in the table below.';
 
-/** Which ends of the window are set by age, as the beginning of a sentence; undefined where neither is. */
-const byAge = ({ notes }: { readonly notes: readonly Note[] }) => {
+/** Which ends of the window are set by age, as the beginning of a sentence. */
+function byAge({ notes }: { readonly notes: readonly Note[] }) {
   const ends = notes.flatMap(({ code, of }) => (code === 'set-not-strength' ? [of] : []));
   if (ends.length > 1) return 'Both ends are';
   return ends[0] && (ends[0] === 'latest' ? 'The later end is' : 'The earlier end is');
-};
+}
 
 /** Whether to leave it, to test it, or to rely on its strength. */
 export function stripJudgement(
-  { window, cold, warm, frost, thawed, frozen, age, sure }: Estimate,
+  { window, cold, warm, frost, thawed, frozen, age, sure, oneBar }: Estimate,
   { now, strengthFrom, bars, mean, low, frost: first, cold: coldest }: Asked,
   say: Say,
 ): Judgement {
@@ -50,7 +53,7 @@ export function stripJudgement(
       verdict: 'stop',
       say: `${frozenWords(first!, now, say)} Break a bar of it before you move it.`,
     };
-  const how = (s: number) => ({ units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
+  const how = (s: number) => ({ units: late(s) ? DAYS : HOURS, significant: 2 });
   const time = (s: number) => say(s, 'time', how(s));
   const least = (s: number) => say(s, 'time', { ...how(s), toward: 'up' });
   const frosty =
@@ -69,7 +72,7 @@ export function stripJudgement(
     };
   if (now < window.earliest) {
     const earliest = least(window.earliest);
-    // Of a part that has been colder than the warmest, each look ahead finds it later.
+    // The earliest counts on the warmest from now on. Where it was colder so far, the pace so far leads to a later one.
     const byPace = age ? now + ((window.earliestAge! - age) * now) / age : 0;
     const soFar = Math.max(EARLIEST_ADJUSTED_AGE, byPace);
     const warmth =
@@ -104,7 +107,7 @@ export function stripJudgement(
       say: `It should be ready by its strength${frost === undefined && !thawed ? ', if it never froze' : ''}. ${TEST_IT}${frosty}`,
     };
   if (hot) return { verdict: 'look', say: `${hot.say} ${TEST_IT}` };
-  if (strengthFrom === 'bars' && (bars ?? 1) < 2)
+  if (oneBar)
     return {
       verdict: 'look',
       say: `By the guess that one bar allows it should be ready: break three more before you rely on it. ${TEST_IT}`,
@@ -128,8 +131,8 @@ export function stripJudgement(
 
 /** What the window rests on. */
 export const stripNotes = (
-  { window, age, sure }: Estimate,
-  { age: given, strengthFrom, bars, worse, share }: Asked,
+  { window, age, sure, oneBar }: Estimate,
+  { age: given, strengthFrom, worse, share }: Asked,
   say: Say,
 ): string[] => [
   ...(age !== undefined && Math.abs(age / given! - 1) > 0.02
@@ -137,7 +140,7 @@ export const stripNotes = (
         `The adjusted age given does not come of these temperatures: ${say(age, 'time', { units: DAYS, significant: 2 })} is the nearest that does, and is reckoned with. Check them against one another.`,
       ]
     : []),
-  ...(strengthFrom === 'bars' && (bars ?? 1) < 2
+  ...(oneBar
     ? [
         'The low end of the strength is a guess, half of it or less, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
       ]

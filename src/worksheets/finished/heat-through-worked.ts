@@ -36,7 +36,7 @@ const SURFACES = {
 export function heatThroughWorked(v: Values<typeof heatThroughFields>) {
   const known = v.wetness === 'other';
   const moisture = known ? v.moisture : MOISTURE[v.wetness];
-  // The set moistures are those of a light material; of a dense one they are only too much.
+  // The moistures offered are a light material’s; for a dense one they are merely too high.
   if (known)
     demand('moisture', moisture, 'ratio', { max: mostMoisture({ dryDensity: v.dry }) }, 'drowned');
   const band = dryConductivityBand({ dryDensity: v.dry });

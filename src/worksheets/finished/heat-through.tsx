@@ -93,7 +93,7 @@ export default worksheet({
     if (uncovered)
       return {
         verdict: 'look',
-        say: `Take this as a guess: no table goes as far as ${say(dry, 'density')}, and the relation is drawn beyond its own end. By it ${sought && thick ? `${r(resistance.low)} takes ${mm(thick.thickness)}.${heatsInside(thick.thickness, mm).map((words) => ` ${words}`)}` : `the layer gives ${r(resistance.low)}.`}`,
+        say: `Take this as a guess: no table goes as far as ${say(dry, 'density')}, and the relation is drawn beyond its own end. By it ${sought && thick ? `${r(resistance.low)} takes ${mm(thick.thickness)}.${heatsInside(thick.thickness, mm)}` : `the layer gives ${r(resistance.low)}.`}`,
       };
     if (wanted === undefined || !thin || !thick)
       return {
@@ -115,7 +115,7 @@ export default worksheet({
         verdict: 'good',
         say: `By the highest of the tables it gives ${r(resistance.low)}, as much as you want.`,
       };
-    const heats = heatsInside(thick.thickness, mm).map((words) => ` ${words}`);
+    const heats = heatsInside(thick.thickness, mm);
     if (resistance.high < wanted)
       return {
         verdict: 'look',
@@ -127,7 +127,9 @@ export default worksheet({
     };
   },
   notes: ({ uncovered, sought, thickness }, _, say) => [
-    ...(sought ? [] : heatsInside(thickness, (si) => say(si, 'length', { significant: 2 }))),
+    ...(sought || thickness < HEATS_INSIDE
+      ? []
+      : [heatsInside(thickness, (si) => say(si, 'length', { significant: 2 })).trim()]),
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete.',
     `The tables are no bound: pieces of another foamed binder, of unknown moisture, conducted up to ${MEASURED_OVER_TABLES.toFixed(1)} times what the highest of them says of a dry one.`,
     ...(uncovered
@@ -184,9 +186,8 @@ export default worksheet({
   ],
 });
 
-/** What to mind of a pour so thick; nothing of a thinner one. */
-function heatsInside(thickness: number, mm: (si: number) => string): string[] {
-  return thickness >= HEATS_INSIDE
-    ? [`A pour ${mm(thickness)} thick heats inside: reckon that first, or cast it in layers.`]
-    : [];
-}
+/** What to mind of a pour so thick, behind another sentence; nothing of a thinner one. */
+const heatsInside = (thickness: number, mm: (si: number) => string) =>
+  thickness >= HEATS_INSIDE
+    ? ` A pour ${mm(thickness)} thick heats inside: reckon that first, or cast it in layers.`
+    : '';

@@ -25,16 +25,16 @@ const SURER = {
   plan: 'Look at the base mix density by the plan',
 } as const;
 
-/** Of two densities of cement, nearer than this share is the same one. */
+/** Two densities of cement that differ by less than this share are the same. */
 const SAME_CEMENT = 1e-3;
 
 /** What cement may weigh with all the rest counted as part of it, kg/m³: beyond, a jug cannot tell the water. A choice. */
 const CEMENT = { min: 2000, max: 4000 } as const;
 
 /**
- * The density of cement with which these ratios come to the plan's base mix, kg/m³. What else is in that counts as
- * part of the cement: for the mix as meant that is exact, and one off by some hundredths of w/c is read a few per
- * cent of that too near.
+ * The density of cement with which these ratios come to the plan's base mix, kg/m³. What else is in that mix counts as
+ * part of the cement. Where the w/c is as meant this is exact; where it is some hundredths off, it reads a few per
+ * cent less far off than it is.
  */
 function cementBy(plan: number, ratios: { waterCement: number; sandCement: number }): number {
   const least = baseMix({ ...ratios, cementDensity: CEMENT.min }).density;
@@ -54,7 +54,7 @@ export function baseCheckWorked(
   const wanted = pasteWaterCement(v);
   const ratios = { waterCement: wanted, sandCement: v.sandCement };
   const cementDensity = v.plan === undefined ? v.cementDensity : cementBy(v.plan, ratios);
-  // What every amount leads to, or one would undo the other: drier than this no paste should meet foam.
+  // Every amount leads to this w/c, or one would undo the other; no drier paste should meet foam.
   const aim = Math.max(wanted, ROBS_FOAM_BELOW);
   const check = checkBase({
     measuredDensity: measured,
@@ -75,15 +75,14 @@ export function baseCheckWorked(
   );
   const [byJug, bySpace] = [check.perDensity * weighing, check.perSpace * space].map(Math.abs);
   const doubt = Math.hypot(byJug!, bySpace!);
-  // Off by more than its ± it is told so; by less than twice that, weighed once more first.
+  // Off by more than its ±, it is said to be off; by less than twice that, it is to be weighed once more first.
   const doubtful = doubt > NEAR && Math.abs(off) <= doubt;
-  // What most of the doubt comes from.
-  const rest = v.plan === undefined ? SURER.cement : SURER.plan;
-  const surer = bySpace! <= byJug! ? SURER.jug : rest;
+  const knowSpace = v.plan === undefined ? SURER.cement : SURER.plan;
+  const surer = bySpace! <= byJug! ? SURER.jug : knowSpace;
   const slip =
     check.waterCement < BASE_WATER_CEMENT.min ||
     Math.max(check.addCement, check.addWater) > MOST_ADDED * v.cement;
-  // Not dry by a slip on the way: the recipe itself is. One that is not, or was mended, is too dry by more than its ± alone.
+  // Too dry by its recipe, not by a slip on the way. Where the recipe is not, or was mended, only by more than the ±.
   const asMeant = !worthIt(fromMeant);
   const dryBelow = ROBS_FOAM_BELOW - (wanted < ROBS_FOAM_BELOW && asMeant ? 0 : doubt);
   const dryAsMeant = check.waterCement < dryBelow && (fromMeant > 0 || asMeant);
@@ -102,6 +101,7 @@ export function baseCheckWorked(
     surer,
     dryAsMeant,
     add,
+    /** Whether the plan has nothing but plain cement in the place of cement. */
     plain,
   };
 }

@@ -7,7 +7,7 @@ import { LimitBars } from './drawn/LimitBars.tsx';
 import { fitFields } from './fit-fields.ts';
 import { fitWorked, type Line, NATURAL } from './fit-worked.ts';
 
-/** Not even lime water, 13.0 where it is cold, at 10 °C, is more caustic: this is lye. From memory. */
+/** Lime water is caustic to 13.0 at the most, cold, at 10 °C: beyond that it is lye. From memory. */
 const LYE = 13;
 /** What was read stands in the working as it was read: 22 mg/L, not 22.0. */
 const READ = { plain: true, significant: 3 } as const;
@@ -49,7 +49,7 @@ export default worksheet({
   judge: (r, v, say) => {
     const over = r.judged.filter(({ verdict }) => verdict === 'beyond');
     const coarse = r.judged.filter(({ verdict }) => verdict === 'coarse');
-    // Its limit is a least one: less of it is no remedy.
+    // Its limit is a least one, so that diluting is no remedy.
     const acid = over.find(({ limit }) => limit.of === 'pH');
     const above = over.filter((line) => line !== acid);
     const listed = namesOf(above);

@@ -9,9 +9,9 @@ type Asked = Values<typeof fitFields>;
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
 export const NATURAL = 2;
-/** What a report names of its water, all of it dissolved. */
+/** Ions that a report names: all of them count as dissolved. */
 const IONS = ['chloride', 'sulfate', 'sodium', 'potassium', 'nitrate'] as const;
-/** So much may a sum of readings be over their total before one of them is doubted. A choice. */
+/** How far the ions may add up to more than is dissolved in all before a reading is doubted. A choice. */
 const READS_OVER = 1.1;
 
 /** A line of the report against one limit. */
@@ -43,7 +43,7 @@ export function fitWorked(
   _: PlusMinus<typeof fitFields>,
   typed: (field: keyof Asked) => string = () => '',
 ) {
-  // What is told as less than so much may be anything below it.
+  // What is reported as less than a figure may be anything below it.
   const told = (name: keyof Asked) => saysAtMost(typed(name));
   const most = reported(v);
   const least = reported(
@@ -68,7 +68,7 @@ export function fitWorked(
     judged,
     alkalies: most.alkalies,
     named,
-    // Nor is less dissolved than the ions named.
+    // At least as much is dissolved as the ions named add up to.
     solids: solids === undefined && named <= NATURAL ? undefined : Math.max(solids ?? 0, named),
     doubted: named > READS_OVER * (v.dissolvedSolids ?? Infinity),
     beyond: count('beyond'),
