@@ -2,6 +2,7 @@ import { firstAtOrBelow } from '../../core/curing/cold-spells.ts';
 import { carriedOn } from '../../core/curing/forecast.ts';
 import {
   COLDEST_AT,
+  type DayExtremes,
   dailyHistory,
   type Gap,
   steadyHistory,
@@ -21,20 +22,15 @@ import { AHEAD } from '../shared/time/since.ts';
 import { DAYS, HOURS } from '../shared/words/amounts.ts';
 import { timeOfDay } from './days.ts';
 
-interface Extremes {
-  readonly coldest: number;
-  readonly warmest: number;
-}
-
 interface Given {
   readonly source: 'days' | 'steady' | 'readings';
   readonly castAt: number;
   readonly steady: number;
-  readonly days: readonly Extremes[];
+  readonly days: readonly DayExtremes[];
   readonly readings: readonly { readonly time: number; readonly temperature: number }[];
   readonly after: 'mean' | 'days';
   readonly afterMean: number;
-  readonly forecast: readonly Extremes[];
+  readonly forecast: readonly DayExtremes[];
 }
 
 export interface Known {
@@ -64,7 +60,7 @@ interface PassedFrost {
 }
 
 /** A first line's low that freezes and is over before its day begins to count. */
-const passedFrost = (days: readonly Extremes[], start: number, begins: number) => {
+const passedFrost = (days: readonly DayExtremes[], start: number, begins: number) => {
   const low = days[0]?.coldest;
   return low !== undefined && low <= ICE_POINT && start > COLDEST_AT
     ? { passedFrost: { low, begins } }
@@ -144,7 +140,7 @@ export function historyOf(v: Given): Known {
 }
 
 /** A table of days from a time of day on, the last of them repeated. */
-function ofDays(days: readonly Extremes[], start: number, field: string): TemperatureHistory {
+function ofDays(days: readonly DayExtremes[], start: number, field: string): TemperatureHistory {
   for (const { coldest, warmest } of days)
     demand(field, warmest, 'temperature', { min: coldest }, 'warmest-below-coldest');
   const last = days[days.length - 1];

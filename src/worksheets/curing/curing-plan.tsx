@@ -4,6 +4,7 @@ import {
   EN_CLASS_1_SET,
   type GainClass,
 } from '../../core/curing/curing-rules.ts';
+import type { DayExtremes } from '../../core/curing/history.ts';
 import type { PlanEntry } from '../../core/curing/plan.ts';
 import { DAY } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -65,10 +66,7 @@ function class4Note(ends: number | undefined, longest: number, castAt: number): 
 }
 
 /** From the coldest to the warmest, to the degree: `6 to 21 °C`. */
-function span(
-  { coldest, warmest }: { readonly coldest: number; readonly warmest: number },
-  say: Say,
-): string {
+function span({ coldest, warmest }: DayExtremes, say: Say): string {
   const [low, high] = [coldest, warmest].map((t) => say(t, 'temperature', { decimals: 0 }));
   return low === high ? low! : `${low!.split('\u00a0')[0]} to ${high}`;
 }
