@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { NotConverged } from '../../../src/core/water/carbonate/not-converged.ts';
-import { answer } from '../../../src/islands/engine/answer.ts';
-import { readWorksheet } from '../../../src/islands/engine/read.ts';
-import { speaker } from '../../../src/islands/engine/say.ts';
-import foamDensity from '../../../src/worksheets/foam/foam-density.tsx';
+import { NotConverged } from '../../src/core/water/carbonate/not-converged.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 
 const say = speaker('metric');
 const reading = readWorksheet(foamDensity, {}, {}, say);
