@@ -79,7 +79,7 @@ export function passedFrostWords(
   return `You entered ${say(low, 'temperature', { plain: true })} for ${day}; a line’s low is that day’s early morning, before the ${begins > 0 ? 'last reading' : 'casting'} at ${clock}, and was not counted. If it is tonight’s, put it on the next line.`;
 }
 
-/** When it freezes, in words: down to the hour, as a forecast has it, but not to before casting or the forecast. */
+/** When it freezes, in words: rounded down to the hour, as a forecast has it, but never to before the casting or the forecast. */
 function freezesOn({ measured }: Known, castAt: number, freezes: number): string {
   const begins = castAt + (freezes < measured ? 0 : measured);
   return momentInWords(Math.max(begins, roundMoment(castAt + freezes, 'hour-down')));
@@ -159,10 +159,10 @@ function inOrder(given: Given['readings']) {
   return { kept, problems };
 }
 
-/** So many, and a log may have been thinned for the bench, which leaves stretches of three times their mean at most, and no night. */
+/** A log of more readings may have been thinned for the bench. That leaves stretches of three times their mean at most, and never a night. */
 const MANY = 100;
 
-/** Several times the usual interval is a gap, and what may hide a night, in a log of any length. */
+/** How long without a reading is a gap, s: several times the usual interval and, in any log, what may hide a night. */
 function longestGap(kept: readonly Reading[]): number {
   const intervals = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
   const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1] ?? Infinity;

@@ -43,12 +43,12 @@ export const FINE = { cells: 24, step: 1320, firstStep: 80, late: LATE } as cons
 
 type Mesh = Pick<Part, 'firstStep' | 'late'> & { readonly cells: number; readonly step: number };
 
-/** A cement that heats most so long after mixing, at its own reference temperature, or later is worked in the steps above, s. */
+/** A cement that heats fastest this long after mixing, s, or later, at its own reference temperature, is worked in the steps above. */
 const UNHURRIED = 5 * HOUR;
 
 /**
- * The steps for a cement: as much shorter, down to a quarter, as it is sooner at its fastest, τ(β/(1 + β))^(1/β), and
- * the late ones as much sooner, so that they are hardly more.
+ * The steps for a cement. The sooner it heats fastest, τ(β/(1 + β))^(1/β), the shorter they are, down to a quarter; the
+ * late ones begin as much sooner, so that there are hardly more of them.
  */
 function inTime({ late, ...mesh }: Mesh, { tau, beta }: Hydration): Mesh {
   const fastest = tau * (beta / (1 + beta)) ** (1 / beta);

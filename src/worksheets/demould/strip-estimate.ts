@@ -26,8 +26,8 @@ const temperature = (
 ) => number('temperature', { label, example, min: '-40 °C', max: '70 °C', ...more });
 
 /**
- * Between which times after casting, s, a part at these paces has adjusted ages of `low` to `high`, s, none of the
- * four before any estimate is worth something.
+ * The times after casting, s, between which a part at these paces comes to adjusted ages of `low` to `high`, s. None of
+ * the four is earlier than an estimate is worth something.
  */
 export function timesOfAges({ low, high }: Band, { slow, fast }: ReturnType<typeof paceBetween>) {
   const floor = (time: number) => Math.max(time, EARLIEST_ADJUSTED_AGE);

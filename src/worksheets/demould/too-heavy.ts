@@ -3,8 +3,8 @@ import { twoPeopleLimit } from '../../core/demould/lifting-equation/scope.ts';
 import type { Say } from '../../islands/engine/say.ts';
 
 /**
- * The most for one person in the best posture, kg, where no form of the method is chosen: it is printed twice, rounded
- * otherwise, and this is the lower in either system of units.
+ * The most for one person in the best posture, kg, where no form of the method is chosen. The manual prints it as 23 kg
+ * and as 51 lb; this is the lower of the two.
  */
 export const MOST_FOR_ONE = LOAD_CONSTANT_METRIC;
 

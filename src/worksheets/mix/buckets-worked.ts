@@ -17,7 +17,7 @@ import type { bucketsFields } from './buckets-fields.ts';
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
 const ONE_MIX = 0.05;
 
-/** What one bucket of several has that may not show in what they come to together. */
+/** Advice about one bucket of several that may not show in what they come to together. */
 const DOUBTED: readonly MixAdvice['is'][] = ['refused', 'weigh-again', 'too-small'];
 
 type V = Values<typeof bucketsFields>;

@@ -1,8 +1,9 @@
 import { HOUR } from '../../../core/quantity/constants.ts';
 
 /**
- * The share of its liquid past which a foam is too thin-walled to be stirred in whole, past which what is left is no
- * foam to add, and from which it has no weight to reckon with. Common practice, no source; the others are choices.
+ * Shares of a foam’s liquid that have drained: past `thin` its walls are too thin for it to be stirred in whole (common
+ * practice, no source); past `gone` what is left is no foam to add, and from `all` on it has no weight to reckon with
+ * (choices, both).
  */
 export const DRAINED = { thin: 0.25, gone: 0.5, all: 0.99 } as const;
 

@@ -19,17 +19,17 @@ interface Bars {
 }
 
 /**
- * Whether bars scatter widely. They are of one age, and their low end is carried on: so it is that which is held
- * against their mean, where the guess from one bar lies; whichever of the two was typed as which.
+ * Whether bars scatter widely. They are of one age, and their low end is carried on, so that end is held against half
+ * of their mean, where the guess from one bar lies. Either may have been typed as the other.
  */
 export const scatterWidely = ({ mean, low }: Omit<Bars, 'bars'>) =>
   Math.min(mean, low) < ONE_BAR_SHARE * Math.max(mean, low);
 
-/** Whether cubes or cores do. They are of several ages and lie about a curve by a factor, both ends of it shown. */
+/** Whether cubes or cores do. They are of several ages and lie about a curve within a factor, both ends of which are shown. */
 export const lieApart = ({ low, high }: { readonly low: number; readonly high: number }) =>
   high > APART * low;
 
-/** What the next bar may bear, Pa, whichever end was typed as which: of one bar no more than the guess is sure, whatever was typed. */
+/** What the next bar may bear, Pa, whichever end was typed as which. Of one bar only as much as the guess is sure, whatever was typed. */
 export function barsBand({ bars = 1, mean, low }: Bars): Band {
   const [least, most] = [Math.min(low, mean), Math.max(low, mean)];
   return { low: bars < 2 ? Math.min(least, ONE_BAR_SHARE * most) : least, high: most };

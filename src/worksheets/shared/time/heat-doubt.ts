@@ -3,7 +3,10 @@ import { ICE_POINT } from '../../../core/quantity/constants.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import type { Judgement } from '../../../islands/worksheet.ts';
 
-/** Warmer than this nobody means a mix to be, nor a part to cure, and a figure in °F typed as °C looks like it, K: 40 °C, and the last digit of 104 °F. A choice. */
+/**
+ * Nobody means a mix to be warmer than this, K, nor a part that cures, and a figure in °F typed as °C looks like it: 40 °C,
+ * with room for the last digit of 104 °F. A choice.
+ */
 export const HOT = ICE_POINT + 40 + 1e-6;
 
 const CHECK = 'Check the figure and its unit, °C or °F; if it is right,';
