@@ -22,7 +22,7 @@ const PAIRS: Partial<
 };
 
 /** No unit begins with a decimal mark: `5.43` is asked for no spelling. */
-const WHOLE_THEN_PART = /^([+\-\u2212]?)\s*(\d+)\s*([^\d\s.,-][^\d\s-]*)\s*(-?)\s*([\d¼-¾⅐-⅞].*)$/u;
+const WHOLE_THEN_PART = /^([+-]?)\s*(\d+)\s*([^\d\s.,-][^\d\s-]*)\s*(-?)\s*([\d¼-¾⅐-⅞].*)$/u;
 
 /**
  * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`, `1h30m`, `2 h 30`, `1 ft 4`: a whole number of the larger unit, then less

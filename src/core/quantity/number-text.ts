@@ -16,12 +16,12 @@ const GROUP = '[\\u00a0\\u2007\\u2009\\u202f]';
 /** They, or the apostrophes of a Swiss bill. */
 const WHOLE_GROUP = `(?:${GROUP}|['\u2019])`;
 
-const SIGN = /^[+\-\u2212\u2013]\s*/;
+const SIGN = /^(?:[+-]\s*|(?:minus|negative)\s+)/i;
 const FRACTION = /^(?:(\d+)(?:\s+(?:and\s+)?|-))?(\d+)\s*[/\u2044\u2215]\s*(\d+)/;
 const GROUPED = new RegExp(`^\\d{1,3}(?:(${WHOLE_GROUP})\\d{3})(?:\\1\\d{3})*(?!\\d)`);
 /** Decimals grouped in threes, the last group of one to three. */
 const GROUPED_DECIMALS = new RegExp(`^\\d{3}(?:${GROUP}\\d{3})*${GROUP}\\d{1,3}(?!\\d)`);
-const EXPONENT = /^(?:e([+\-\u2212]?\d+)|\s*[x×*·]\s*10(?:\^([+\-\u2212]?\d+)|([⁺⁻]?[⁰¹²³⁴-⁹]+)))/i;
+const EXPONENT = /^(?:e([+-]?\d+)|\s*[x×*·]\s*10(?:\^([+-]?\d+)|([⁺⁻]?[⁰¹²³⁴-⁹]+)))/i;
 
 /**
  * Writes `22½` as `22 1⁄2`.

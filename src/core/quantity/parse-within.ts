@@ -1,5 +1,6 @@
 import type { Kind } from './kinds.ts';
 import { type Parsed, parseQuantity } from './parse.ts';
+import { plainText } from './plain-text.ts';
 
 /** A number whose commas may be either mark; those of `12,5` and `0,125` beside it are decimal ones. */
 const EITHER = /(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+(?![\d.,])/g;
@@ -15,11 +16,12 @@ const EITHER = /(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+(?![\d.,])/g;
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
  */
 export function parseWithin(
-  text: string,
+  typed: string,
   kind: Kind,
   shownUnit: string,
   allows: (si: number) => boolean,
 ): Parsed {
+  const text = plainText(typed);
   const parsed = parseQuantity(text, kind, shownUnit);
   if (parsed.ok || parsed.problem.code !== 'ambiguous' || text.includes('.')) return parsed;
   const [small, large] = ['.', ''].map((mark) => {

@@ -1,8 +1,15 @@
-const INVISIBLE = /[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad]/g;
 /** Wide forms of ASCII, and a degree with its letter in one sign. */
 const WIDE = /[\uff01-\uff5e\u3000\u2103\u2109]/g;
 /** Arabic and Persian figures: their last four bits are the figure. */
 const FIGURES = /[\u0660-\u0669\u06f0-\u06f9]/g;
+/** Marks between such figures, and hyphens and dashes that stand for a minus. A long dash opens a line of a list. */
+const MARKS = /[\u066a-\u066c\u3002\u2010-\u2013\u2212]/g;
+const PLAIN: Readonly<Record<string, string>> = {
+  '\u066a': '%',
+  '\u066b': '.',
+  '\u066c': "'",
+  '\u3002': '.',
+};
 
 /**
  * A text without what is not seen, its figures and marks written as in ASCII: `４．５℃` and `٤٫٥ °C` are `4.5 °C`. No
@@ -11,7 +18,7 @@ const FIGURES = /[\u0660-\u0669\u06f0-\u06f9]/g;
  */
 export const plainText = (text: string): string =>
   text
-    .replace(INVISIBLE, '')
+    .replace(/\p{Cf}/gu, '')
     .replace(WIDE, (sign) => sign.normalize('NFKC'))
     .replace(FIGURES, (figure) => String(figure.charCodeAt(0) & 15))
-    .replaceAll('\u066b', '.');
+    .replace(MARKS, (mark) => PLAIN[mark] ?? '-');

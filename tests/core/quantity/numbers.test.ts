@@ -39,6 +39,10 @@ describe('numbers', () => {
     ['\u22125', -5],
     ['\u2212 5', -5],
     ['\u20135', -5],
+    ['\u2011\u20605', -5],
+    ['minus 5', -5],
+    ['Minus 1 1/2', -1.5],
+    ['negative 5', -5],
     ['-1 1/2', -1.5],
     ['  7\u00a0', 7],
     ['\ufeff7\u200b', 7],
@@ -59,6 +63,9 @@ describe('numbers', () => {
     ['１２．５', 12.5],
     ['٤٫٥', 4.5],
     ['۱۲۳', 123],
+    ['٢٬٤٥٠', 2450],
+    ['\u061c-٥', -5],
+    ['８０。５', 80.5],
     ['1’234’567.5', 1234567.5],
   ])('%j is %d', (text, expected) => {
     expect(number(text)).toBe(expected);
@@ -118,6 +125,11 @@ describe('what is not one number', () => {
     ['.', 'not-a-number'],
     ['-', 'not-a-number'],
     ['+-5', 'not-a-number'],
+    ['minus', 'not-a-number'],
+    ['minus\u2009-5', 'not-a-number'],
+    // A mark of a list, or of about so much.
+    ['\u2014 5', 'not-a-number'],
+    ['\u301c5', 'not-a-number'],
     ['1 1/0', 'not-a-number'],
     ['1/0', 'not-a-number'],
     ['0/0', 'not-a-number'],

@@ -11,6 +11,8 @@ describe('a comma that could be either mark', () => {
   test.each([
     ['2,007', 2.007],
     ['12,850 kg', 12.85],
+    ['２，００７', 2.007],
+    ['2\u200b,007', 2.007],
     ['2,007 + 1,5 kg', 3.507],
     // Both commas that could be either are taken alike.
     ['2,007 + 1,500 kg', 3.507],

@@ -77,6 +77,9 @@ describe('units', () => {
     ['5 lb/10⁶ gal', 'concentration', 'lb/10^6 gal'],
     ['5\tkg', 'mass', 'kg'],
     ['45%', 'ratio', '%'],
+    ['٤٥٪', 'ratio', '%'],
+    ['80 kg m\u20133', 'density', 'kg/m3'],
+    ['80 kg。', 'mass', 'kg'],
   ])('%j as %s is in %s', (text, kind, id) => {
     expect(parseQuantity(text, kind)).toMatchObject({ ok: true, typedUnit: true, unit: { id } });
   });
@@ -181,6 +184,7 @@ describe('a larger unit and a smaller', () => {
     ['2 ft 6 in', 'length', 2.5, 'ft'],
     ['2ft 6in.', 'length', 2.5, 'ft'],
     ['6\'-0"', 'length', 6, 'ft'],
+    ['6′–0 1⁄2″', 'length', 6 + 1 / 24, 'ft'],
     ['5\' 6 3/4"', 'length', 5.5625, 'ft'],
     ['5\' ¾"', 'length', 5.0625, 'ft'],
     ['-5\' 6"', 'length', -5.5, 'ft'],
