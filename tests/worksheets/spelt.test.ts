@@ -19,6 +19,9 @@ test('a setting time by the clock is in hours and minutes, whatever is shown', (
   expect(read(testInitial, ' 0:55 ').value).toBe(55 * 60);
   expect(read(testInitial, '2:40:30').value).toBe(160 * 60 + 30);
   expect(read(testInitial, '160').value).toBe(160 * 60);
+  // In other figures, or with a mark that is not seen: by minutes and seconds it would be a sixtieth.
+  for (const t of ['２：４０', '٢:٤٠', '\u200e2:40', '2:40\u200b'])
+    expect(read(testInitial, t).value, t).toBe(160 * 60);
   for (const u of ['h', 'min'])
     for (const t of ['2:40', '2:40 h', '2:40 hours', '2:40hrs'])
       expect(read(setFields.initial, t, { u, d: { metric: u } }).value, t).toBe(160 * 60);
@@ -54,7 +57,7 @@ test('a price may carry its sign', () => {
 test('what a report found too little of to tell counts as the most it can be, and says so', () => {
   const { chloride, zinc, dissolvedSolids, pH } = fitForCement.fields;
   for (const field of [chloride, zinc, dissolvedSolids])
-    for (const t of ['< 5', '<5', '≤ 5 mg/L'])
+    for (const t of ['< 5', '<5', '≤ 5 mg/L', '＜５', '\u200e< 5'])
       expect(read(field, t)).toMatchObject({ value: 0.005, echo: 'at most 5\u00a0mg/L' });
   expect(read(chloride, '> 5').value).toBeUndefined();
   expect(read(pH, '< 5').value).toBeUndefined();

@@ -1,5 +1,6 @@
 import type { Parsed } from '../../core/quantity/parse.ts';
 import { parseWithin } from '../../core/quantity/parse-within.ts';
+import { plainText } from '../../core/quantity/plain-text.ts';
 import type { NumberField } from '../fields.ts';
 import { outOfBounds } from './problems.ts';
 import type { Say } from './say.ts';
@@ -9,10 +10,11 @@ import type { Say } from './say.ts';
  * be read is quoted as it was typed.
  */
 export function readText(field: NumberField, typed: string, unit: string, say: Say): Parsed {
-  const plain = field.spelt?.(typed) ?? typed;
+  const text = plainText(typed);
+  const plain = field.spelt?.(text) ?? text;
   const allows = (si: number) => outOfBounds(field, si, say) === undefined;
   const parsed = parseWithin(plain, field.kind, unit, allows);
-  return parsed.ok || plain === typed || parsed.problem.code === 'empty'
+  return parsed.ok || plain === text || parsed.problem.code === 'empty'
     ? parsed
-    : { ok: false, problem: { ...parsed.problem, read: typed.trim() } };
+    : { ok: false, problem: { ...parsed.problem, read: text.trim() } };
 }
