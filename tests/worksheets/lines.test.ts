@@ -97,6 +97,7 @@ describe('a line of the lowest and the highest temperature', () => {
     '38 to 55',
     '38/55',
     '38 / 55',
+    '38‑55',
     '38°-55°',
     '38 °F to 55 °F',
   ])('%j is a range', (line) => {
@@ -109,7 +110,7 @@ describe('a line of the lowest and the highest temperature', () => {
     ];
     for (const line of ['-5 3', '-5-3', '-5 to 3'])
       expect(days(line, 'metric')).toEqual(both(-5, 3));
-    for (const line of ['-5 -3', '-5 - -3', '-5 to -3'])
+    for (const line of ['-5 -3', '-5 – –3', '−5 –3', '-5 to -3'])
       expect(days(line, 'metric')).toEqual(both(-5, -3));
   });
 
@@ -128,6 +129,21 @@ test('headings and empty lines are passed over, and any line end will do', () =>
   expect(read('min\tkg\r\n\r\n2\t0.04\r4\t0.12').rows.map(({ drained }) => drained)).toEqual([
     0.04, 0.12,
   ]);
+});
+
+test('a first line in other figures, or of fractions, is no heading', () => {
+  const both = [
+    { time: 120, drained: 0.04 },
+    { time: 240, drained: 0.12 },
+  ];
+  for (const text of [
+    '２\t０．０４\n４\t０．１２',
+    '٢\t٠٫٠٤\n٤\t٠٫١٢',
+    '２　０．０４\n４　０．１２',
+  ])
+    expect(read(text)).toMatchObject({ rows: both, problems: [] });
+  expect(read('½\t¼\n2\t1').rows[0]).toEqual({ time: 30, drained: 0.25 });
+  expect(read('t\tm³\n2\t1').rows).toHaveLength(1);
 });
 
 test('each bad line has its number and its reason; the good ones are still read', () => {

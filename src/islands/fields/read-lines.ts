@@ -1,6 +1,7 @@
 import type { System } from '../../bench/entries.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
+import { plainText } from '../../core/quantity/plain-text.ts';
 import { outOfBounds, quoted, unread } from '../engine/problems.ts';
 import { readText } from '../engine/read-text.ts';
 import type { Say } from '../engine/say.ts';
@@ -23,10 +24,10 @@ const SEPARATORS = [
   /(?<="),(?=")/,
   /\s{2,}/,
   // A space ends a number where another begins; `2 min` stays whole.
-  /\s+(?=[-+\u2212]?[.,]?\d)/,
+  /\s+(?=[-+]?[.,]?\d)/,
 ];
 /** Lowest and highest as they are written between two numbers: `38-55`, `38 to 55`, `38/55`. */
-const RANGE = /\s+(?:to|[-\u2013])\s+|(?<=[\d°cf])(?:[-\u2013](?=\d)|\s*\/\s*)/i;
+const RANGE = /\s+(?:to|-)\s+|(?<=[\d°cf])(?:-(?=\d)|\s*\/\s*)/i;
 /** Sentences shown at once: after these the first ones must be mended anyway. */
 const MOST_PROBLEMS = 3;
 
@@ -41,11 +42,11 @@ export const columnUnit = (column: NumberField, system: System): string =>
  * is a heading. Every line that cannot be read has a sentence of its own.
  */
 export function readLines(field: LinesField, text: string, system: System, say: Say): ReadLines {
-  const lines = text
+  const lines = plainText(text)
     .split(/\r\n|[\r\n\u2028\u2029]/)
     .map((line, i) => ({ at: i + 1, line: line.trim() }))
     .filter(({ line }) => line !== '');
-  if (lines[0] && !/\d/.test(lines[0].line)) lines.shift();
+  if (lines[0] && !/[\d¼-¾⅐-⅞]/.test(lines[0].line)) lines.shift();
   const at = lines.map((each) => each.at);
   if (lines.length === 0)
     return {
