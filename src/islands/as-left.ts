@@ -12,9 +12,17 @@ let done: MutationRecord[] = [];
 /** Where something is to be drawn again. */
 const asked: Maybe<Node>[] = [];
 
+// From the first drawing on: what a part draws as it wakes is no one else's doing.
+const { setState } = Component.prototype;
+Component.prototype.setState = function (...change) {
+  asked.push(this.base);
+  setState.apply(this, change);
+};
+options.debounceRendering = (draw) => queueMicrotask(() => drawAsLeft(asked.splice(0), draw));
+
 /** From now on a live part is drawn on what it was left as. */
 export function watchPart(part: Element): void {
-  observer ??= begin();
+  observer ??= new MutationObserver((records) => done.push(...records));
   watched.add(part);
   watch(part);
 }
@@ -26,16 +34,6 @@ const watch = (part: Element) =>
     characterData: true,
     characterDataOldValue: true,
   });
-
-function begin(): MutationObserver {
-  const { setState } = Component.prototype;
-  Component.prototype.setState = function (...change) {
-    asked.push(this.base);
-    setState.apply(this, change);
-  };
-  options.debounceRendering = (draw) => queueMicrotask(() => drawAsLeft(asked.splice(0), draw));
-  return new MutationObserver((records) => done.push(...records));
-}
 
 /** Draws in the parts that hold some nodes, each as it was left. */
 export function drawAsLeft(nodes: readonly Maybe<Node>[], draw: () => void): void {
