@@ -13,7 +13,7 @@ export function normalise(unit: string): string {
       .replace(/[″”“]/g, '"')
       // Raised and lowered digits become plain ones, ℃ becomes °C.
       .normalize('NFKC')
-      .replace(/[\u2212\u2010\u2011]/g, '-')
+      .replace(/\u2212/g, '-')
       .replace(/μ/g, 'u')
       .replace(/[⁄∕]/g, '/')
       .replace(/\^|\*\*/g, '')

@@ -2,7 +2,6 @@ import { type Entry, isUnitOf, type KeptResults, shownUnit } from '../../bench/e
 import { formatPlain } from '../../core/quantity/format.ts';
 import { type Kind, unitOf } from '../../core/quantity/kinds.ts';
 import { type Parsed, parseQuantity } from '../../core/quantity/parse.ts';
-import { plainText } from '../../core/quantity/plain-text.ts';
 import type { NumberField } from '../fields.ts';
 import { outOfBounds, unread } from './problems.ts';
 import { readText } from './read-text.ts';
@@ -132,7 +131,6 @@ function echoOf(
 ): string | undefined {
   const { kind, units } = field;
   const { entry, typed, typedIn, unit, text } = seen;
-  const plain = plainText(typed);
   const words = (si: number, significant = 5) =>
     say(si, kind, { plain: true, significant, ...(units && { units }) });
   // 0.03 in a field of whole per cents, or where none is usual, was sooner meant as 3 % if that may be.
@@ -147,8 +145,8 @@ function echoOf(
   )
     return `${words(value)}; for ${words(meant)} type ${formatPlain(meant, kind, unit, TYPED)}`;
   // A point before three digits groups thousands for many: not off a scale that shows grams, nor in the US.
-  if (GROUPED.test(plain) && meantIn.id !== 'kg' && say.system !== 'us') {
-    const whole = plain.trim().replace('.', '');
+  if (GROUPED.test(typed) && meantIn.id !== 'kg' && say.system !== 'us') {
+    const whole = typed.trim().replace('.', '');
     const other = readText(field, whole, typedIn, say);
     if (other.ok && !outOfBounds(field, other.value, say))
       return `${words(value, 6)}; for ${words(other.value, 6)} type ${whole}`;
@@ -158,7 +156,7 @@ function echoOf(
     const turned = entry.d?.[say.system] && unit !== typedIn;
     return turned ? `${typed.trim()}\u00a0${unitOf(kind, typedIn).symbol}` : undefined;
   }
-  const read = (/^\s*[<≤]/.test(plain) ? 'at most ' : '') + words(value);
+  const read = (/[<≤＜]/.test(typed) ? 'at most ' : '') + words(value);
   // The field may show as much: itself, or with the unit in its name.
   const shown = [text, text + unitOf(kind, unit).symbol].some((it) => bare(it) === bare(read));
   return shown ? undefined : read;

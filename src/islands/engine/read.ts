@@ -1,4 +1,5 @@
 import type { Entries, Entry, KeptResults } from '../../bench/entries.ts';
+import { plainText } from '../../core/quantity/plain-text.ts';
 import {
   behaviourOf,
   type ChoiceField,
@@ -78,7 +79,7 @@ export function readWorksheet(
     fields,
     values: problems.length === 0 ? values : undefined,
     problems,
-    typed: (name) => entries[benchKey(sheet, name)]?.t ?? '',
+    typed: (name) => plainText(entries[benchKey(sheet, name)]?.t ?? ''),
     own,
     onExample:
       exampleFields({ fields }).some(([, { field }]) => !field.usual && !isAside(field, chosen)) ||

@@ -109,7 +109,7 @@ export interface Reading {
   // biome-ignore lint/suspicious/noExplicitAny: each worksheet knows the types of its own values
   readonly values: Readonly<Record<string, any>> | undefined;
   readonly problems: readonly Problem[];
-  /** What the reader typed into a field, as it stands; empty where nothing is theirs. */
+  /** What the reader typed into a field, as plain text; empty where nothing is theirs. */
   readonly typed: (name: string) => string;
   /** Whether anything here is the reader's own. */
   readonly own: boolean;

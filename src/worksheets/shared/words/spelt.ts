@@ -1,5 +1,3 @@
-import { plainText } from '../../../core/quantity/plain-text.ts';
-
 /** `2:40` or `2:40 h`, as setting times are written, is hours and minutes though minutes are shown. */
 export const byHours = (text: string): string =>
   text.replace(/^\s*(\d+:\d\d)\s*(?:h(?:(?:ou)?rs?)?)?\s*$/i, '$1:00');
@@ -19,4 +17,4 @@ export const withoutMoney = (text: string): string =>
 const LESS_THAN = /^\s*[<≤]\s*/;
 /** `< 5`, as a report tells what it found too little of, counts as 5: the most it can be. */
 export const atMost = (text: string): string => text.replace(LESS_THAN, '');
-export const saysAtMost = (typed: string): boolean => LESS_THAN.test(plainText(typed));
+export const saysAtMost = (text: string): boolean => LESS_THAN.test(text);
