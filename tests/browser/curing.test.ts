@@ -50,6 +50,26 @@ describe('a logger’s file', () => {
       .toBe('0\t20\n24\t20');
   });
 
+  test('dragged as text, lies in the box as if it were pasted', async () => {
+    const page = await open('curing/temperature-and-age/');
+    const box = page.locator('#log-text');
+    await box.scrollIntoViewIfNeeded();
+    const { x, y } = (await box.boundingBox())!;
+    const session = await opened.context.newCDPSession(page);
+    for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+      await session.send('Input.dispatchDragEvent', {
+        type,
+        x: x + 20,
+        y: y + 20,
+        data: {
+          items: [{ mimeType: 'text/plain', data: '2026-03-01 09:00;20,0' }],
+          dragOperationsMask: 1,
+        },
+      });
+    await expect.poll(() => box.inputValue()).toBe('2026-03-01 09:00;20,0');
+    await expect.poll(() => page.locator('.drop').innerText()).toContain('1 reading in °C');
+  });
+
   test('typed, is spoken of once it has settled, in a place that stood before', async () => {
     const page = await open('curing/temperature-and-age/');
     const told = page.locator('.drop [role="status"]');

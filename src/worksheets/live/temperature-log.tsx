@@ -122,14 +122,16 @@ export default function TemperatureLogDrop() {
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the file button and the box below do the same by keyboard */}
       <div
         onDragOver={(event) => {
+          if (!bringsFile(event)) return;
           event.preventDefault();
           setOver(true);
         }}
         onDragLeave={() => setOver(false)}
         onDrop={(event) => {
+          if (!bringsFile(event)) return;
           event.preventDefault();
           setOver(false);
-          void take(event.dataTransfer?.files[0]);
+          void take(event.dataTransfer!.files[0]);
         }}
       >
         <p>
@@ -197,6 +199,9 @@ export default function TemperatureLogDrop() {
     </div>
   );
 }
+
+/** Rows that are dragged from another page or a table are for the box, which takes them as it takes any text. */
+const bringsFile = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes('Files');
 
 function summary(
   log: TemperatureLog,
