@@ -118,6 +118,24 @@ describe('the search', () => {
     expect((await found(words)).slice(0, 3)).toContain(path);
   });
 
+  test('a key that ends the composing of a word opens no page and closes no search', async () => {
+    await found('hardness');
+    const input = page.locator('#search-words');
+    const taken = () =>
+      input.evaluate((it) =>
+        ['Enter', 'Escape', 'ArrowDown'].filter(
+          (key) =>
+            !it.dispatchEvent(
+              new KeyboardEvent('keydown', { key, isComposing: true, cancelable: true }),
+            ),
+        ),
+      );
+    const before = page.url();
+    expect(await taken()).toEqual([]);
+    expect(page.url()).toBe(before);
+    expect(await page.locator('#search-found [role="option"]').first().isVisible()).toBe(true);
+  });
+
   test('is worked by keys, and marks what it found', async () => {
     await found('hardness');
     const options = page.locator('#search-found [role="option"]');

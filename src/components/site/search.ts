@@ -13,6 +13,7 @@ interface Opened extends Index<Found> {
 const MOST = 12;
 /** How long the letters must rest, in ms, before they are searched. */
 const REST = 120;
+const COMPOSING = 229;
 let index: Promise<Opened> | undefined;
 let wired = false;
 
@@ -118,7 +119,8 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
       },
     };
     const move = moves[event.key];
-    if (!move) return;
+    // What chooses a word that is still being composed chooses no page. Safari ends that before the key, and gives it this code.
+    if (!move || event.isComposing || event.keyCode === COMPOSING) return;
     event.preventDefault();
     move();
   });
