@@ -30,8 +30,9 @@ export function NumberInput(props: Props) {
   const units = field.kind === 'ratio' ? [] : KINDS[field.kind].units;
   const symbol = unitOf(field.kind, unit).symbol;
   const type = (text: string) => onEntry({ ...entry, t: text, u: unit, s: system });
-  // A number pad without a minus cannot type a winter's day.
-  const pad = field.kind.startsWith('temperature') ? undefined : 'decimal';
+  // A number pad without a minus cannot type a winter's day, nor what may be less than none.
+  const pad =
+    field.kind.startsWith('temperature') || field.min?.[0] === '-' ? undefined : 'decimal';
   return (
     <div class="field" data-origin={reading.origin}>
       <label for={id}>{symbol ? <Named label={field.label} symbol={symbol} /> : field.label}</label>
