@@ -126,9 +126,9 @@ test('a clock in a column of hours counts hours and minutes', () => {
 });
 
 test('headings and empty lines are passed over, and any line end will do', () => {
-  expect(read('min\tkg\r\n\r\n2\t0.04\r4\t0.12').rows.map(({ drained }) => drained)).toEqual([
-    0.04, 0.12,
-  ]);
+  expect(
+    read('min\tkg\r\n\r\n2\t0.04\r4\t0.12\u000b6\t0.2').rows.map(({ drained }) => drained),
+  ).toEqual([0.04, 0.12, 0.2]);
 });
 
 test('a first line in other figures, or of fractions, is no heading', () => {

@@ -43,7 +43,7 @@ export const columnUnit = (column: NumberField, system: System): string =>
  */
 export function readLines(field: LinesField, text: string, system: System, say: Say): ReadLines {
   const lines = plainText(text)
-    .split(/\r\n|[\r\n\u2028\u2029]/)
+    .split(/\r\n|[\n-\r\u2028\u2029]/)
     .map((line, i) => ({ at: i + 1, line: line.trim() }))
     .filter(({ line }) => line !== '');
   if (lines[0] && !/[\d¼-¾⅐-⅞]/.test(lines[0].line)) lines.shift();

@@ -45,6 +45,10 @@ test.each([
     'Logger 12\r\nTime;Temp °C\r\n2026-05-08 14:00;20.1\n2026-05-08 15:00;21.5\n',
   ],
   ['line ends of an old machine', 'Time;Temp °C\r2026-05-08 14:00;20.1\r2026-05-08 15:00;21.5'],
+  [
+    'lines from notes and slides',
+    'Time;Temp °C\u20282026-05-08 14:00;20.1\u20282026-05-08 15:00;21.5\u000b',
+  ],
   ['bar, date and clock apart', '8/5/2026|14:00|20.1\n8/5/2026|15:00|21.5'],
   ['Fahrenheit', 'time,temp (°F)\n14:00,68.18\n15:00,70.7'],
 ])('a logger’s file is read: %s', async (_, text) => {

@@ -85,8 +85,9 @@ const byThisClock = (seconds: number) =>
  */
 export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
   const { default: csv } = await arrived(import('papaparse'));
-  // The lines of one file may end in several ways, where its heading was written apart.
-  const plain = inNumbers(plainText(text).replaceAll(/\r\n?/g, '\n'));
+  // The lines of one file may end in several ways, where its heading was written apart. Left in one they would be a
+  // reading: the first time, the last temperature.
+  const plain = inNumbers(plainText(text).replaceAll(/\r\n|[\v-\r\u2028\u2029]/g, '\n'));
   const tables = SEPARATORS.map((delimiter) => {
     const { data } = csv.parse<string[]>(delimiter === ' ' ? spaced(plain) : plain, {
       delimiter,
