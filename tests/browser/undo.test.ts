@@ -88,6 +88,38 @@ test('readings put back leave alone what was typed since', async () => {
   expect(await tare!.inputValue()).toBe('0.95');
 });
 
+test('a key that undoes nothing of what the page put into a field leaves it whose it was', async () => {
+  const page = await open('foam/weighing/');
+  const full = page.locator('#foam-density-full');
+  const origin = () => page.locator('.field', { has: full }).getAttribute('data-origin');
+  const kept = () => page.evaluate(() => localStorage.getItem('suds.bench.1.foam-density.full'));
+  const type = async () => {
+    await full.focus();
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type('2.61234');
+  };
+  await type();
+  await page.getByRole('button', { name: 'Back to the example' }).first().click();
+  await expect.poll(origin).toBe('example');
+  await full.focus();
+  await page.keyboard.press('Control+z');
+  await page.waitForTimeout(100);
+  expect([await origin(), await full.inputValue(), await kept()]).toEqual([
+    'example',
+    '2.45',
+    null,
+  ]);
+
+  await type();
+  await page.locator('#foam-density-full + select').selectOption('lb');
+  await expect.poll(() => full.inputValue()).toBe('5.7592');
+  await full.focus();
+  await page.keyboard.press('Control+z');
+  await page.waitForTimeout(100);
+  // As it was typed, to the last digit.
+  expect(await kept()).toContain('"t":"2.61234"');
+});
+
 test('two worksheets put back to the example can both be had back', async () => {
   const page = await open('mix/proportion/');
   const [density, volume] = [page.locator('#proportion-wetDensity'), page.locator('#batch-volume')];

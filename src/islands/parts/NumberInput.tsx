@@ -29,7 +29,10 @@ export function NumberInput(props: Props) {
   // A ratio is a plain number or a percentage, as its field says; nobody converts one.
   const units = field.kind === 'ratio' ? [] : KINDS[field.kind].units;
   const symbol = unitOf(field.kind, unit).symbol;
-  const type = (text: string) => onEntry({ ...entry, t: text, u: unit, s: system });
+  // An undoing that undid nothing, of what the page put here, makes it nobody's.
+  const type = (text: string, how?: string) =>
+    (how === 'historyUndo' && text === reading.text) ||
+    onEntry({ ...entry, t: text, u: unit, s: system });
   // A number pad without a minus cannot type a winter's day, nor what may be less than none.
   const pad =
     field.kind.startsWith('temperature') || field.min?.[0] === '-' ? undefined : 'decimal';
@@ -57,7 +60,7 @@ export function NumberInput(props: Props) {
               from: !waits && reading.from,
               example: reading.origin === 'example' && reading.text,
             })}
-            onInput={(event) => type(event.currentTarget.value)}
+            onInput={(event) => type(event.currentTarget.value, event.inputType)}
             onBlur={onLeave}
           />
           {units.length > 1 && (
