@@ -32,6 +32,9 @@ export default defineConfig({
           exclude: ['tests/browser/speed/**'],
           environment: 'node',
           globalSetup: ['tests/browser/served-site.ts'],
+          setupFiles: ['tests/browser/left-open.ts'],
+          // Files share a worker, for a browser is started once in each.
+          isolate: false,
           // Two files and two windows at a time: a browser waits more than it works.
           maxWorkers: 2,
           maxConcurrency: 2,

@@ -1,5 +1,5 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, inject } from 'vitest';
+import { inject } from 'vitest';
 import { startBrowser } from './chromium.ts';
 
 /** A window of the browser, in a context of its own. */
@@ -18,13 +18,22 @@ const site = inject('site');
 let starting: Promise<Browser> | undefined;
 /** Windows that were given back, as empty as new ones. */
 const idle: Window[] = [];
+/** Windows that a test has. */
+const lent = new Set<Window>();
 
-/** The browser of this file's tests: their own, for one shared by all files is spoken to through a server. */
+/**
+ * The browser of this worker, for one file after the other, until the worker ends: one shared by all workers is
+ * spoken to through a server. After one that broke down there is another.
+ */
 function ownBrowser(): Promise<Browser> {
-  starting ??= startBrowser();
+  starting ??= startBrowser().then((browser) =>
+    browser.on('disconnected', () => {
+      starting = undefined;
+      idle.length = 0;
+    }),
+  );
   return starting;
 }
-afterAll(async () => (await starting)?.close());
 
 /**
  * A window for one test: one that was given back, if there is any of the kind, or a new one. A new one costs
@@ -33,10 +42,15 @@ afterAll(async () => (await starting)?.close());
 export async function takeWindow(options: BrowserContextOptions, origin: string): Promise<Window> {
   const kind = JSON.stringify(options);
   const at = idle.findIndex((window) => window.kind === kind);
-  if (at >= 0) return idle.splice(at, 1)[0]!;
+  if (at >= 0) {
+    const [window] = idle.splice(at, 1);
+    lent.add(window!);
+    return window!;
+  }
   const context = await (await ownBrowser()).newContext(options);
   const page = await context.newPage();
   const window: Window = { context, page, kind, complaints: [], spent: false };
+  lent.add(window);
   listen(window, origin);
   spentBy(window, page, 'on');
   spentBy(window, page, 'addInitScript');
@@ -79,6 +93,7 @@ function spentBy<T extends object, K extends keyof T>(window: Window, owner: T, 
 /** Takes a window back: emptied of all that was kept in it, or closed where that cannot be. */
 export async function giveBack(window: Window): Promise<void> {
   const { context, page } = window;
+  lent.delete(window);
   if (window.spent || !(await emptied(window).catch(() => false))) return context.close();
   window.complaints.length = 0;
   idle.push(window);
@@ -100,4 +115,10 @@ async function emptied({ context, page }: Window): Promise<boolean> {
     const left = [...(await indexedDB.databases()), ...(await caches.keys())];
     return left.length + localStorage.length === 0 && document.cookie === '';
   });
+}
+
+/** Closes the windows that tests which failed have left open. */
+export async function closeLent(): Promise<void> {
+  await Promise.all([...lent].map(({ context }) => context.close()));
+  lent.clear();
 }
