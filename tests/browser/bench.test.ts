@@ -70,7 +70,7 @@ describe('the bench', () => {
   });
 
   test('agrees in two tabs', async () => {
-    const other = await opened.context.newPage();
+    const other = await opened.tab();
     await other.goto(page.url());
     await wakeWorksheets(other);
     await typeOver(page, 'foam-density-full', '2.7');

@@ -22,12 +22,14 @@ export interface Opening {
 /** A page of the site, with all it complained of and all it asked elsewhere for. */
 export interface Opened {
   page: Page;
-  /** For tabs, rights and scripts of a test's own. */
+  /** For rights and scripts of a test's own. */
   readonly context: BrowserContext;
   /** Console errors and warnings, uncaught errors, requests off the origin, failed requests. */
   complaints: string[];
   /** Goes to another page of the site, in the same context. */
   go(path: string): Promise<void>;
+  /** Opens another tab of the same window, still empty. */
+  tab(): Promise<Page>;
   close(): Promise<void>;
 }
 
@@ -70,6 +72,7 @@ export async function openPage(path: string, opening: Opening = {}): Promise<Ope
     },
     complaints,
     go,
+    tab: () => window.context.newPage(),
     close: () => giveBack(window),
   };
   return opened;

@@ -171,7 +171,7 @@ describe.concurrent('out and in', () => {
     await bring(page, JSON.stringify({ ...file, batches: [slabs('a', { notes: 'of the file' })] }));
     const take = page.getByLabel('Take what is in the file');
     await take.check();
-    const other = await opened.context.newPage();
+    const other = await opened.tab();
     await visit(other, batchPage('a'), '.record');
     await other.locator('#record-notes').fill('typed in tab 2');
     await settled(other);

@@ -45,7 +45,7 @@ describe.concurrent('a tab that dies', () => {
     await leave(page, [slabs('a')]);
     // From before the save begins until after it has ended.
     for (const wait of [350, 395, 405, 450]) {
-      const tab = await opened.context.newPage();
+      const tab = await opened.tab();
       await visit(tab, batchPage('a'), '.record');
       const text = `closed after ${wait} ms`;
       await tab.locator('#record-notes').fill(text);
@@ -96,9 +96,9 @@ describe.concurrent('a browser without room', () => {
 
 describe.concurrent('two tabs', () => {
   /** The same batch, open in two tabs: the second. */
-  const openTwice = async ({ context }: Opened, page: Page) => {
+  const openTwice = async (opened: Opened, page: Page) => {
     await leave(page, [slabs('a')]);
-    const other = await context.newPage();
+    const other = await opened.tab();
     await Promise.all([
       visit(page, batchPage('a'), '.record'),
       visit(other, batchPage('a'), '.record'),

@@ -319,7 +319,7 @@ describe.concurrent('what was removed', () => {
     await visit(page, batchPage('a'), '.record');
     await addPhoto(page);
     await settled(page);
-    const other = await opened.context.newPage();
+    const other = await opened.tab();
     await visit(other, batchPage('a'), '.record');
     await press(other, 'Remove this batch');
     await listed(other);
@@ -350,7 +350,7 @@ describe.concurrent('what was removed', () => {
 
     await press(page, 'Remove Slabs b');
     await expect.poll(() => notices(page)).toContain('is in the bin');
-    const other = await opened.context.newPage();
+    const other = await opened.tab();
     await visit(other, LIST, '[data-records="there"]');
     await other.getByText('In the bin: 1 batch').click();
     await press(other, 'Empty the bin for good');

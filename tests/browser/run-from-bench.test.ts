@@ -212,7 +212,7 @@ describe.concurrent('from the bench', () => {
       JSON.stringify(sized('400')['proportion.wetDensity']),
     );
     await visit(page, 'bench/run/', '[data-run="begin"]');
-    const other = await opened.context.newPage();
+    const other = await opened.tab();
     await visit(other, 'bench/run/', '[data-run="begin"]');
     const amounts = async () => (await page.locator('.run-number').allInnerTexts()).join();
     const goOn = async (name: string) => {
@@ -312,7 +312,7 @@ describe.concurrent('from the bench', () => {
     // And in a tab that stays where it is, once the reader comes back to it.
     await expect.poll(() => page.evaluate(() => localStorage.getItem('suds.unlearned'))).toBeNull();
     const before = await offer.innerText();
-    await mend(await opened.context.newPage(), '2');
+    await mend(await opened.tab(), '2');
     await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
     await expect.poll(() => offer.innerText()).not.toBe(before);
 

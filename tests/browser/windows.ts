@@ -106,7 +106,8 @@ async function emptied({ context, page }: Window): Promise<boolean> {
   await page.unrouteAll({ behavior: 'ignoreErrors' });
   // A page stores the last of what it has when it is left, so that comes first.
   const at = new URL('robots.txt', site.url);
-  await page.goto(at.href);
+  await Promise.all(context.pages().map((tab) => tab.goto(at.href)));
+  for (const tab of context.pages()) if (tab !== page) await tab.close();
   const session = await context.newCDPSession(page);
   await session.send('Storage.clearDataForOrigin', { origin: at.origin, storageTypes: 'all' });
   await session.detach();
