@@ -20,7 +20,7 @@ async function heldBack(): Promise<() => void> {
   const held = new Promise<void>((done) => {
     letGo = done;
   });
-  await opened.context.route(/_astro\/mount\./, async (route) => {
+  await opened.page.route(/_astro\/mount\./, async (route) => {
     await held;
     await route.continue();
   });
@@ -98,9 +98,9 @@ test('what is typed before a worksheet wakes is of the unit that stood beside it
 
 test('a worksheet that did not arrive says so, and comes when the page is loaded again', async () => {
   opened = await openPage('');
-  const { page, context, complaints } = opened;
+  const { page, complaints } = opened;
   let cut = true;
-  await context.route(/_astro\/mount\./, (route) => (cut ? route.abort() : route.continue()));
+  await page.route(/_astro\/mount\./, (route) => (cut ? route.abort() : route.continue()));
   await opened.go('foam/weighing/');
   await page.locator('[data-worksheet="foam-density"]').scrollIntoViewIfNeeded();
   const notice = page.locator('[data-notice="asleep"]');

@@ -14,7 +14,7 @@ const test = base.extend<{ opened: Opened; page: Page; cut: (script: string) => 
     },
     page: ({ opened }, use) => use(opened.page),
     cut: ({ opened }, use) =>
-      use((script) => opened.context.route(`**/_astro/${script}.*.js`, (route) => route.abort())),
+      use((script) => opened.page.route(`**/_astro/${script}.*.js`, (route) => route.abort())),
   },
 );
 const notices = (on: Page) => on.locator('#notices').innerText();
@@ -48,7 +48,7 @@ describe.concurrent('a script that every page has', () => {
 
   test('is missed where it hangs, until it comes', async ({ expect, opened, page }) => {
     const { promise, resolve } = Promise.withResolvers<void>();
-    await opened.context.route('**/_astro/Wake.*.js', async (route) => {
+    await opened.page.route('**/_astro/Wake.*.js', async (route) => {
       await promise;
       await route.continue();
     });
@@ -70,7 +70,7 @@ describe.concurrent('a script that every page has', () => {
   }) => {
     await cut('mount');
     const { promise, resolve } = Promise.withResolvers<void>();
-    await opened.context.route('**/_astro/Wake.*.js', async (route) => {
+    await opened.page.route('**/_astro/Wake.*.js', async (route) => {
       await promise;
       await route.continue();
     });
@@ -161,7 +161,7 @@ describe.concurrent('what is fetched once it is asked for', () => {
     await page.getByRole('button', { name: 'Begin a batch' }).click();
     const take = page.getByRole('button', { name: 'Take it out as a file' });
     await take.waitFor();
-    await opened.context.route('**/_astro/**', (route) => route.abort());
+    await opened.page.route('**/_astro/**', (route) => route.abort());
     const taking = page.waitForEvent('download');
     await take.click();
     expect(JSON.parse(await text(await taking)).batches).toHaveLength(1);
@@ -171,7 +171,7 @@ describe.concurrent('what is fetched once it is asked for', () => {
 /** Types before any part of the page is awake, and lets them wake then. */
 async function typeEarly({ opened, page }: { opened: Opened; page: Page }) {
   const { promise, resolve } = Promise.withResolvers<void>();
-  await opened.context.route('**/_astro/mount.*.js', async (route) => {
+  await opened.page.route('**/_astro/mount.*.js', async (route) => {
     await promise;
     await route.fallback();
   });
@@ -198,7 +198,7 @@ for (const script of ['mount', 'typed-early'])
     await typeEarly({ opened, page });
     const again = page.getByRole('button', { name: 'Load the page again' });
     await again.waitFor();
-    await opened.context.unrouteAll();
+    await opened.page.unrouteAll();
     await again.click();
     await again.waitFor({ state: 'detached' });
     await wakeWorksheets(page);
