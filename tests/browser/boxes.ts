@@ -7,106 +7,108 @@ export const SPACED =
 /** Text at twice its size (WCAG 2.2, 1.4.4), as a browser that enlarges text alone sets it. */
 export const TWICE = ':root { font-size: 200% !important }';
 
-/** Lays the page out under another style, and takes the style away again. */
-export async function under<T>(page: Page, css: string, look: () => Promise<T>): Promise<T> {
-  await page.evaluate((css) => {
+/** Looks at the page as it stands, from within it. */
+type Look = () => string[];
+
+/** Lays the page out under another style, looks at it, and takes the style away again, before any of it is painted. */
+export const under = (page: Page, css: string, looks: readonly Look[]): Promise<string[]> =>
+  page.evaluate(`(() => {
     const style = new CSSStyleSheet();
-    style.replaceSync(css);
+    style.replaceSync(${JSON.stringify(css)});
     document.adoptedStyleSheets = [style];
-  }, css);
-  try {
-    return await look();
-  } finally {
-    await page.evaluate(() => {
+    try {
+      return [${looks.map((look) => `...(${look})()`).join()}];
+    } finally {
       document.adoptedStyleSheets = [];
-    });
-  }
-}
+    }
+  })()`);
 
 /** What sticks out to the right, when the page is wider than the screen. */
-export function overflow(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const { clientWidth, scrollWidth } = document.documentElement;
-    if (scrollWidth <= clientWidth) return [];
-    const scrolls = (e: Element | null): boolean =>
-      e !== null &&
-      e !== document.body &&
-      (getComputedStyle(e).overflowX !== 'visible' || scrolls(e.parentElement));
-    const out = [...document.body.querySelectorAll('*')].filter(
-      (e) => e.getBoundingClientRect().right > clientWidth + 0.5 && !scrolls(e.parentElement),
-    );
-    const names = out
-      .slice(0, 5)
-      .map((e) => [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`));
-    return [`wider than the screen (${scrollWidth} px): ${names.join(', ')}`];
-  });
+export function overflow(): string[] {
+  const { clientWidth, scrollWidth } = document.documentElement;
+  if (scrollWidth <= clientWidth) return [];
+  const scrolls = (e: Element | null): boolean =>
+    e !== null &&
+    e !== document.body &&
+    (getComputedStyle(e).overflowX !== 'visible' || scrolls(e.parentElement));
+  const out = [...document.body.querySelectorAll('*')].filter(
+    (e) => e.getBoundingClientRect().right > clientWidth + 0.5 && !scrolls(e.parentElement),
+  );
+  const names = out
+    .slice(0, 5)
+    .map((e) => [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`));
+  return [`wider than the screen (${scrollWidth} px): ${names.join(', ')}`];
 }
 
 /**
  * Text that its own box cuts off, and texts in rows that lie over one another: what larger or wider
  * spaced letters do to a box of a fixed size.
  */
-export function cutText(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const name = (e: Element) =>
-      [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`);
-    const found: string[] = [];
-    for (const e of document.body.querySelectorAll<HTMLElement>('*')) {
-      // A name, and what nobody can read, are of any length; their fields scroll.
-      const skipped =
-        'svg, math, .unseen, select, option, input[aria-invalid], input[type="text"]:not([inputmode])';
-      if (e.closest(skipped) || !e.checkVisibility()) continue;
-      const { fontSize, overflowX, overflowY, position } = getComputedStyle(e);
-      const hides = (o: string) => o === 'hidden' || o === 'clip';
-      const cutX = hides(overflowX) && e.scrollWidth > e.clientWidth + 1;
-      const cutY = hides(overflowY) && e.scrollHeight > e.clientHeight + 1;
-      // What is one pixel large is there for screen readers.
-      if ((cutX || cutY) && e.clientWidth > 1) found.push(`cut off: ${name(e)}`);
-      // A box lower than its text lets it run over what follows.
-      const { clientHeight, scrollHeight } = e;
-      const over = clientHeight > 0 && scrollHeight > clientHeight + parseFloat(fontSize) / 2;
-      if (over && overflowY === 'visible' && position !== 'absolute')
-        found.push(`runs out of its box: ${name(e)}`);
-    }
-    return [...new Set(found)];
-  });
+export function cutText(): string[] {
+  const name = (e: Element) =>
+    [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`);
+  const found: string[] = [];
+  for (const e of document.body.querySelectorAll<HTMLElement>('*')) {
+    // A name, and what nobody can read, are of any length; their fields scroll.
+    const skipped =
+      'svg, math, .unseen, select, option, input[aria-invalid], input[type="text"]:not([inputmode])';
+    if (e.closest(skipped) || !e.checkVisibility()) continue;
+    const { fontSize, overflowX, overflowY, position } = getComputedStyle(e);
+    const hides = (o: string) => o === 'hidden' || o === 'clip';
+    const cutX = hides(overflowX) && e.scrollWidth > e.clientWidth + 1;
+    const cutY = hides(overflowY) && e.scrollHeight > e.clientHeight + 1;
+    // What is one pixel large is there for screen readers.
+    if ((cutX || cutY) && e.clientWidth > 1) found.push(`cut off: ${name(e)}`);
+    // A box lower than its text lets it run over what follows.
+    const { clientHeight, scrollHeight } = e;
+    const over = clientHeight > 0 && scrollHeight > clientHeight + parseFloat(fontSize) / 2;
+    if (over && overflowY === 'visible' && position !== 'absolute')
+      found.push(`runs out of its box: ${name(e)}`);
+  }
+  return [...new Set(found)];
 }
 
 /** Names of results, and boxes for a number, too narrow to be read or to show six digits; words far from their box. */
-export function crushed(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const found = (
-      [
-        ['.result dt', 4],
-        ['.entry > input', 5],
-      ] as const
-    ).flatMap(([kind, ems]) =>
-      [...document.querySelectorAll<HTMLElement>(kind)]
-        .filter((e) => {
-          const { clientWidth } = e;
-          return clientWidth > 0 && clientWidth < ems * parseFloat(getComputedStyle(e).fontSize);
-        })
-        .map((e) => `crushed to ${e.clientWidth} px: ${kind} ${e.id || e.textContent}`),
-    );
-    // Nor is one drawn beyond its column, or as high as what stands beside it.
-    const kinds = '.entry > input, .field select, .field span.kept';
-    const boxes = [...document.querySelectorAll<HTMLElement>(kinds)];
-    for (const e of boxes) {
-      const { right, height } = e.getBoundingClientRect();
-      const column = e.closest('.field')?.getBoundingClientRect().right ?? right;
-      if (right > column + 1) found.push(`sticks out of its column: ${e.id || e.textContent}`);
-      if (height > 3.6 * parseFloat(getComputedStyle(e).fontSize))
-        found.push(`${height.toFixed(0)} px high: ${e.id}`);
-    }
-    // What is said of an entry stands under it, however high its neighbour is.
-    for (const e of document.querySelectorAll('.entry:not(:has(+ .slider))')) {
-      const said = e.nextElementSibling?.getBoundingClientRect();
-      const gap = said?.height ? said.top - e.getBoundingClientRect().bottom : 0;
-      if (gap > 16) found.push(`${gap.toFixed(0)} px under its entry: ${e.nextElementSibling?.id}`);
-    }
-    return found.slice(0, 5);
-  });
+export function crushed(): string[] {
+  const found = (
+    [
+      ['.result dt', 4],
+      ['.entry > input', 5],
+    ] as const
+  ).flatMap(([kind, ems]) =>
+    [...document.querySelectorAll<HTMLElement>(kind)]
+      .filter((e) => {
+        const { clientWidth } = e;
+        return clientWidth > 0 && clientWidth < ems * parseFloat(getComputedStyle(e).fontSize);
+      })
+      .map((e) => `crushed to ${e.clientWidth} px: ${kind} ${e.id || e.textContent}`),
+  );
+  // Nor is one drawn beyond its column, or as high as what stands beside it.
+  const kinds = '.entry > input, .field select, .field span.kept';
+  const boxes = [...document.querySelectorAll<HTMLElement>(kinds)];
+  for (const e of boxes) {
+    const { right, height } = e.getBoundingClientRect();
+    const column = e.closest('.field')?.getBoundingClientRect().right ?? right;
+    if (right > column + 1) found.push(`sticks out of its column: ${e.id || e.textContent}`);
+    if (height > 3.6 * parseFloat(getComputedStyle(e).fontSize))
+      found.push(`${height.toFixed(0)} px high: ${e.id}`);
+  }
+  // What is said of an entry stands under it, however high its neighbour is.
+  for (const e of document.querySelectorAll('.entry:not(:has(+ .slider))')) {
+    const said = e.nextElementSibling?.getBoundingClientRect();
+    const gap = said?.height ? said.top - e.getBoundingClientRect().bottom : 0;
+    if (gap > 16) found.push(`${gap.toFixed(0)} px under its entry: ${e.nextElementSibling?.id}`);
+  }
+  return found.slice(0, 5);
 }
+
+/** Whether anything in the page scrolls by itself: where nothing does, there is nothing to reach by keys. */
+export const scrolls = (): boolean =>
+  [...document.querySelectorAll('*')].some((e) => {
+    if (e.scrollWidth <= e.clientWidth && e.scrollHeight <= e.clientHeight) return false;
+    const { overflowX, overflowY } = getComputedStyle(e);
+    return /auto|scroll/.test(overflowX + overflowY);
+  });
 
 /** Whether everything shown at one width is shown at the other. */
 export const shownThings = (page: Page): Promise<number> =>

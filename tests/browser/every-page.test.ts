@@ -6,6 +6,7 @@ import {
   cutText,
   overflow,
   SPACED,
+  scrolls,
   shownThings,
   smallTargets,
   TWICE,
@@ -43,8 +44,8 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   };
   note('360 px', await faultsButColours(page));
   note('light', await newColourFaults(page, tried.light));
-  note('360 px', await overflow(page));
-  note('360 px', await cutText(page));
+  note('360 px', await page.evaluate(overflow));
+  note('360 px', await page.evaluate(cutText));
   note('360 px', await smallTargets(page, FINGER));
   note('360 px', await smallTargets(page, GLOVE, '.worksheet, .run, .at-bench, .foam-clock'));
   note('a screen reader', await nameFaults(page));
@@ -52,12 +53,12 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
 
   // With something of the reader's own the page has more to show: a button in its head on every page.
   await putOnBench(page);
-  note('text spaced', await under(page, SPACED, () => tooTight(page)));
-  note('360 px, text twice as large', await under(page, TWICE, () => overflowOrCrushed(page)));
+  note('text spaced', await under(page, SPACED, TIGHT));
+  note('360 px, text twice as large', await under(page, TWICE, [overflow, crushed]));
   await page.locator('[data-save-batch]').waitFor();
   await page.setViewportSize({ width: 320, height: 900 });
-  note('320 px', await overflow(page));
-  note('320 px, text spaced', await under(page, SPACED, () => overflow(page)));
+  note('320 px', await page.evaluate(overflow));
+  note('320 px, text spaced', await under(page, SPACED, [overflow]));
 
   // Counted late: a list from the browser's store may take a moment to come.
   const shown = await shownThings(page);
@@ -66,10 +67,10 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   const [down, key] = [page.locator('.where .down'), page.locator('.masthead kbd')];
   const more = (await shownThings(page)) + (await down.count()) - (await key.count()) - shown;
   if (more !== 0) note('1280 px', [`shows ${more} things more than on a phone`]);
-  note('1280 px', await faults(page, WIDTH));
+  if (await page.evaluate(scrolls)) note('1280 px', await faults(page, WIDTH));
   note('1280 px', await smallTargets(page, FINGER));
-  note('1280 px', await crushed(page));
-  note('text twice as large', await under(page, TWICE, () => tooTight(page)));
+  note('1280 px', await page.evaluate(crushed));
+  note('text twice as large', await under(page, TWICE, TIGHT));
   await page.emulateMedia({ colorScheme: 'dark' });
   note('dark', await newColourFaults(page, tried.dark));
   await page.emulateMedia({ forcedColors: 'active' });
@@ -124,14 +125,7 @@ const said = (found: ReadonlyMap<string, readonly string[]>, complaints: readonl
   ...[...found].map(([fault, shown]) => `${shown.join(', ')}: ${fault}`),
 ];
 
-const overflowOrCrushed = async (page: Page) => [
-  ...(await overflow(page)),
-  ...(await crushed(page)),
-];
-const tooTight = async (page: Page) => [
-  ...(await overflowOrCrushed(page)),
-  ...(await cutText(page)),
-];
+const TIGHT = [overflow, crushed, cutText];
 
 /** Pages are tried two at a time, each in a window of its own. */
 const WINDOWS = 2;

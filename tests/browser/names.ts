@@ -40,8 +40,12 @@ export async function nameFaults(page: Page): Promise<string[]> {
   const inside = new Map<string, string[]>();
   for (const node of nodes) {
     if (node.role?.value !== 'StaticText') continue;
-    for (let up = byId.get(node.parentId!); up; up = byId.get(up.parentId!))
-      inside.set(up.nodeId, [...(inside.get(up.nodeId) ?? []), node.name?.value ?? '']);
+    for (let up = byId.get(node.parentId!); up; up = byId.get(up.parentId!)) {
+      if (!TEXT.has(up.role?.value ?? '')) continue;
+      const said = inside.get(up.nodeId) ?? [];
+      said.push(node.name?.value ?? '');
+      inside.set(up.nodeId, said);
+    }
   }
   /** The named groups around a control, and the sentence or the cell it stands in. */
   const around = (node: Node) => {
