@@ -58,21 +58,32 @@ async function indexInPage(): Promise<Index<Found>> {
     await loaded.options({ baseUrl: '${site.base}' });
     return loaded;
   })()`);
-  return {
-    search: async (words) => {
-      // Kept in the page: searched again, with more of the index fetched, they could be others.
-      const found = await index.evaluateHandle(
-        async (loaded, asked) => (await loaded.search(asked)).results,
-        words,
-      );
-      const hits = await found.evaluate((results) =>
-        results.map(({ id, score, words }) => ({ id, score, words })),
-      );
-      // Only the best are looked up, as in the dialog.
-      const pageOf = (id: string) =>
-        found.evaluate((results, wanted) => results.find((hit) => hit.id === wanted)!.data(), id);
-      return { results: hits.map((hit) => ({ ...hit, data: () => pageOf(hit.id) })) };
-    },
+  // Questions share their words: each is searched once, and each page it finds is fetched once.
+  const search = once(async (words) => {
+    // Kept in the page: searched again, with more of the index fetched, they could be others.
+    const found = await index.evaluateHandle(
+      async (loaded, asked) => (await loaded.search(asked)).results,
+      words,
+    );
+    const hits = await found.evaluate((results) =>
+      results.map(({ id, score, words }) => ({ id, score, words })),
+    );
+    // Only the best are looked up, as in the dialog.
+    const pageOf = once((id) =>
+      found.evaluate((results, wanted) => results.find((hit) => hit.id === wanted)!.data(), id),
+    );
+    return { results: hits.map((hit) => ({ ...hit, data: () => pageOf(hit.id) })) };
+  });
+  return { search };
+}
+
+/** What was asked before is answered as it was then. */
+function once<T>(ask: (asked: string) => T): (asked: string) => T {
+  const known = new Map<string, T>();
+  return (asked) => {
+    const answer = known.get(asked) ?? ask(asked);
+    known.set(asked, answer);
+    return answer;
   };
 }
 
