@@ -4,8 +4,11 @@ import { expect, test } from 'vitest';
 /** Runs one small file, as a developer would, and only the tests of this name. */
 const run = (name: string) =>
   spawnSync(
-    'npx',
-    ['vitest', 'run', '--project', 'unit', '-t', name, 'tests/house/source-keys.test.ts'],
+    process.execPath,
+    [
+      ...['node_modules/vitest/vitest.mjs', 'run', '--project', 'unit', '-t', name],
+      'tests/house/source-keys.test.ts',
+    ],
     { encoding: 'utf8', env: { ...process.env, VITEST: undefined } },
   );
 
