@@ -5,6 +5,8 @@ import { Component, options } from 'preact';
 // undone, the last first; what was drawn is then translated as anything new is.
 
 type Maybe<T> = T | null | undefined;
+/** What a part is told once it was drawn: all in it is as it was drawn, in English. */
+export const DRAWN = 'drawn';
 const watched = new Set<Element>();
 let observer: MutationObserver | undefined;
 /** What others did to the parts since they were drawn. */
@@ -41,18 +43,26 @@ export function drawAsLeft(nodes: readonly Maybe<Node>[], draw: () => void): voi
   const all = [...done, ...(observer?.takeRecords() ?? [])];
   observer?.disconnect();
   // Where it cannot be told in which part, it may be in any.
-  const isHere = ({ target }: MutationRecord) => parts.has(undefined) || parts.has(partOf(target));
+  const isAny = parts.has(undefined);
+  const isHere = ({ target }: MutationRecord) =>
+    isAny || [...parts].some((part) => part?.contains(target));
   done = all.filter((record) => !isHere(record));
   try {
     for (const record of all.filter(isHere).reverse()) undo(record);
     draw();
+    for (const part of isAny ? watched : parts) part?.dispatchEvent(new Event(DRAWN));
   } finally {
     watched.forEach(watch);
   }
 }
 
-const partOf = (node: Maybe<Node>): Maybe<Element> =>
-  (node instanceof Element ? node : node?.parentElement)?.closest('[data-island]');
+/** What is drawn by itself: a live part, or what goes on within one, as a clock does. None where it was taken out. */
+function partOf(node: Maybe<Node>): Maybe<Element> {
+  const part = (node instanceof Element ? node : node?.parentElement)?.closest(
+    '[data-island], [data-ticks]',
+  );
+  return part?.isConnected ? part : undefined;
+}
 
 function undo({ target, oldValue, addedNodes, removedNodes, nextSibling }: MutationRecord): void {
   if (target instanceof CharacterData) target.data = oldValue ?? '';

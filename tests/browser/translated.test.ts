@@ -1,10 +1,11 @@
 import type { Page } from 'playwright-core';
 import { describe, test } from 'vitest';
 import { openPage, wakeWorksheets } from './browser.ts';
+import { beginRun, test as run } from './records.ts';
 
 /**
  * How browsers translate a page, put into it as a script: texts that follow each other are taken for one sentence.
- * Here a translation is the same in capitals; what is drawn later is translated too.
+ * Here a translation is the same in capitals; what is drawn later is translated too, a moment later.
  */
 const WAYS = {
   'by elements in place of its texts': `(first, all) => {
@@ -23,7 +24,7 @@ const translator = (say: string) => `{
     const texts = [];
     while (walker.nextNode()) texts.push(walker.currentNode);
     for (const text of texts) {
-      if (!text.data || text.parentElement?.closest('font, math, svg, select, script, style') !== null) continue;
+      if (!text.data || text.parentElement?.closest('font, math, svg, script, style') !== null) continue;
       let all = text.data;
       for (let next; (next = text.nextSibling) instanceof Text && next.data; ) {
         all += next.data;
@@ -34,9 +35,9 @@ const translator = (say: string) => `{
     }
   };
   translate(document.body);
-  new MutationObserver((records) => {
+  new MutationObserver((records) => setTimeout(() => {
     for (const { target } of records) translate(target instanceof Text ? target.parentNode ?? target : target);
-  }).observe(document.body, { childList: true, characterData: true, subtree: true });
+  }, 30)).observe(document.body, { childList: true, characterData: true, subtree: true });
 }`;
 
 /** All that the worksheets of a page say, once it is said; whichever letters it is in. */
@@ -59,7 +60,9 @@ async function typedInto(path: string, translate = '') {
     await wakeWorksheets(page);
     const fields = page.locator('main .worksheet input[type="text"]:visible');
     const seen = [];
-    for (const text of ['3', '-7', '40']) {
+    for (const [index, text] of ['3', '-7', '40'].entries()) {
+      // The name of a unit is translated too, and may be all that a list knows of it.
+      await page.locator('main .worksheet select.unit:visible').first().selectOption({ index });
       for (const at of [0, 1, 2]) await fields.nth(at).fill(text);
       seen.push(await said(page));
     }
@@ -77,3 +80,22 @@ describe.concurrent.each(Object.entries(WAYS))('translated %s', (_, say) => {
     expect(translated).toEqual(inEnglish);
   });
 });
+
+run.concurrent(
+  'a step of the run stays translated while its clock goes on',
+  async ({ expect, page }) => {
+    const clock = page.locator('.clock-figures');
+    await beginRun(page);
+    await page.getByRole('button', { name: /^Next/ }).click();
+    await page.getByRole('button', { name: /Foam made/ }).click();
+    await page.evaluate(translator(WAYS['by elements in place of its texts']));
+    // A second goes by in which nothing but the clock is drawn, once what was new with the step is read out and stored.
+    const staysForASecond = async () => {
+      const said = await page.locator('.run-harms > font').first().elementHandle({ timeout: 500 });
+      const at = await clock.innerText();
+      await expect.poll(() => clock.innerText(), { timeout: 5000 }).not.toBe(at);
+      return said?.evaluate(({ isConnected }) => isConnected);
+    };
+    await expect.poll(staysForASecond, { timeout: 10_000 }).toBe(true);
+  },
+);

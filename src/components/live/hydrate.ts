@@ -80,7 +80,7 @@ const LATE = 15_000;
 const missing = new Set<HTMLElement>();
 /** What was typed into parts that did not wake, kept for this page loaded again. */
 const EARLY = `suds.early.${location.pathname}`;
-/** The unit a number is typed in has no id of its own. */
+/** The unit a number is typed in has no id of its own; it is known by its place, for a browser may translate its name. */
 const unitBeside = (field: HTMLElement) =>
   field.closest('.field')?.querySelector<HTMLSelectElement>('select.unit');
 
@@ -98,7 +98,7 @@ function asleep(place: HTMLElement): void {
       )
       .map((field) => {
         const { id, value, checked } = field;
-        return { id, value, checked, unit: unitBeside(field)?.value };
+        return { id, value, checked, unit: unitBeside(field)?.selectedIndex };
       });
     try {
       sessionStorage.setItem(EARLY, JSON.stringify(typed));
@@ -114,14 +114,14 @@ function typeAgain(): void {
   try {
     const typed = JSON.parse(sessionStorage.getItem(EARLY) ?? '[]') as {
       id: string;
-      unit: string;
+      unit: number;
     }[];
     sessionStorage.removeItem(EARLY);
     for (const { id, unit, ...entered } of typed) {
       const field = document.getElementById(id);
       if (!field) continue;
       const units = unitBeside(field);
-      if (units) units.value = unit;
+      if (units) units.selectedIndex = unit;
       Object.assign(field, entered).dataset.early = '';
       wake(field.closest<HTMLElement>('[data-island]')!);
     }

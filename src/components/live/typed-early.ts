@@ -21,22 +21,23 @@ export function typedEarly(place: HTMLElement): () => Promise<void> {
   );
   const picked = lists
     .filter((list) => [...list.options].some((o) => o.selected !== o.defaultSelected))
-    .map((list) => ({ list, value: list.value }));
+    // By its place: a browser that translates may have changed its words, and those of some are their value.
+    .map((list) => ({ list, at: list.selectedIndex }));
   const beside = typed
     .map(({ input }) => input.closest('.field')?.querySelector<HTMLSelectElement>('select.unit'))
-    .flatMap((list) => (list ? [{ list, value: list.value }] : []));
+    .flatMap((list) => (list ? [{ list, at: list.selectedIndex }] : []));
   const tell = (element: HTMLElement, event: string) =>
     element.dispatchEvent(new Event(event, { bubbles: true }));
   const types = [
     // A unit first: the number typed is one of those.
-    ...picked.map(({ list, value }) => () => {
-      list.value = value;
+    ...picked.map(({ list, at }) => () => {
+      list.selectedIndex = at;
       tell(list, 'change');
     }),
     // That of the page as it was read, where the reader’s own is another.
-    ...beside.map(({ list, value }) => () => {
-      if (list.value === value) return;
-      list.value = value;
+    ...beside.map(({ list, at }) => () => {
+      if (list.selectedIndex === at) return;
+      list.selectedIndex = at;
       tell(list, 'change');
     }),
     ...chosen.map((input) => () => {

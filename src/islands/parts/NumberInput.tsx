@@ -68,8 +68,12 @@ export function NumberInput(props: Props) {
               class="unit"
               aria-label={`Unit of ${field.label}`}
               value={unit}
-              onChange={(event) =>
-                onEntry({ ...entry, d: { ...entry?.d, [system]: event.currentTarget.value } })
+              // By its place: the name of one, which a browser may translate, is its value.
+              onChange={({ currentTarget }) =>
+                onEntry({
+                  ...entry,
+                  d: { ...entry?.d, [system]: units[currentTarget.selectedIndex]?.id },
+                })
               }
             >
               {/* One whose name is its id needs no value: the page is lighter. */}

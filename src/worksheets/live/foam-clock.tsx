@@ -37,7 +37,11 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
   // Nothing left to know is neither.
   const state = setBack || left! <= 0 ? 'over' : left! < inHand! / 4 ? 'late' : '';
   return (
-    <section class={`foam-clock ${state} ${short ? 'short' : ''}`} aria-label="Foam clock">
+    <section
+      class={`foam-clock ${state} ${short ? 'short' : ''}`}
+      aria-label="Foam clock"
+      data-ticks=""
+    >
       <p class="clock-figures" role="timer" aria-label="Time since the foam was made">
         {setBack ? '?' : onClock(seconds ?? 0)}
       </p>
@@ -151,7 +155,8 @@ function useNow(started: number | undefined): number {
       const at = Date.now();
       lookAtClock(at, seen);
       seen = Math.max(seen, at);
-      setNow(at);
+      // In whole seconds: what is drawn in between is the same.
+      setNow(started === undefined ? at : at - ((at - started) % 1000));
     };
     look();
     if (started === undefined) return;

@@ -1,4 +1,5 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { DRAWN } from '../../../islands/as-left.ts';
 import { ended } from '../../../islands/ended.ts';
 import { useSettled } from '../../../islands/hooks.ts';
 
@@ -19,9 +20,11 @@ export function ReadOut() {
       [...part.querySelectorAll(LINES)].map((line) => ended(line.textContent.trim()));
     heard.current = lines();
     // The break behind the last tells a part without lines from one that is not read yet.
-    const watch = new MutationObserver(() => show(`${lines().join('\n')}\n`));
-    watch.observe(part, { childList: true, characterData: true, subtree: true });
-    return () => watch.disconnect();
+    const look = () => show(`${lines().join('\n')}\n`);
+    // Whatever else changes there, a translation say, is nothing new; and to draw for it would undo it without end.
+    const drawn = part.closest('[data-island]');
+    drawn?.addEventListener(DRAWN, look);
+    return () => drawn?.removeEventListener(DRAWN, look);
   }, []);
   return (
     <p class="unseen" role="status" ref={place}>
