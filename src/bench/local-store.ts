@@ -23,7 +23,10 @@ export function markUnstored(mark: typeof UNSTORED | typeof UNHELD, on: boolean)
 /** The reader's own store, or nothing where the browser keeps none. */
 export function localStore(): Storage | undefined {
   try {
-    return globalThis.localStorage ?? undefined;
+    const store = globalThis.localStorage ?? undefined;
+    // What blocks trackers may leave one there that refuses all that is asked of it.
+    store?.getItem('');
+    return store;
   } catch {
     return undefined;
   }

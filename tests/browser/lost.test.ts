@@ -85,6 +85,20 @@ describe.concurrent('a script that every page has', () => {
     expect(await page.locator('#notices > *').count()).toBe(1);
   });
 
+  test('is missed where something that blocks scripts breaks it', async ({
+    expect,
+    opened,
+    page,
+  }) => {
+    await opened.context.addInitScript(() => {
+      window.IntersectionObserver = undefined as never;
+    });
+    await page.clock.install();
+    await opened.go('first-batch/');
+    await page.clock.fastForward('00:20');
+    await expect.poll(() => notices(page)).toContain('it may show its example');
+  });
+
   test('is not missed where it came', async ({ expect, opened, page }) => {
     await page.clock.install();
     for (const path of ['first-batch/', 'glossary/']) {
@@ -166,6 +180,25 @@ describe.concurrent('what is fetched once it is asked for', () => {
     await take.click();
     expect(JSON.parse(await text(await taking)).batches).toHaveLength(1);
   });
+});
+
+test('a store that refuses whatever is asked of it is none, and the page computes', async ({
+  expect,
+  opened,
+  page,
+}) => {
+  await opened.context.addInitScript(() => {
+    for (const name of ['getItem', 'setItem', 'removeItem'] as const)
+      Storage.prototype[name] = () => {
+        throw new DOMException('blocked', 'SecurityError');
+      };
+  });
+  await opened.go('mix/proportion/');
+  const answer = page.locator('.result.answer').first();
+  const before = await answer.innerText();
+  await page.locator('#proportion-volume').fill('33');
+  await expect.poll(() => answer.innerText()).not.toBe(before);
+  expect(await notices(page)).toContain('refused to store');
 });
 
 /** Types before any part of the page is awake, and lets them wake then. */

@@ -22,6 +22,25 @@ test('what a browser puts back into a form on going back is not taken for typing
   expect(await kept()).toEqual([]);
 });
 
+test('a page that is saved has in its fields what its results are of', async () => {
+  const { page, close } = await openPage('mix/proportion/');
+  await wakeWorksheets(page);
+  const volume = page.locator('#proportion-volume');
+  await page.locator('#proportion-volume + select').selectOption('gal');
+  await volume.fill('33');
+  await page.getByLabel('An oven-dry density').check();
+  await page.locator('.result.answer .number').first().click();
+  const saved = await page.content();
+  await close();
+  const opened = await openPage('glossary/');
+  await opened.page.setContent(saved.replaceAll(/<script.*?<\/script>/gs, ''));
+  const there = (select: string) => opened.page.locator(select);
+  expect(await there('#proportion-volume').inputValue()).toBe('33');
+  expect(await there('#proportion-volume + select').inputValue()).toBe('gal');
+  expect(await opened.page.getByLabel('An oven-dry density').isChecked()).toBe(true);
+  await opened.close();
+});
+
 test('a line of the check list that a browser puts back as ticked stays ticked', async () => {
   const { page, go } = opened;
   await go('safety/setting-up/');

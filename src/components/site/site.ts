@@ -149,10 +149,6 @@ if (!CSS.supports('selector(::details-content)'))
       fold.open = true;
   });
 
-// Boot.js says so where this has not come after a while, or a script has failed. What wakes worksheets comes behind it.
-document.body.dataset.came = '';
-if (!document.querySelector('[data-island]')) document.querySelector('#notices > p')?.remove();
-
 const units = button('units');
 const theme = button('theme-turn');
 const search = button('search-open');
@@ -164,3 +160,10 @@ if (save) saveButton(save);
 offline().catch(() => {
   // No worker (private window, plain http): the site works, with a network.
 });
+
+// Boot.js says so where this has not come after a while, or a script has failed. Where there are parts to wake, what
+// wakes them, which comes behind this, says that all is there.
+if (!document.querySelector('[data-island]')) {
+  document.body.dataset.came = '';
+  document.querySelector('#notices > p')?.remove();
+}
