@@ -95,3 +95,14 @@ test.each([
     await close();
   },
 );
+
+test('light colours that were chosen stay, where a browser darkens pages by itself', async () => {
+  const { page, context, close } = await openPage('mix/proportion/', { theme: 'dark' });
+  await page.locator('[data-theme-turn]').click();
+  const drawing = page.locator('figure').first();
+  const before = await drawing.screenshot();
+  const cdp = await context.newCDPSession(page);
+  await cdp.send('Emulation.setAutoDarkModeOverride', { enabled: true });
+  expect((await drawing.screenshot()).equals(before)).toBe(true);
+  await close();
+});

@@ -91,6 +91,21 @@ function once<T>(ask: (asked: string) => T): (asked: string) => T {
 const opensAt = (page: Found, [asked, wanted]: Question) =>
   (wanted.includes('#') ? bestSection(page, asked)!.url : page.url).slice(site.base.length);
 
+test('the words by which the search finds a page are not in what is copied of it', async () => {
+  const { page, close } = await openPage('mix/proportion/');
+  const [words, copied] = await page.evaluate(() => {
+    getSelection()!.selectAllChildren(document.querySelector('main')!);
+    return [
+      document.querySelector('[data-pagefind-meta="keywords"]')!.textContent,
+      `${getSelection()}`,
+    ];
+  });
+  expect(words).toContain('w/c');
+  expect(copied).toContain('How much of each');
+  expect(copied).not.toContain(words);
+  await close();
+});
+
 describe('the search', () => {
   test('answers what makers ask, among the first three or as the first', async () => {
     const index = await indexInPage();
