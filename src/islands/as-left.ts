@@ -66,7 +66,10 @@ function partOf(node: Maybe<Node>): Maybe<Element> {
 
 function undo({ target, oldValue, addedNodes, removedNodes, nextSibling }: MutationRecord): void {
   if (target instanceof CharacterData) target.data = oldValue ?? '';
-  for (const node of addedNodes) if (node.parentNode === target) target.removeChild(node);
+  // What an extension wrapped around the field that is typed in stays: moved, the field would lose the focus, and keys.
+  for (const node of addedNodes)
+    if (node.parentNode === target && !node.contains(document.activeElement))
+      target.removeChild(node);
   const before = nextSibling?.parentNode === target ? nextSibling : null;
-  for (const node of removedNodes) target.insertBefore(node, before);
+  for (const node of removedNodes) if (!node.isConnected) target.insertBefore(node, before);
 }

@@ -99,3 +99,27 @@ run.concurrent(
     await expect.poll(staysForASecond, { timeout: 10_000 }).toBe(true);
   },
 );
+
+run.concurrent(
+  'an extension that wraps what has the focus takes no key',
+  async ({ expect, opened, page }) => {
+    await opened.go('mix/proportion/');
+    await wakeWorksheets(page);
+    await page.evaluate(() => {
+      document.addEventListener('focusin', ({ target }) => {
+        const field = target as HTMLElement;
+        if (field.parentElement?.matches('.around')) return;
+        const around = document.createElement('span');
+        around.className = 'around';
+        field.replaceWith(around);
+        around.append(field);
+        field.focus();
+      });
+    });
+    const volume = page.locator('#proportion-volume');
+    await volume.focus();
+    await page.keyboard.press('ControlOrMeta+a');
+    await page.keyboard.type('33.5', { delay: 20 });
+    expect(await volume.inputValue()).toBe('33.5');
+  },
+);
