@@ -172,23 +172,6 @@ addEventListener('storage', ({ key }) => isOurs(key) && idle(wakeAll));
 addEventListener('beforeprint', wakeAll);
 typeAgain();
 
-// A page that is saved keeps what its fields began with, not what stands in them: the example, beside results that are
-// the reader’s. So whenever the focus leaves, for the menu that saves it too, they begin with what stands there.
-addEventListener(
-  'blur',
-  () => {
-    const awake = document.querySelectorAll<HTMLInputElement & HTMLOptionElement>(
-      '[data-awake="yes"] :is(input, textarea, option)',
-    );
-    for (const one of awake) {
-      one.defaultValue = one.value;
-      one.defaultChecked = one.checked;
-      one.defaultSelected = one.selected;
-    }
-  },
-  true,
-);
-
 // What boot.js says of a script that is late is no longer so, nor will be: site.ts came with this one.
 document.body.dataset.came = '';
 document.querySelector('#notices > p')?.remove();

@@ -40,12 +40,22 @@ export async function mount(
     place,
   );
   watchPart(place);
+  // A page that is saved keeps what its fields began with, not what stands in them: the example, beside results that are
+  // the reader’s. So whenever the focus leaves, for the menu that saves it too, they begin with what stands there.
+  const begin = () => {
+    for (const one of fields(place)) {
+      one.defaultValue = one.value;
+      one.defaultChecked = one.checked;
+      one.defaultSelected = one.selected;
+    }
+  };
+  addEventListener('blur', begin, true);
   if (again) await again();
 }
 
 /** Whether anything was typed or chosen before the part woke. */
 const isTyped = (place: HTMLElement) =>
-  [...place.querySelectorAll<Told>('input, textarea, option')].some(
+  fields(place).some(
     (one) =>
       'early' in one.dataset ||
       (one.type !== 'checkbox' && one.value !== (one.defaultValue ?? one.value)) ||
@@ -53,6 +63,7 @@ const isTyped = (place: HTMLElement) =>
       one.selected !== one.defaultSelected ||
       one.files?.length,
   );
+const fields = (place: HTMLElement) => [...place.querySelectorAll<Told>('input, textarea, option')];
 type Told = HTMLInputElement & HTMLOptionElement;
 
 /** The formulas were typeset at build time; what stands in the page is what is kept. */
