@@ -32,21 +32,21 @@ const HEAVIER = {
   // Eight worksheets on one page, the dose as it was answered, whose plan is weighed, and where the foam is assumed.
   'first-batch/': 93_850,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam, or that none do.
-  'mix/proportion/': 61_700,
+  'mix/proportion/': 61_850,
   // Two ways to count age, from typed days or a logger’s file, nights nobody read, and two pictures with their words.
-  'curing/temperature-and-age/': 55_300,
+  'curing/temperature-and-age/': 55_350,
   // Two strengths against two frosts, with whose air it is and what its hours count as, and neither before 16 of them.
-  'curing/frost/': 54_150,
+  'curing/frost/': 54_200,
   // The rules of three countries, growth found from the reader's own cubes, and the set that European class 1 wants.
-  'curing/plan/': 55_200,
+  'curing/plan/': 55_300,
   // How long by drainage and by density, for foam of which a share is planned to die, and how sure its rate is.
-  'foam/time-in-hand/': 55_450,
+  'foam/time-in-hand/': 55_600,
   // The odds of landing by trials, with what the reader's foam is known to.
-  'mix/how-close/': 49_300,
+  'mix/how-close/': 49_450,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
-  'mix/correct/': 56_150,
+  'mix/correct/': 56_300,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 60_700,
+  'bench/': 60_800,
   // The whole of a batch, its log and its comparison, and which of its readings cannot be.
   'bench/run/': 94_350,
   'batch-records/batch/': 82_850,
@@ -55,25 +55,25 @@ const HEAVIER = {
   'batch-records/': 70_100,
   'batch-records/keep/': 58_550,
   // Four worksheets, two of them with the carbonate balance, and what pH or soda no foam bears.
-  'water/softening/': 63_200,
+  'water/softening/': 63_250,
   // The carbonate balance of a water, from its ions or its total, each species of it, and what pH no foam bears.
-  'water/balance/': 51_950,
+  'water/balance/': 52_050,
   // Two waters into one, the picture of it, and the pH of each and of both.
-  'water/blending/': 55_100,
+  'water/blending/': 55_150,
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
-  'foam/air/': 50_350,
+  'foam/air/': 50_450,
   // When it may be stripped, by strength or by bars, what strength the mix has by then, and whether a jerk uses it up.
-  'demoulding/when-to-strip/': 52_150,
+  'demoulding/when-to-strip/': 52_250,
   // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
-  'curing/strength/': 51_000,
+  'curing/strength/': 51_150,
   // All of a lifting job, row by row, with what is said of one lift.
   'demoulding/lift/': 49_900,
   // One part held in seven ways, beside one another, and its picture.
-  'demoulding/handling/': 52_150,
+  'demoulding/handling/': 52_250,
   // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.
   'curing/heat-inside/': 63_650,
   // Three ways to a time of setting, what quickens it, what more water does, and what is too cold, too hot or frozen.
-  'curing/set/': 51_500,
+  'curing/set/': 51_600,
 };
 
 /**
