@@ -34,9 +34,9 @@ const HEAVIER = {
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam, or that none do.
   'mix/proportion/': 61_850,
   // Two ways to count age, from typed days or a logger’s file, nights nobody read, and two pictures with their words.
-  'curing/temperature-and-age/': 55_350,
+  'curing/temperature-and-age/': 55_450,
   // Two strengths against two frosts, with whose air it is and what its hours count as, and neither before 16 of them.
-  'curing/frost/': 54_200,
+  'curing/frost/': 54_300,
   // The rules of three countries, growth found from the reader's own cubes, and the set that European class 1 wants.
   'curing/plan/': 55_300,
   // How long by drainage and by density, for foam of which a share is planned to die, and how sure its rate is.
@@ -53,7 +53,7 @@ const HEAVIER = {
   'batch-records/learn/': 70_650,
   'batch-records/compare/': 73_850,
   'batch-records/': 70_100,
-  'batch-records/keep/': 58_550,
+  'batch-records/keep/': 58_600,
   // Four worksheets, two of them with the carbonate balance, and what pH or soda no foam bears.
   'water/softening/': 63_250,
   // The carbonate balance of a water, from its ions or its total, each species of it, and what pH no foam bears.
@@ -61,15 +61,15 @@ const HEAVIER = {
   // Two waters into one, the picture of it, and the pH of each and of both.
   'water/blending/': 55_150,
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
-  'foam/air/': 50_450,
+  'foam/air/': 50_500,
   // When it may be stripped, by strength or by bars, what strength the mix has by then, and whether a jerk uses it up.
-  'demoulding/when-to-strip/': 52_250,
+  'demoulding/when-to-strip/': 52_350,
   // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
-  'curing/strength/': 51_150,
+  'curing/strength/': 51_200,
   // All of a lifting job, row by row, with what is said of one lift.
   'demoulding/lift/': 49_900,
   // One part held in seven ways, beside one another, and its picture.
-  'demoulding/handling/': 52_250,
+  'demoulding/handling/': 52_350,
   // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.
   'curing/heat-inside/': 63_650,
   // Three ways to a time of setting, what quickens it, what more water does, and what is too cold, too hot or frozen.
