@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { openPage } from './browser.ts';
+import { openPage, wakeWorksheets } from './browser.ts';
 
 /** Pairs that carry text, and the pairs that only have to be seen: edges, marks, focus. */
 const TEXT = [
@@ -98,11 +98,13 @@ test.each([
 
 test('light colours that were chosen stay, where a browser darkens pages by itself', async () => {
   const { page, context, close } = await openPage('mix/proportion/', { theme: 'dark' });
+  await wakeWorksheets(page);
   await page.locator('[data-theme-turn]').click();
+  await page.evaluate(() => document.fonts.ready);
   const drawing = page.locator('figure').first();
   const before = await drawing.screenshot();
   const cdp = await context.newCDPSession(page);
   await cdp.send('Emulation.setAutoDarkModeOverride', { enabled: true });
-  expect((await drawing.screenshot()).equals(before)).toBe(true);
+  await expect.poll(async () => (await drawing.screenshot()).equals(before)).toBe(true);
   await close();
 });
