@@ -40,17 +40,18 @@ const watch = (part: Element) =>
 /** Draws in the parts that hold some nodes, each as it was left. */
 export function drawAsLeft(nodes: readonly Maybe<Node>[], draw: () => void): void {
   const parts = new Set(nodes.map(partOf));
-  const all = [...done, ...(observer?.takeRecords() ?? [])];
+  done.push(...(observer?.takeRecords() ?? []));
   observer?.disconnect();
   // Where it cannot be told in which part, it may be in any.
   const isAny = parts.has(undefined);
   const isHere = ({ target }: MutationRecord) =>
-    isAny || [...parts].some((part) => part?.contains(target));
-  done = all.filter((record) => !isHere(record));
+    isAny || [...parts].some((part) => part!.contains(target));
+  const here = done.filter(isHere);
+  done = done.filter((record) => !isHere(record));
   try {
-    for (const record of all.filter(isHere).reverse()) undo(record);
+    for (const record of here.reverse()) undo(record);
     draw();
-    for (const part of isAny ? watched : parts) part?.dispatchEvent(new Event(DRAWN));
+    for (const part of isAny ? watched : parts) part!.dispatchEvent(new Event(DRAWN));
   } finally {
     watched.forEach(watch);
   }
@@ -65,11 +66,12 @@ function partOf(node: Maybe<Node>): Maybe<Element> {
 }
 
 function undo({ target, oldValue, addedNodes, removedNodes, nextSibling }: MutationRecord): void {
+  // What a text area begins with, the one thing that has a wrap, is our own doing (mount.tsx), and never in sight.
+  if ('wrap' in target) return;
   if (target instanceof CharacterData) target.data = oldValue ?? '';
   // What an extension wrapped around the field that is typed in stays: moved, the field would lose the focus, and keys.
-  for (const node of addedNodes)
-    if (node.parentNode === target && !node.contains(document.activeElement))
-      target.removeChild(node);
+  for (const node of addedNodes as NodeListOf<ChildNode>)
+    if (node.parentNode === target && !node.contains(document.activeElement)) node.remove();
   const before = nextSibling?.parentNode === target ? nextSibling : null;
   for (const node of removedNodes) if (!node.isConnected) target.insertBefore(node, before);
 }

@@ -41,6 +41,19 @@ test('a page that is saved has in its fields what its results are of', async () 
   await opened.close();
 });
 
+test('a page that is saved has in its boxes of many lines what its results are of', async () => {
+  const { page, close } = await openPage('foam/drainage/');
+  await wakeWorksheets(page);
+  const box = page.locator('.field.lines textarea').first();
+  const lines = '0\t0\n10\t40\n20\t60\n30\t70';
+  await box.fill(lines);
+  // What is drawn afterwards leaves it so.
+  await page.locator('main .worksheet input[type="text"]:visible').first().press('Tab');
+  await page.waitForTimeout(1200);
+  expect(await box.evaluate((it) => (it as HTMLTextAreaElement).defaultValue)).toBe(lines);
+  await close();
+});
+
 test('a line of the check list that a browser puts back as ticked stays ticked', async () => {
   const { page, go } = opened;
   await go('safety/setting-up/');
