@@ -164,6 +164,7 @@ test('what only tells that a number is not sure is told how to say so', () => {
     ['< 0.5', '0.5'],
     // Its sign is no such word.
     ['about minus 7', 'minus 7'],
+    ['about negative 7', 'negative 7'],
   ] as const) {
     expect(problem(t), t).toBe(`It: ‘${t}’ is not a number. Enter ${alone} alone.`);
     expect(problem(t, '1 °dH'), t).toMatch(/ alone, and its ± in the field beside it\.$/);

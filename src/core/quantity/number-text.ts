@@ -16,7 +16,7 @@ const GROUP = '[\\u00a0\\u2007\\u2009\\u202f]';
 /** They, or the apostrophes of a Swiss bill. */
 const WHOLE_GROUP = `(?:${GROUP}|['\u2019])`;
 
-const SIGN = /^(?:[+-]\s*|(?:minus|negative)\s+)/i;
+const SIGN = /^(?:[+-]|minus|negative)\s*/i;
 const FRACTION = /^(?:(\d+)(?:\s+(?:and\s+)?|-))?(\d+)\s*[/\u2044\u2215]\s*(\d+)/;
 const GROUPED = new RegExp(`^\\d{1,3}(?:(${WHOLE_GROUP})\\d{3})(?:\\1\\d{3})*(?!\\d)`);
 /** Decimals grouped in threes, the last group of one to three. */

@@ -46,7 +46,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
 }
 
 /** A number behind words or signs that say it is not sure: `ca. 15`, `~18 °d`. */
-const WORDED = /^[\p{L}\s.:~≈≃<>≤≥]+?(?<![.\d])((?:minus )?\d.*)$/iu;
+const WORDED = /^[\p{L}\s.:~≈≃<>≤≥]+?(?<![.\d])((?:(?:minus|negative)\s*)?\d.*)$/iu;
 /** Two numbers that say between which it lies: `17–19 °dH`. */
 const RANGE = /^[\d.,]+\s*(?:[-\u2014]|to)\s*[\d.,]+(?![-\d])[^\d]*$/;
 const beside = ({ plusMinus }: NumberField) =>

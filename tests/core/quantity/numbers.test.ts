@@ -43,6 +43,7 @@ describe('numbers', () => {
     ['minus 5', -5],
     ['Minus 1 1/2', -1.5],
     ['negative 5', -5],
+    ['minus5', -5],
     ['-1 1/2', -1.5],
     ['  7\u00a0', 7],
     ['\ufeff7\u200b', 7],

@@ -55,6 +55,13 @@ test.each([
   expect(await benched(text, { order: 'day' })).toBe('0\t20.1\n1\t21.5');
 });
 
+test('a minus said in words is the sign of what stands behind it', async () => {
+  for (const between of [' ', '\t', ';'])
+    expect(await degrees(`10:00${between}minus 3\n11:00${between}Negative 4.5`)).toEqual([
+      -3, -4.5,
+    ]);
+});
+
 test('hours count from the casting, and readings before it are said to be left aside', async () => {
   const log = await read('2026-05-08 13:00;18\n2026-05-08 15:00;22\n2026-05-08 16:00;23');
   const brought = toBench(log, Date.UTC(2026, 4, 8, 14) / 1000, 'metric');

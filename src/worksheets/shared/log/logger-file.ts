@@ -125,9 +125,11 @@ const NAMED = new RegExp(
   'giu',
 );
 
-/** Months by name as numbers: then no order of day and month is in doubt. */
+/** Left as a word it would be a cell of its own, and frost be read as warmth. */
+const MINUS = /(?<![\p{L}\d])(?:minus|negative)[ \u00a0]*(?=[.,]?\d)/giu;
+/** Months by name as numbers: then no order of day and month is in doubt; and a minus said in words as a sign. */
 const inNumbers = (text: string) =>
-  text.replaceAll(NAMED, (_, d1, m1, m2, d2, y1, y2) => {
+  text.replaceAll(MINUS, '-').replaceAll(NAMED, (_, d1, m1, m2, d2, y1, y2) => {
     const name = (m1 ?? m2).slice(0, 3).toLowerCase();
     const month = 'janfebmaraprmayjunjulaugsepoctnovdec'.indexOf(name) / 3 + 1;
     const year = y1 ?? y2;
