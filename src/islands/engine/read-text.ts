@@ -7,7 +7,7 @@ import type { Say } from './say.ts';
 
 /**
  * Reads what was typed into a field: its own way of writing put plainly, and a mark that its range decides. What cannot
- * be read is quoted as it was typed.
+ * be read is quoted as plain text.
  */
 export function readText(field: NumberField, typed: string, unit: string, say: Say): Parsed {
   const text = plainText(typed);
