@@ -12,14 +12,16 @@ afterAll(() => void vi.unstubAllGlobals());
 
 type Readings = Partial<Record<ReadingName, string>>;
 /** A step as it is drawn. */
-const drawn = (step: number, readings: Readings, of: typeof plan, over = false) => {
-  const editor = new Editor(batch(readings), () => {});
+const drawn = (step: number, readings: Readings, of: typeof plan, over = false) =>
+  drawnOf(step, batch(readings), of, over);
+function drawnOf(step: number, record: BatchRecord, of: typeof plan, over = false) {
+  const editor = new Editor(record, () => {});
   const { Step } = RUN_STEPS[step]!;
   const html = renderToString(
     h(Step, { editor, plan: of, say, over, undo: undefined, setUndo: () => {} }),
   );
   return html.replaceAll('\u00a0', ' ');
-};
+}
 
 test('a bucket larger than the mix is looked for in what was weighed here', () => {
   const own = { ...plan, example: false };
@@ -95,6 +97,17 @@ test('no foam is named by what is none, and why is said once', () => {
   const wet = drawn(1, { ...mixed, foamDensity: '130' }, { ...plan, example: false });
   expect(wet).toMatch(/Foam to put in: <strong.*Foam of 130 g\/L is wet/s);
 });
+
+test.each(['', 'x', '1 h', '-1'])(
+  'a foam whose ± is ‘%s’ is drawn, and what is wrong stands beside it',
+  (p) => {
+    const { foamDensity } = batch({ foamDensity: '80' }).readings;
+    const record = batch({}, { readings: { foamDensity: { ...foamDensity, p } } });
+    const foam = drawnOf(1, record, plan);
+    expect(foam).toMatch(/id="record-foamDensity-pm-problem"[^>]*>± of Foam density/);
+    expect(foam).not.toContain('no better than one assumed');
+  },
+);
 
 test('the next load is the reader’s own plan’s, and not the example’s', () => {
   const cover = (example: boolean) => drawn(4, {}, { ...plan, loads: 3, example });

@@ -40,7 +40,9 @@ export function foamLook(
 ): Judgement | undefined {
   const foam = readings.at('foamDensity');
   if (!foam || foamDoubt(readings, plan, say)) return undefined;
-  const unsure = unsureFoam(readings.pm('foamDensity'), say);
+  const pm = readings.pm('foamDensity');
+  // What is wrong with a ± that cannot be read stands beside it.
+  const unsure = Number.isFinite(pm) && unsureFoam(pm, say);
   if (unsure) return unsure;
   if (foam >= LIGHT_FOAM) return foamFaultDoubt(foam, say);
   return {
