@@ -59,7 +59,7 @@ const HEAVIER = {
   // The carbonate balance of a water, from its ions or its total, each species of it, and what pH no foam bears.
   'water/balance/': 52_050,
   // Two waters into one, the picture of it, and the pH of each and of both.
-  'water/blending/': 55_150,
+  'water/blending/': 55_250,
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
   'foam/air/': 50_500,
   // When it may be stripped, by strength or by bars, what strength the mix has by then, and whether a jerk uses it up.
