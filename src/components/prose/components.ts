@@ -6,7 +6,19 @@ import Live from './Live.astro';
 import Next from './Next.astro';
 import Pairs from './Pairs.astro';
 import Source from './Source.astro';
+import Table from './Table.astro';
 import Worksheet from './Worksheet.astro';
 
 /** What a chapter may use besides Markdown: a closed set, so that chapters stay alike. */
-export const components = { Amount, Aside, Caution, Decide, Live, Next, Pairs, Source, Worksheet };
+export const components = {
+  Amount,
+  Aside,
+  Caution,
+  Decide,
+  Live,
+  Next,
+  Pairs,
+  Source,
+  Table,
+  Worksheet,
+};

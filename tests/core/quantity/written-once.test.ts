@@ -73,14 +73,14 @@ test('the rule sees what is called a constant, whatever its figure', () => {
 });
 
 test('constants of physics, units and chemistry are written in one place each', () => {
-  const files = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter(
-    (file) => /\.tsx?$/.test(file) && !homes.includes(file.replaceAll('\\', '/')),
+  const files = [src, chapters].flatMap((folder) =>
+    readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((file) => /\.tsx?$/.test(file) && !homes.includes(file.replaceAll('\\', '/')))
+      .map((file) => join(folder, file)),
   );
   expect(files.length).toBeGreaterThan(500);
   expect(
-    files.flatMap((file) =>
-      repeated(readFileSync(join(src, file), 'utf8')).map((what) => `${file}: ${what}`),
-    ),
+    files.flatMap((file) => repeated(readFileSync(file, 'utf8')).map((what) => `${file}: ${what}`)),
   ).toEqual([]);
 });
 

@@ -3,9 +3,8 @@ import type { ReadingName } from '../../../bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../../bench/records/record.ts';
 import { strengthBand } from '../../../core/finished/strength-band.ts';
 import { mixerLoads } from '../../../core/mix/loads.ts';
-import { proportion } from '../../../core/mix/proportion.ts';
-import { batchVolume } from '../../../core/placing/volume.ts';
 import { demo } from '../../demo.ts';
+import { demoMix, demoVolume } from '../../demo-worked.ts';
 
 /** What is invented of each batch; everything else follows by core. */
 const INVENTED = [
@@ -76,18 +75,8 @@ const step = (x: number, size: number) =>
 
 /** Six batches of the demo scenario, invented; what their scale would have read is worked out by core. */
 export function demoBatches(): readonly BatchRecord[] {
-  const { total } = batchVolume({
-    pieces: [{ piece: { shape: 'slab', ...demo.slab }, count: demo.slabs }],
-    settling: 0.03,
-    waste: 0.05,
-  });
+  const mix = demoMix(demoVolume().total);
   return INVENTED.map((made, i) => {
-    const mix = proportion({
-      volume: total,
-      target: { wetDensity: demo.wetDensity },
-      waterCement: demo.waterCement,
-      foamDensity: demo.foam.density,
-    });
     const { each } = mixerLoads({ batch: mix, largestLoad: 0.04, foamBucket: demo.bucket.volume });
     const foamMass = each.foamVolume * made.foam;
     const gas = each.foamVolume * (1 - made.foam / 1000);

@@ -1,0 +1,43 @@
+import { foamingSolution } from '../core/foam/solution.ts';
+import { type ProportionInput, proportion } from '../core/mix/proportion.ts';
+import { batchVolume } from '../core/placing/volume.ts';
+import { demo } from './demo.ts';
+
+/** What the demo reckons with beside its materials. Shares but for `loads` and `priming`, m³. */
+const demoPlan = {
+  settling: 0.03,
+  waste: 0.05,
+  loads: 3,
+  lanceLoss: 0.1,
+  priming: 0.0005,
+} as const;
+
+export const demoSlab = { shape: 'slab', ...demo.slab } as const;
+
+/** How much to make for the demo's slabs, or for so many of them. */
+export const demoVolume = (count: number = demo.slabs) =>
+  batchVolume({ pieces: [{ piece: demoSlab, count }], ...demoPlan });
+
+/** So much of the demo's mix, m³, or of one that differs from it. */
+export const demoMix = (volume: number, otherwise: Partial<ProportionInput> = {}) =>
+  proportion({
+    volume,
+    target: { wetDensity: demo.wetDensity },
+    waterCement: demo.waterCement,
+    foamDensity: demo.foam.density,
+    ...otherwise,
+  });
+
+/** One of the loads its batch is mixed in. */
+export const demoLoad = demoMix(demoVolume().total / demoPlan.loads);
+
+/** The solution for so much of the demo's foam, m³. */
+export const demoSolution = (foamVolume: number) =>
+  foamingSolution({
+    foamVolume,
+    foamDensity: demo.foam.density,
+    partsWater: demo.foam.partsWater,
+    glycerolShare: demo.foam.glycerolShare,
+    lanceLoss: demoPlan.lanceLoss,
+    priming: demoPlan.priming,
+  });
