@@ -4,7 +4,7 @@ import { batchVolume } from '../core/placing/volume.ts';
 import { demo } from './demo.ts';
 
 /** What the demo reckons with beside its materials. Shares but for `loads` and `priming`, m³. */
-const demoPlan = {
+export const demoPlan = {
   settling: 0.03,
   waste: 0.05,
   loads: 3,
