@@ -17,14 +17,14 @@ export interface AmountProps {
   us?: string;
 }
 
-/** `20.0 °C (68.0 °F)`, or `31 to 35 °C (88 to 95 °F)`; a range whose ends are said alike is one number. */
+/** `20.0 °C (68.0 °F)`, or `31 to 35 °C (88 to 95 °F)`; a range whose ends are said alike is one number. Each half stays on its line. */
 export function inBoth({ value, kind, metric, us, ...how }: AmountProps): string {
   const values = typeof value === 'number' ? [value] : value;
   const largest = values.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
   const here = (system: 'metric' | 'us', given: string | undefined) => {
     const unit = handy(largest, kind, given ?? KINDS[kind].shown[system]);
     const said = values.map((each) => formatQuantity(each, kind, unit, precision(kind, how)));
-    const numbers = [...new Set(said.map(({ number }) => number))].join(' to ');
+    const numbers = [...new Set(said.map(({ number }) => number))].join('\u00a0to\u00a0');
     return [numbers, said[0]?.unit].filter(Boolean).join('\u00a0');
   };
   const [first, second] = [here('metric', metric), here('us', us)];
