@@ -3,7 +3,7 @@ import { DAY, ICE_POINT } from '../../../core/quantity/constants.ts';
 import { toUnit } from '../../../core/quantity/convert.ts';
 import { KINDS, unitOf } from '../../../core/quantity/kinds.ts';
 import type { Say } from '../../../islands/engine/say.ts';
-import { Curve, Dot, Plot, type Point } from '../../../islands/plots/Plot.tsx';
+import { Curve, Dot, Level, Plot, type Point } from '../../../islands/plots/Plot.tsx';
 import { spanWords } from '../../shared/words/span-words.ts';
 
 const TARGET = 'target' as const;
@@ -69,13 +69,7 @@ export function AgeCharts({ history, ageAt, until, now, wanted, say }: Props) {
       >
         {(axes) => (
           <>
-            <path
-              class="level"
-              d={`M${axes.x.range()[0]} ${axes.y(wanted.age / DAY)}H${axes.x.range()[1]}`}
-            />
-            <text class="soft" x={(axes.x.range()[0] ?? 0) + 6} y={axes.y(wanted.age / DAY) - 6}>
-              wanted
-            </text>
+            <Level axes={axes} y={wanted.age / DAY} label="wanted" named="start" />
             <Curve
               axes={axes}
               points={[
