@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { findPages, type Index } from '../../src/components/site/search-pages.ts';
+import { findPages, type Index, whole } from '../../src/components/site/search-pages.ts';
 import { bestSection, type Found } from '../../src/components/site/search-sections.ts';
 import { wordsOf } from '../../src/components/site/search-words.ts';
 import { type Opened, openPage, site } from './browser.ts';
@@ -45,22 +45,28 @@ const isAmerican = (asked: string) =>
 const slow = { timeout: 10_000 };
 
 interface Loaded {
-  search(words: string): Promise<{
+  preload(words: string): Promise<void>;
+  /** For these words, or for nothing in particular: then it finds every page. */
+  search(words: string | null): Promise<{
     results: { id: string; score: number; words: number[]; data: () => Promise<Found> }[];
   }>;
 }
 
-/** The index of the tested site, searched in its page. */
-async function indexInPage(): Promise<Index<Found>> {
+/** The index of the tested site, searched in its page; one more of it, with nothing fetched, by another name. */
+async function indexInPage(name = ''): Promise<Index<Found>> {
   // In quotes, since the test runner would take an import for one of its own.
   const index = await page.evaluateHandle<Loaded>(`(async () => {
-    const loaded = await import('${site.base}pagefind/pagefind.js');
+    const loaded = await import('${site.base}pagefind/pagefind.js?ts=${name}');
     await loaded.options({ baseUrl: '${site.base}' });
     return loaded;
   })()`);
+  // Two that wait for one page to be fetched get it with the excerpts of the later; here many ask at a time.
+  await index.evaluate(async (loaded) => {
+    const { results } = await loaded.search(null);
+    await Promise.all(results.map((page) => page.data()));
+  });
   // Questions share their words: each is searched once, and each page it finds is fetched once.
   const search = once(async (words) => {
-    // Kept in the page: searched again, with more of the index fetched, they could be others.
     const found = await index.evaluateHandle(
       async (loaded, asked) => (await loaded.search(asked)).results,
       words,
@@ -74,7 +80,8 @@ async function indexInPage(): Promise<Index<Found>> {
     );
     return { results: hits.map((hit) => ({ ...hit, data: () => pageOf(hit.id) })) };
   });
-  return { search };
+  const preload = once((words) => index.evaluate((loaded, asked) => loaded.preload(asked), words));
+  return whole({ search, preload });
 }
 
 /** What was asked before is answered as it was then. */
@@ -127,6 +134,16 @@ describe('the search', () => {
       hits: [],
       unknown: ['lightning', 'zzqqx'],
     });
+  });
+
+  test('answers alike whatever was asked before', async () => {
+    const words = ['i', 'in', 'out', 'form', 'water', 'mix', 'set', 'strip'];
+    const scores = async (index: Index<Found>, word: string) =>
+      (await index.search(word)).results.map(({ id, score }) => [id, score.toFixed(6)]);
+    const full = await indexInPage();
+    for (const letter of 'abcdefghijklmnopqrstuvwxyz') await full.search(letter);
+    for (const word of words)
+      expect(await scores(await indexInPage(word), word), word).toEqual(await scores(full, word));
   });
 
   test.each([

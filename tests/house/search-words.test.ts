@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { apart } from '../../scripts/site/search.mjs';
-import { findPages, groupsOf, type Index } from '../../src/components/site/search-pages.ts';
+import { findPages, groupsOf, type Index, whole } from '../../src/components/site/search-pages.ts';
 import { bestSection, type Found, wholly } from '../../src/components/site/search-sections.ts';
 import { isMeant, wordsOf } from '../../src/components/site/search-words.ts';
 
@@ -118,6 +118,31 @@ test('a page that holds the word is found behind others that only begin alike', 
   const { hits, unknown } = await findPages(index, 'props');
   expect(hits.map(({ id }) => id)).toEqual(['d']);
   expect(unknown).toEqual([]);
+});
+
+test('what begins as a word does is fetched to its end, whatever was fetched before', async () => {
+  const parts = { a: ['foam', 'out'], b: ['outside', 'water'] } as const;
+  const fetched = new Set<keyof typeof parts>();
+  /** The first part whose last word comes no earlier. */
+  const partOf = (word: string) => (word <= parts.a.at(-1)! ? 'a' : 'b');
+  const index = whole<Page>({
+    async preload(word) {
+      fetched.add(partOf(word));
+    },
+    async search(asked) {
+      fetched.add(partOf(asked));
+      const held = [...fetched].flatMap((part) => parts[part]);
+      return {
+        results: held
+          .filter((word) => word.startsWith(asked))
+          .map((word) => hit(word, word, asked)),
+      };
+    },
+  });
+  const found = async () => (await index.search('out')).results.map(({ id }) => id).sort();
+  expect(await found()).toEqual(['out', 'outside']);
+  await index.search('water');
+  expect(await found()).toEqual(['out', 'outside']);
 });
 
 test('a word beside the text of a page is held by it', async () => {

@@ -17,6 +17,26 @@ export interface Index<Page> {
   search(words: string): Promise<{ readonly results: readonly Hit<Page>[] }>;
 }
 
+/** The index as it comes, in parts that are fetched as they are asked for. */
+export interface Parted<Page> extends Index<Page> {
+  /** Fetches the parts that could hold these words. */
+  preload(words: string): Promise<void>;
+}
+
+/** After any word that begins with what stands before it. */
+const AFTER_ALL = 'zzzz';
+
+/**
+ * An index that answers alike whatever was asked before. As it comes it looks for words that begin as the one asked
+ * does in all parts it happens to have, and fetches only the first that could hold one.
+ */
+export const whole = <Page>(parted: Parted<Page>): Index<Page> => ({
+  async search(words) {
+    await Promise.all(words.split(' ').map((word) => parted.preload(word + AFTER_ALL)));
+    return parted.search(words);
+  },
+});
+
 /** The pages for a question, best first, and the words of it that no page holds. */
 interface Pages<Page> {
   readonly hits: readonly Omit<Hit<Page>, 'words'>[];
@@ -41,14 +61,14 @@ export async function findPages<Page extends Text>(
 ): Promise<Pages<Page>> {
   const words = wordsOf(asked);
   const phrase = plain(asked);
-  const [named, whole, ...each] = await Promise.all([
+  const [named, together, ...each] = await Promise.all([
     phrase.length > 1 ? pagesNamed(index, phrase.join(' ')) : new Set(),
     index.search(words.map(([word]) => word).join(' ')),
     ...words.map((family) => searchFamily(index, family)),
   ]);
   const known = each.filter((hits) => hits.size > 0);
   const ids = new Set(known.flatMap((hits) => [...hits.keys()]));
-  const excerpts = new Map(whole?.results.map((hit) => [hit.id, hit]));
+  const excerpts = new Map(together?.results.map((hit) => [hit.id, hit]));
   const scored = [...ids]
     .map((id) => {
       const hits = known.flatMap((found) => found.get(id) ?? []);

@@ -1,7 +1,7 @@
-import { findPages, groupsOf, type Index } from './search-pages.ts';
+import { findPages, groupsOf, type Index, type Parted, whole } from './search-pages.ts';
 import { bestSection, type Found, isKeywords, wholly } from './search-sections.ts';
 
-interface Opened extends Index<Found> {
+interface Opened extends Parted<Found> {
   options(options: {
     readonly baseUrl: string;
     readonly excerptLength: number;
@@ -14,7 +14,7 @@ const MOST = 12;
 /** How long the letters must rest, in ms, before they are searched. */
 const REST = 120;
 const COMPOSING = 229;
-let index: Promise<Opened> | undefined;
+let index: Promise<Index<Found>> | undefined;
 let wired = false;
 
 /** Searches what is typed into the dialog from now on, and what was typed before. */
@@ -28,15 +28,15 @@ export function search(dialog: HTMLDialogElement, input: HTMLInputElement, base:
 /** A browser never asks again for a module it could not fetch, unless the address is another. */
 let failures = 0;
 
-async function fetchIndex(base: string): Promise<Opened> {
+async function fetchIndex(base: string): Promise<Index<Found>> {
   const again = failures > 0 ? `?ts=${failures}` : '';
   const loaded: Opened = await import(/* @vite-ignore */ `${base}pagefind/pagefind.js${again}`);
   await loaded.options({ baseUrl: base, excerptLength: 22, excerptEllipsis: '…' });
-  return loaded;
+  return whole(loaded);
 }
 
 /** One promise for all: letters typed while the index is fetched are searched in their order. */
-function load(base: string): Promise<Opened> {
+function load(base: string): Promise<Index<Found>> {
   index ??= fetchIndex(base).catch((error: unknown) => {
     index = undefined;
     failures++;
