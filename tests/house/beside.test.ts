@@ -21,7 +21,7 @@ const uses = usesOf(core);
 /** Every name of core that another part of the site imports: the readers' side. */
 const readers = [
   ...filesIn('src', /\.tsx?$/).filter((file) => !within(file, 'src/core')),
-  ...filesIn('content', /\.mdx$/),
+  ...filesIn('content', /\.(mdx|ts)$/),
 ].flatMap((file) => {
   const text = read(file);
   // A chapter is code up to its text: its imports stand at the starts of lines.

@@ -1,0 +1,74 @@
+import type { AmountProps } from '~/components/prose/amount.ts';
+import { AIR_DENSITY, SOLUTION_DENSITY } from '~/core/foam/density.ts';
+import { partDrained } from '~/core/foam/part-drained.ts';
+import { STANDARD_FOAM_BAND } from '~/core/foam/standard-band.ts';
+import { vesselVolume } from '~/core/foam/vessel.ts';
+import { ICE_POINT, US_GALLON } from '~/core/quantity/constants.ts';
+import { waterDensity } from '~/core/water/density.ts';
+import { demo } from '~/worksheets/demo.ts';
+import { demoMix } from '~/worksheets/demo-worked.ts';
+import { bucketFull, demoFoam } from './demo-foam.ts';
+import { percent } from './percent.ts';
+
+const { bucket, scale } = demo;
+
+const { foamShare, foamMass, mass, water } = demoMix(1);
+/** What the foam is of the demo’s mix, by volume and by mass, and its liquid of all the water. */
+export const foamIs = {
+  volume: percent(foamShare),
+  mass: percent(foamMass / mass),
+  water: percent(foamMass / (foamMass + water)),
+};
+/** Foam that is heavier than it was taken to be, and the mix that it then makes so, kg/m³. */
+export const heavier = { foam: 10, mix: 10 * foamShare };
+
+export const densitiesOfWater = [10, 20, 30].map((celsius): readonly AmountProps[] => {
+  const temperature = ICE_POINT + celsius;
+  return [
+    { value: temperature, kind: 'temperature', significant: 2 },
+    { value: waterDensity(temperature), kind: 'density', significant: 5 },
+  ];
+});
+const calibrated = vesselVolume({
+  empty: bucket.tare,
+  filled: bucket.tare + bucket.volume * waterDensity(demo.water.temperature),
+  temperature: demo.water.temperature,
+});
+/** How much lighter water looks for the air that the vessel displaces. */
+export const looksLighter = percent(calibrated.buoyancy, 2);
+
+/** Clear liquid below the foam in the bucket, m³. */
+export const stoodLiquid = 0.00016;
+const stood = partDrained({
+  net: bucketFull - bucket.tare,
+  vessel: bucket.volume,
+  drained: stoodLiquid,
+  solutionDensity: SOLUTION_DENSITY,
+});
+export const aboveLiquid = stood.foam;
+
+/** How much of a liquid air bears up. */
+export const bornUp = percent(AIR_DENSITY / waterDensity(ICE_POINT + 20), 2);
+
+export const gasShare = percent(demoFoam.gasFraction, 1);
+
+/** A volume found by weighing water: common practice. */
+const VOLUME_DOUBT = 0.01;
+const scaleDoubt = (Math.SQRT2 * scale) / (bucketFull - bucket.tare);
+const together = Math.hypot(scaleDoubt, VOLUME_DOUBT);
+export const doubt = {
+  scale: percent(scaleDoubt, 1),
+  together: percent(together, 1),
+  /** kg/m³ */
+  density: together * demoFoam.apparent,
+};
+
+export const standardBand = [STANDARD_FOAM_BAND.min, STANDARD_FOAM_BAND.max] as const;
+/** A figure handed round: so much foam, kg, in a bucket of 5 gal. */
+export const handedRound = { mass: 1.54, density: 1.54 / (5 * US_GALLON) };
+
+const waterCementWith = (density: number) =>
+  demoMix(1, { foamDensity: density }).waterCementTotal.toFixed(2);
+/** A light foam and a heavy one, kg/m³, and the total w/c that each brings the same wet density to. */
+export const light = { foam: 40, waterCement: waterCementWith(40) };
+export const heavy = { foam: 80, waterCement: waterCementWith(80) };
