@@ -1,4 +1,4 @@
-import { foamingSolution } from '../core/foam/solution.ts';
+import { foamingSolution, type SoapInConcentrate } from '../core/foam/solution.ts';
 import { type ProportionInput, proportion } from '../core/mix/proportion.ts';
 import { batchVolume } from '../core/placing/volume.ts';
 import { demo } from './demo.ts';
@@ -31,8 +31,11 @@ export const demoMix = (volume: number, otherwise: Partial<ProportionInput> = {}
 /** One of the loads its batch is mixed in. */
 export const demoLoad = demoMix(demoVolume().total / demoPlan.loads);
 
-/** The solution for so much of the demo's foam, m³. */
-export const demoSolution = (foamVolume: number) =>
+/** The solution for so much of the demo's foam, m³; for a soap, or where hose and lance are full already, another. */
+export const demoSolution = (
+  foamVolume: number,
+  otherwise: { readonly priming?: number; readonly soap?: SoapInConcentrate } = {},
+) =>
   foamingSolution({
     foamVolume,
     foamDensity: demo.foam.density,
@@ -40,4 +43,5 @@ export const demoSolution = (foamVolume: number) =>
     glycerolShare: demo.foam.glycerolShare,
     lanceLoss: demoPlan.lanceLoss,
     priming: demoPlan.priming,
+    ...otherwise,
   });

@@ -5,7 +5,7 @@ import { gaslessDensity } from '~/core/foam/planned-foam.ts';
 import { foamSurvival } from '~/core/foam/survival.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoLoad } from '~/worksheets/demo-worked.ts';
+import { demoLoad, demoMix, demoSolution, demoVolume } from '~/worksheets/demo-worked.ts';
 import { demoDrainage } from '~/worksheets/foam/demo-drainage.ts';
 
 const { bucket } = demo;
@@ -16,6 +16,10 @@ export const demoFoam = foamDensity({
   full: bucketFull,
   vessel: bucket.volume,
 });
+
+/** The foam for all of the demo's loads, m³, and the solution for that. */
+export const batchFoam = demoMix(demoVolume().total).foamVolume;
+export const batchSolution = demoSolution(batchFoam);
 
 /** The bucket that was left to drain, as shares of its liquid. */
 export const drainageReadings: readonly DrainageReading[] = demoDrainage.readings.map(

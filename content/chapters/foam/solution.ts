@@ -1,0 +1,59 @@
+import { concentrateShare, type Dilution } from '~/core/foam/dilution.ts';
+import { CONCENTRATE_DENSITY, MEASURED_WATER_DENSITY } from '~/core/foam/solution.ts';
+import { correctMix } from '~/core/mix/correct.ts';
+import { hardnessFromIons } from '~/core/water/hardness.ts';
+import { soapLost } from '~/core/water/soap.ts';
+import { demo } from '~/worksheets/demo.ts';
+import { demoLoad, demoPlan, demoSolution } from '~/worksheets/demo-worked.ts';
+import { batchFoam } from './demo-foam.ts';
+import { percent } from './percent.ts';
+
+/** The N of the demo’s “1 : N”. */
+export const parts = demo.foam.partsWater;
+
+function dose(written: string, means: string, convention: Dilution, stated: number) {
+  const { byVolume, byMass } = concentrateShare({
+    convention,
+    stated,
+    concentrateDensity: CONCENTRATE_DENSITY,
+    waterDensity: MEASURED_WATER_DENSITY,
+  });
+  return [written, means, percent(byVolume, 2), percent(byMass, 2)];
+}
+const inHundred = `${100 / parts}\u00a0%`;
+const inAll = `one part to ${parts} parts of water, ${parts + 1} in all`;
+export const doses = [
+  dose(`1 : ${parts}`, inAll, 'parts-water', parts),
+  dose(`1 in ${parts}`, `one part in ${parts} parts of both`, 'one-in', parts),
+  dose(`${inHundred} by volume`, `the same as 1 in ${parts}`, 'percent-volume', 1 / parts),
+  dose(`${inHundred} by mass`, 'by the scale', 'percent-mass', 1 / parts),
+];
+
+/** How much too heavy each load comes out, kg/m³. */
+export const tooHeavy = 40;
+const { foamVolume: correctsLoad } = correctMix({
+  measuredDensity: demo.wetDensity + tooHeavy,
+  massInHand: demoLoad.mass,
+  targetDensity: demo.wetDensity,
+  foamDensity: demo.foam.density,
+  baseDensity: demoLoad.baseDensity,
+  tolerance: 0.05 * demo.wetDensity,
+});
+/** The foam that puts all of them right, m³, and the solution for it: hose and lance are full by then. */
+export const correcting = correction(demoPlan.loads * correctsLoad);
+
+function correction(foamVolume: number) {
+  return { foamVolume, solutionMass: demoSolution(foamVolume, { priming: 0 }).solutionMass };
+}
+
+/** Of the concentrate’s mass, if it is a liquid soap. */
+const SOAP_CONTENT = 0.3;
+/** What a liquid soap wants more for all of the batch, kg, in water of a hardness, mol/m³. */
+function makeUp(hardness: number): number {
+  const lost = soapLost({ hardness, soap: 'sodiumOleate' }).stoichiometric;
+  return demoSolution(batchFoam, { soap: { lost, content: SOAP_CONTENT } }).soapMakeUp;
+}
+export const soapMore = {
+  mains: makeUp(hardnessFromIons(demo.water).total),
+  rain: makeUp(demo.water.rain),
+};
