@@ -1,0 +1,92 @@
+import { SPECIFIC_HEAT } from '~/core/curing/heat/thermal-properties.ts';
+import { ICE_POINT } from '~/core/quantity/constants.ts';
+import { formatQuantity } from '~/core/quantity/format.ts';
+import { SOFT_ENOUGH } from '~/core/water/hardness-class.ts';
+import { boil, POT_CARBON_DIOXIDE } from '~/core/water/soften/boil.ts';
+import { ionExchange } from '~/core/water/soften/ion-exchange.ts';
+import { sequester } from '~/core/water/soften/sequester.ts';
+import {
+  SETTLED_COLD,
+  type SodaForm,
+  sodaForHardness,
+  sodaMass,
+  sodaMixUp,
+  softenWithSoda,
+} from '~/core/water/soften/washing-soda.ts';
+import { demo } from '~/worksheets/demo.ts';
+import {
+  demoBatch,
+  foamWater,
+  mains as hardness,
+  mainsAsTyped,
+  perVolume,
+  speciatedByHardness,
+} from './demo-waters.ts';
+
+const mains = speciatedByHardness(demo.mains);
+/** kg of it. */
+const softenedMass = perVolume * foamWater;
+
+function softened() {
+  const made = sodaForHardness({ water: mains, target: SOFT_ENOUGH / perVolume });
+  if (!made.reached) throw new Error('No washing soda makes the demo’s mains soft enough.');
+  return made;
+}
+const made = softened();
+const weighed = (form: SodaForm) => sodaMass(made.soda * softenedMass, form);
+/** Hardness at equilibrium, mol/m³, and pH where one powder was weighed for the other. */
+function mixedUp(meant: SodaForm, used: SodaForm) {
+  const { got } = sodaMixUp({ water: mains, soda: made.soda, meant, used });
+  return { hardness: got.hardness * perVolume, pH: got.water.pH };
+}
+/** For the foam’s water: masses in kg, a share of the cement of all the slabs. */
+export const soda = {
+  crystals: weighed('decahydrate'),
+  ash: weighed('anhydrous'),
+  ashOfCement: weighed('anhydrous') / demoBatch.cement,
+  pH: made.softened.water.pH,
+  sludge: made.softened.sludge * softenedMass,
+  ashForCrystals: mixedUp('decahydrate', 'anhydrous'),
+  crystalsForAsh: mixedUp('anhydrous', 'decahydrate'),
+  pHOfTwice: softenWithSoda({ water: mains, soda: 2 * made.soda }).water.pH,
+};
+/** The least hardness a cold bucket gives, mol/m³. */
+export const coldBucket = hardness.magnesium + SETTLED_COLD.max;
+
+/** Hardness that boiling leaves, mol/m³: once it stands with the air, after a hard boil, and by the textbook. */
+export const boiled = {
+  cooled: boil({ water: mains }).hardness * perVolume,
+  hard: boil({ water: mains, carbonDioxidePressure: POT_CARBON_DIOXIDE }).hardness * perVolume,
+  textbook: hardness.total - demo.mains.alkalinity / 2,
+};
+const BOILING_POINT = ICE_POINT + 100;
+/** To bring the foam’s water to the boil, J. */
+export const heat = softenedMass * SPECIFIC_HEAT.water * (BOILING_POINT - demo.water.temperature);
+
+/** What a resin holds, eq/m³ of it. */
+const HELD = 1000;
+export const softener = ionExchange({ capacity: demo.resin * HELD, hardness: mainsAsTyped });
+/** Of the worksheet’s 5.0 ± 0.2 L of resin and 311 ± 15 mg/L. */
+const uncertainty = softener.volume * Math.hypot(0.2 / 5, 15 / 311);
+const softenedIn = (unit: string) =>
+  formatQuantity(softener.volume, 'volume', unit, { uncertainty }).text;
+export const softenedByBed = `${softenedIn('L')} (${softenedIn('gal')})`;
+
+/** Trisodium citrate for so much water to the cement. */
+function citrateFor(waterCement: number) {
+  const { shareOfCement, timesRetarding } = sequester({
+    hardness: hardness.total,
+    sequestrant: 'trisodiumCitrateDihydrate',
+    waterCement,
+  });
+  if (timesRetarding === undefined)
+    throw new Error('It is not known from how much citrate retards.');
+  return { shareOfCement, timesRetarding };
+}
+const foamToCement = demoBatch.foamMass / demoBatch.cement;
+export const citrate = {
+  foam: citrateFor(foamToCement),
+  all: citrateFor(demo.waterCement + foamToCement),
+};
+/** Of the water, from which the citrate for all of it retards, mol/m³. */
+export const citrateRetardsFrom = hardness.total / citrate.all.timesRetarding;
