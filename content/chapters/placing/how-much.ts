@@ -1,0 +1,56 @@
+import { upperHalfLift } from '~/core/placing/pressure.ts';
+import { netVolume, type Shape, shapeVolume } from '~/core/placing/shapes.ts';
+import { pieceVolume } from '~/core/placing/volume.ts';
+import { demo } from '~/worksheets/demo.ts';
+import { demoPlan, demoSlab, demoVolume } from '~/worksheets/demo-worked.ts';
+
+const { thickness } = demo.slab;
+/** What a millimetre of its thickness is of a slab. */
+export const millimetreOff = 0.001 / thickness;
+
+/** Diameter of two holes through a slab, m. */
+export const hole = 0.04;
+const through = { shape: 'cylinder', diameter: hole, height: thickness } as const satisfies Shape;
+/** What its form holds, m³. */
+export const slab = {
+  whole: pieceVolume(demoSlab),
+  holed: netVolume({ shape: demoSlab, cores: [{ shape: through, count: 2 }] }).net,
+};
+
+export const pot = {
+  shape: 'cone-frustum',
+  bottomDiameter: 0.2,
+  topDiameter: 0.3,
+  height: 0.25,
+} as const satisfies Shape;
+const asCylinder = pieceVolume({
+  shape: 'cylinder',
+  diameter: (pot.bottomDiameter + pot.topDiameter) / 2,
+  height: pot.height,
+});
+/** What it holds, m³, and how far short a cylinder of its middle width falls of that, as a share. */
+export const potHolds = {
+  truly: shapeVolume(pot),
+  asCylinder,
+  short: 1 - asCylinder / shapeVolume(pot),
+};
+
+/** A closed ball of the demo mix: its width, m, and what lifts its upper half, N. */
+const diameter = 0.4;
+export const ball = {
+  diameter,
+  lift: upperHalfLift({ density: demo.wetDensity, diameter }),
+};
+
+export const batch = demoVolume();
+/** Of a part that used up the allowance for settling, kg/m³. */
+export const settledDensity = demo.wetDensity * (1 + demoPlan.settling);
+
+export const bar = {
+  shape: 'block',
+  length: 0.3,
+  width: 0.05,
+  height: 0.05,
+} as const satisfies Shape;
+/** m³. */
+export const fourBars = 4 * pieceVolume(bar);
