@@ -1,0 +1,69 @@
+import { type AmountProps, inBoth } from '~/components/prose/amount.ts';
+import { percent } from '~/components/prose/percent.ts';
+import { correctMix } from '~/core/mix/correct.ts';
+import { toUnit } from '~/core/quantity/convert.ts';
+import { demo } from '~/worksheets/demo.ts';
+import { demoLoad } from '~/worksheets/demo-worked.ts';
+import { densityDoubt } from './bucket-doubt.ts';
+
+/** How far two loads miss the density that was wanted, kg/m³. */
+export const off = 40;
+export const target = demo.wetDensity;
+export const tooHeavy = target + off;
+const tooLight = target - off;
+
+/** As the scale shows it, kg. */
+export const massInHand = Math.round(demoLoad.mass / demo.scale) * demo.scale;
+
+const fix = (measuredDensity: number) =>
+  correctMix({
+    measuredDensity,
+    massInHand,
+    targetDensity: target,
+    foamDensity: demo.foam.density,
+    baseDensity: demoLoad.baseDensity,
+    tolerance: 0.05 * target,
+    inHand: { cement: demoLoad.cement, water: demoLoad.water + demoLoad.foamMass },
+    baseRecipe: { waterCement: demo.waterCement },
+  });
+export const heavy = fix(tooHeavy);
+const light = fix(tooLight);
+
+const litres = (volume: number) => toUnit(volume, 'volume', 'L').toFixed(1);
+/** The sum for the heavy load, in litres. */
+export const inLitres = { inHand: litres(heavy.volumeBefore), foam: litres(heavy.foamVolume) };
+
+/** What is added, of the volume in hand. */
+export const added = {
+  foam: percent(heavy.foamVolume / heavy.volumeBefore, { decimals: 1 }),
+  base: percent(light.baseVolume / light.volumeBefore, { decimals: 1 }),
+};
+
+/** The bucket full of such a mix, on the scale. */
+const bucketOf = (density: number): AmountProps => ({
+  value: demo.bucket.tare + density * demo.bucket.volume,
+  kind: 'mass',
+  significant: 4,
+});
+export const bucketOnTarget = bucketOf(target);
+/** How surely the bucket tells the target, kg/m³. */
+export const sure = target * densityDoubt(target);
+
+const litresOf = (value: number, what: string) =>
+  `${inBoth({ value, kind: 'volume', significant: 2 })} of ${what}`;
+const row = (
+  density: number,
+  add: string,
+  after: { volume: number; waterCementTotal?: number },
+) => [
+  bucketOf(density),
+  { value: density, kind: 'density' } as const,
+  add,
+  { value: after.volume, kind: 'volume' } as const,
+  after.waterCementTotal?.toFixed(2) ?? '',
+];
+export const corrections = [
+  row(tooHeavy, litresOf(heavy.foamVolume, 'foam'), heavy),
+  row(target, 'nothing', demoLoad),
+  row(tooLight, litresOf(light.baseVolume, 'base mix'), light),
+];
