@@ -45,3 +45,6 @@ export const demoSolution = (
     priming: demoPlan.priming,
     ...otherwise,
   });
+
+/** What its mix dries to, kg/m³, as somebody would type it. */
+export const demoDryDensity = Math.round(demoMix(1).ovenDryDensity);

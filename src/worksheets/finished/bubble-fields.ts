@@ -7,6 +7,13 @@ const points = { method: ['points'] } as const;
 const count = (label: string, example: string, when: Record<string, readonly string[]>) =>
   number('count', { label, example, min: '0', max: '100000', whole: true, when });
 
+/** Chords met along a line across the demo's face, mm. */
+export const DEMO_CHORDS: readonly number[] = [
+  0.6, 0.9, 0.4, 1.1, 0.7, 0.5, 0.8, 1.3, 0.6, 0.9, 0.3, 0.7, 1.0, 0.8, 0.5, 1.6, 0.7, 0.6, 0.9,
+  0.4, 0.8, 1.2, 0.5, 0.7, 1.0, 0.6, 0.9, 0.8, 0.4, 1.1, 0.7, 0.5, 2.1, 0.8, 0.6, 0.9, 0.7, 1.0,
+  0.5, 0.8,
+];
+
 /** What was counted on a cut face, along a line or at the points of a grid. */
 export const bubbleFields = {
   method: choice({
@@ -28,11 +35,7 @@ export const bubbleFields = {
         max: '100 mm',
       }),
     },
-    example: [
-      0.6, 0.9, 0.4, 1.1, 0.7, 0.5, 0.8, 1.3, 0.6, 0.9, 0.3, 0.7, 1.0, 0.8, 0.5, 1.6, 0.7, 0.6, 0.9,
-      0.4, 0.8, 1.2, 0.5, 0.7, 1.0, 0.6, 0.9, 0.8, 0.4, 1.1, 0.7, 0.5, 2.1, 0.8, 0.6, 0.9, 0.7, 1.0,
-      0.5, 0.8,
-    ].join('\n'),
+    example: DEMO_CHORDS.join('\n'),
     most: 600,
     when: line,
   }),

@@ -1,0 +1,80 @@
+import { percent } from '~/components/prose/percent.ts';
+import { ABSORPTION_BY_MASS, C869_ABSORPTION_LIMIT } from '~/core/finished/absorption.ts';
+import { FROST } from '~/core/finished/frost.ts';
+import { POWERS_2001, powersVolumes } from '~/core/finished/powers.ts';
+import type { PublishedRange } from '~/core/finished/published-range.ts';
+import { DRYING_SHRINKAGE } from '~/core/finished/shrinkage.ts';
+import { MIX_WATER_DENSITY } from '~/core/mix/densities.ts';
+import { demo } from '~/worksheets/demo.ts';
+import { demoMix } from '~/worksheets/demo-worked.ts';
+
+function published<Row extends { readonly id: string }>(rows: readonly Row[], id: string): Row {
+  const row = rows.find((each) => each.id === id);
+  if (!row) throw new Error(`Nothing is published as ${id}.`);
+  return row;
+}
+
+export const mix = demoMix(1);
+const paste = powersVolumes({
+  waterCement: mix.waterCementTotal,
+  degree: 0.7,
+  air: mix.airShare,
+  inert: 0,
+  reaction: POWERS_2001,
+  curing: 'sealed',
+  waterDensity: MIX_WATER_DENSITY,
+});
+/** What the demo's part is made of once 70 % of its cement has reacted, by volume. */
+export const madeOf = {
+  air: percent(paste.air),
+  gel: percent(paste.gelSolids + paste.gelWater),
+  capillaries: percent(paste.capillaryWater + paste.emptied),
+  unhydrated: percent(paste.unhydrated, { decimals: 1 }),
+};
+
+const shrinkage = (id: string) => published(DRYING_SHRINKAGE, id);
+/** `0.25 to 0.30 %` */
+const inPercent = ({ low, high }: PublishedRange) =>
+  `${(100 * low).toFixed(2)} to ${percent(high, { decimals: 2 })}`;
+/** `600`, or `260–800`, in kg/m³. */
+function densities({ id, density }: PublishedRange): string {
+  if (!density) throw new Error(`${id} has no density, and the page gives one.`);
+  return [...new Set([density.min, density.max])].join('–');
+}
+const row = (id: string) => [densities(shrinkage(id)), inPercent(shrinkage(id))];
+
+export const shrinkageReviewed = [
+  ['w/c 0.5, 90 days', ...row('review-44')],
+  ['several mixes', ...row('review-95')],
+  ['several mixes, 90 days', ...row('review-96')],
+  ['with fly ash, 28 days', ...row('review-99')],
+  ['with polymer fibres', ...row('review-92')],
+  ['fly ash and sand, a year', ...row('review-94')],
+  ['sanded, 28 days: an outlier', ...row('review-97')],
+];
+export const shrinkageTabled = ['bca-400', 'bca-800', 'bca-1600'].map(row);
+
+const firstReviewed = shrinkage('review-44');
+/** How much the demo's slab loses of its length, m. */
+export const slabShortens = [
+  firstReviewed.low * demo.slab.length,
+  firstReviewed.high * demo.slab.length,
+] as const;
+
+/** What the standard's test batch is to weigh dry, kg/m³. */
+export const testBatchDry = 487;
+const absorbed = (id: string) => published(ABSORPTION_BY_MASS, id);
+/** Water taken up, of the dry mass unless said. */
+export const takesUp = {
+  /** Of its volume, at most. */
+  testBatch: percent(C869_ABSORPTION_LIMIT),
+  testBatchByMass: percent((C869_ABSORPTION_LIMIT * MIX_WATER_DENSITY) / testBatchDry),
+  waterCured: percent(absorbed('kado-1500').low, { decimals: 1 }),
+  airCured: percent(absorbed('kado-1800').low, { decimals: 1 }),
+  blocks: percent(absorbed('blocks-800').high, { decimals: 1 }),
+};
+
+const frost = (id: string) => published(FROST, id).value;
+export const burstsAbove = percent(frost('critical-saturation'), { decimals: 1 });
+/** Of frost, that aerated concrete bore. */
+export const cycles = { saturated: frost('aac-saturated'), moist: frost('aac-moist') };
