@@ -1,6 +1,6 @@
 import { type AmountProps, inBoth } from '~/components/prose/amount.ts';
 import { percent } from '~/components/prose/percent.ts';
-import { correctMix } from '~/core/mix/correct.ts';
+import { type Correction, correctMix } from '~/core/mix/correct.ts';
 import { toUnit } from '~/core/quantity/convert.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoLoad } from '~/worksheets/demo-worked.ts';
@@ -51,17 +51,17 @@ export const sure = target * densityDoubt(target);
 
 const litresOf = (value: number, what: string) =>
   `${inBoth({ value, kind: 'volume', significant: 2 })} of ${what}`;
-const row = (
-  density: number,
-  add: string,
-  after: { volume: number; waterCementTotal?: number },
-) => [
-  bucketOf(density),
-  { value: density, kind: 'density' } as const,
-  add,
-  { value: after.volume, kind: 'volume' } as const,
-  after.waterCementTotal?.toFixed(2) ?? '',
-];
+/** A mix as the bucket finds it, what to add, and what there is then. */
+function row(density: number, add: string, after: Pick<Correction, 'volume' | 'waterCementTotal'>) {
+  if (after.waterCementTotal === undefined) throw new Error('The page gives each mix its w/c.');
+  return [
+    bucketOf(density),
+    { value: density, kind: 'density' } as const,
+    add,
+    { value: after.volume, kind: 'volume' } as const,
+    after.waterCementTotal.toFixed(2),
+  ];
+}
 export const corrections = [
   row(tooHeavy, litresOf(heavy.foamVolume, 'foam'), heavy),
   row(target, 'nothing', demoLoad),

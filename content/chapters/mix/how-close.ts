@@ -10,7 +10,7 @@ import { BUCKET_DOUBT, densityDoubt } from './bucket-doubt.ts';
  * Where the demo's load lands. `filled` is how surely a bucket was full of foam, `lost` the share of the foam's gas
  * expected to die; a fiftieth of it either way is taken for granted.
  */
-function landed({ filled, lost }: { filled: number; lost: number }) {
+function landingWith({ filled, lost }: { filled: number; lost: number }) {
   const measuredOut = Math.hypot(filled, BUCKET_DOUBT);
   const weighed = densityDoubt(demo.foam.density);
   return landing({
@@ -34,11 +34,11 @@ const NEAR_ENOUGH = { low: 0.95 * demo.wetDensity, high: 1.05 * demo.wetDensity 
 const odds = ({ landed }: { readonly landed: readonly number[] }) =>
   percent(shareWithin(landed, NEAR_ENOUGH));
 
-export const asIs = landed({ filled: 0.03, lost: 0.03 });
+export const asIs = landingWith({ filled: 0.03, lost: 0.03 });
 /** To the heavy side of the target, kg/m³. */
 export const tooHeavy = asIs.value - demo.wetDensity;
 export const landsNear = {
   asIs: odds(asIs),
-  measuredOutBetter: odds(landed({ filled: 0.01, lost: 0.03 })),
-  lossPlannedFor: odds(landed({ filled: 0.03, lost: 0 })),
+  measuredOutBetter: odds(landingWith({ filled: 0.01, lost: 0.03 })),
+  lossPlannedFor: odds(landingWith({ filled: 0.03, lost: 0 })),
 };
