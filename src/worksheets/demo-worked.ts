@@ -1,3 +1,4 @@
+import { strengthBand } from '../core/finished/strength-band.ts';
 import { foamingSolution, type SoapInConcentrate } from '../core/foam/solution.ts';
 import { type ProportionInput, proportion } from '../core/mix/proportion.ts';
 import { batchVolume } from '../core/placing/volume.ts';
@@ -45,6 +46,14 @@ export const demoSolution = (
     priming: demoPlan.priming,
     ...otherwise,
   });
+
+/** The least and the most that is published of the strength of the demo's mix at 28 days, Pa. */
+export function demoStrength(): { readonly low: number; readonly high: number } {
+  const band = strengthBand(demoMix(1));
+  if (!band.known || band.high === null)
+    throw new Error('Published relations bound the strength of the demo’s mix from both sides.');
+  return { low: band.low, high: band.high };
+}
 
 /** What its mix dries to, kg/m³, as somebody would type it. */
 export const demoDryDensity = Math.round(demoMix(1).ovenDryDensity);

@@ -8,10 +8,11 @@ import {
   sandModulus,
   tadaModulus,
 } from '~/core/finished/modulus.ts';
+import { strengthBand } from '~/core/finished/strength-band.ts';
 import { HOFF_HIGH, HOFF_LOW, hoff1972 } from '~/core/finished/strength-forms.ts';
 import { WONG_2026 } from '~/core/finished/strength-relations/measured.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoStrength } from './demo-strength.ts';
+import { demoMix, demoStrength } from '~/worksheets/demo-worked.ts';
 
 /** A range of strengths, Pa. */
 const from = (low: number, high: number): AmountProps => ({
@@ -25,9 +26,11 @@ const near780 = WONG_2026.filter(({ density }) => Math.abs(density - 780) < 20).
 );
 export const measuredNear780 = from(Math.min(...near780), Math.max(...near780));
 
-export const sources = demoStrength.relations.length;
-export const compressive = from(demoStrength.low, demoStrength.high);
-const bending = flexuralFromCompressive(demoStrength);
+/** How many speak of the demo's density. */
+export const sources = strengthBand(demoMix(1)).relations.length;
+const strength = demoStrength();
+export const compressive = from(strength.low, strength.high);
+const bending = flexuralFromCompressive(strength);
 export const flexural: AmountProps = {
   ...from(bending.low, bending.high),
   metric: 'kPa',
