@@ -1,0 +1,44 @@
+import { percent } from '~/components/prose/percent.ts';
+import {
+  DRY_ENOUGH_MOISTURE,
+  diffusionDryingTime,
+  MOISTURE_DIFFUSIVITY,
+  screedDryingTime,
+} from '~/core/curing/drying.ts';
+import { EQUILIBRIUM_MOISTURE } from '~/core/finished/moisture.ts';
+import { HYDRATE_WATER } from '~/core/mix/oven-dry.ts';
+import { DAY } from '~/core/quantity/constants.ts';
+import { demo } from '~/worksheets/demo.ts';
+import { demoMix } from '~/worksheets/demo-worked.ts';
+
+const mix = demoMix(1);
+const freeWater = mix.water + mix.foamMass - HYDRATE_WATER * mix.cement;
+
+/** Of the dry mass; the target as the worksheet has it. */
+const shares = {
+  initial: freeWater / mix.ovenDryDensity,
+  resting: EQUILIBRIUM_MOISTURE.dryRoom,
+  target: Number(DRY_ENOUGH_MOISTURE.toFixed(3)),
+};
+const toTenth = (share: number) => percent(share, { decimals: 1 });
+export const moisture = {
+  initial: percent(shares.initial),
+  dryRoom: toTenth(EQUILIBRIUM_MOISTURE.dryRoom),
+  dampRoom: toTenth(EQUILIBRIUM_MOISTURE.dampRoom),
+  target: toTenth(shares.target),
+};
+
+const { thickness } = demo.slab;
+const inDays = (seconds: number) => Number((seconds / DAY).toPrecision(2));
+const byDiffusion = (faces: 1 | 2) =>
+  inDays(diffusionDryingTime({ thickness, faces, ...shares }).time);
+
+/** Days until the demo slab is dry enough. On edge it dries from two faces, each half of it. */
+export const daysByRule = {
+  lying: inDays(screedDryingTime({ thickness })),
+  onEdge: inDays(screedDryingTime({ thickness: thickness / 2 })),
+};
+export const daysByDiffusion = { lying: byDiffusion(1), onEdge: byDiffusion(2) };
+
+/** 10⁻¹⁰ m²/s */
+export const diffusivity = MOISTURE_DIFFUSIVITY * 1e10;
