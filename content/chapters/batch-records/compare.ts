@@ -1,0 +1,24 @@
+import { percent } from '~/components/prose/percent.ts';
+import { controlChart } from '~/core/records/control-chart.ts';
+import { ONE_PLAN } from '~/worksheets/live/records/record-numbers.ts';
+import { lessonOf } from './invented.ts';
+
+const toTenth = (share: number) => percent(share, { decimals: 1 });
+const signed = (share: number) => `${share < 0 ? '' : '+'}${toTenth(share)}`;
+
+/** How far off the density planned each invented batch landed. */
+const errors = lessonOf('landing').from.map(({ value }) => value);
+const chart = controlChart(errors);
+if (chart.beyond.length > 0 || errors.some((error) => error <= 0))
+  throw new Error('The page says that no invented batch is out of the ordinary and all are heavy.');
+
+export const landed = {
+  errors: errors.map(signed).join(', '),
+  centre: signed(chart.centre),
+  knownTo: toTenth(chart.centreReach),
+  low: signed(chart.low),
+  high: signed(chart.high),
+};
+
+/** Percentage points of foam that lives. */
+export const onePlan = ONE_PLAN * 100;
