@@ -51,7 +51,7 @@ export const demoSolution = (
 export function demoStrength(): { readonly low: number; readonly high: number } {
   const band = strengthBand(demoMix(1));
   if (!band.known || band.high === null)
-    throw new Error('Published relations bound the strength of the demo’s mix from both sides.');
+    throw new Error('No published relation bounds the strength of the demo’s mix from above.');
   return { low: band.low, high: band.high };
 }
 

@@ -10,7 +10,9 @@ const signed = (share: number) => `${share < 0 ? '' : '+'}${toTenth(share)}`;
 const errors = lessonOf('landing').from.map(({ value }) => value);
 const chart = controlChart(errors);
 if (chart.beyond.length > 0 || errors.some((error) => error <= 0))
-  throw new Error('The page says that no invented batch is out of the ordinary and all are heavy.');
+  throw new Error(
+    'An invented batch is out of the ordinary, or light: the page says that none is.',
+  );
 
 export const landed = {
   errors: errors.map(signed).join(', '),

@@ -19,7 +19,8 @@ const stopped = ({ cured, loss }: (typeof WEAR_LOSS)[number]) => ({
   loss: percent(loss),
 });
 const [soonest, later] = WEAR_LOSS;
-if (!soonest || !later) throw new Error('The page names two cures that were stopped early.');
+if (!soonest || !later)
+  throw new Error('There are not two cures that were stopped early for the page to name.');
 export const stoppedSoon = stopped(soonest);
 export const stoppedLater = stopped(later);
 

@@ -26,7 +26,7 @@ const { settlingBySet } = setRace({
   foamTime: 22 * MINUTE,
   settling: sinking,
 });
-if (settlingBySet === undefined) throw new Error('The page carries a sinking on to the set.');
+if (settlingBySet === undefined) throw new Error('The sinking is not carried on to the set.');
 /** What a top sinks in half an hour, by the set at that pace, and what share of the demo slab's depth that is. */
 export const sunk = {
   inHalfAnHour: inMillimetres(sinking.depth, 1),
@@ -60,13 +60,13 @@ export const initialSet = [5, 10, 15, 20, 25, 30].map((celsius) => {
 });
 
 const wetter = sabinFactors({ from: 0.3, to: 0.36 });
-if (!wetter) throw new Error('Sabin’s table covers a w/c from 0.30 to 0.36.');
+if (!wetter) throw new Error('Sabin’s table says nothing of a w/c from 0.30 to 0.36.');
 const times = ([low, high]: readonly [number, number]) => `${low.toFixed(1)} to ${high.toFixed(1)}`;
 /** How many times as long as at a w/c of 0.30 it takes at 0.36. */
 export const slower = { initial: times(wetter.initial), final: times(wetter.final) };
 
 const batch = demoMix(demoVolume().total);
-/** The batch but for its water: cement from indoors, solution as cold as the water. */
+/** The batch but for its water, as warm as in the worksheet’s example. */
 const others = [
   { mass: batch.cement, temperature: 18 + ICE_POINT, specificHeat: SPECIFIC_HEAT.cement },
   { mass: batch.foamMass, temperature: 15 + ICE_POINT, specificHeat: SPECIFIC_HEAT.water },
