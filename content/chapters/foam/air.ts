@@ -1,3 +1,4 @@
+import { percent } from '~/components/prose/percent.ts';
 import { freeAirForFoam } from '~/core/air/foam-air.ts';
 import { criticalRatio, SHARP_CHOKED, SHARP_EDGED } from '~/core/air/orifice.ts';
 import { receiverContents } from '~/core/air/receiver.ts';
@@ -5,7 +6,6 @@ import { PCC2_AMBIENT, storedEnergy, TNT_ENERGY } from '~/core/air/stored-energy
 import { STANDARD_ATMOSPHERE } from '~/core/quantity/constants.ts';
 import { fromUnit } from '~/core/quantity/convert.ts';
 import { demoFoam } from './demo-foam.ts';
-import { percent } from './percent.ts';
 
 const bar = (value: number) => fromUnit(value, 'pressure', 'bar');
 

@@ -1,4 +1,5 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
+import { percent } from '~/components/prose/percent.ts';
 import {
   glycerolByVolume,
   glycerolDensity,
@@ -9,7 +10,6 @@ import { glycerolFreezing } from '~/core/foam/glycerol-freezing.ts';
 import { ICE_POINT, MINUTE } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { batchSolution } from './demo-foam.ts';
-import { percent } from './percent.ts';
 
 export const { temperature } = demo.water;
 
@@ -44,12 +44,12 @@ export const glycerolMass =
 /** The same share of the solution in both ways of saying it. */
 export const glycerolShare = {
   byMass: percent(glycerol),
-  byVolume: percent(glycerolByVolume({ glycerol, temperature }), 1),
+  byVolume: percent(glycerolByVolume({ glycerol, temperature }), { decimals: 1 }),
 };
 
 const halfAndHalf = { glycerol: 0.5, temperature: ICE_POINT + 20 };
 /** By how much volumes that add make half and half too light. */
 export const tooLight = percent(
   1 - idealMixtureDensity(halfAndHalf) / glycerolDensity(halfAndHalf).density,
-  1,
+  { decimals: 1 },
 );

@@ -1,7 +1,7 @@
+import { percent } from '~/components/prose/percent.ts';
 import { ICE_POINT } from '~/core/quantity/constants.ts';
 import { waterViscosity } from '~/core/water/viscosity.ts';
 import { jarGasLeft } from './demo-foam.ts';
-import { percent } from './percent.ts';
 
 const viscosity = (celsius: number) =>
   waterViscosity({ temperature: ICE_POINT + celsius }).viscosity;

@@ -1,3 +1,4 @@
+import { percent } from '~/components/prose/percent.ts';
 import { drainedAt } from '~/core/foam/drainage-curve.ts';
 import { glycerolViscosity } from '~/core/foam/glycerol.ts';
 import { ICE_POINT, MINUTE } from '~/core/quantity/constants.ts';
@@ -5,7 +6,6 @@ import { waterSurfaceTension } from '~/core/water/surface-tension.ts';
 import { waterViscosity } from '~/core/water/viscosity.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoFoam, drainageFit } from './demo-foam.ts';
-import { percent } from './percent.ts';
 
 const LITRE = 1e-3;
 

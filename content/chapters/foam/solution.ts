@@ -1,3 +1,4 @@
+import { percent } from '~/components/prose/percent.ts';
 import { concentrateShare, type Dilution } from '~/core/foam/dilution.ts';
 import { CONCENTRATE_DENSITY, MEASURED_WATER_DENSITY } from '~/core/foam/solution.ts';
 import { correctMix } from '~/core/mix/correct.ts';
@@ -6,7 +7,6 @@ import { soapLost } from '~/core/water/soap.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoLoad, demoPlan, demoSolution } from '~/worksheets/demo-worked.ts';
 import { batchFoam } from './demo-foam.ts';
-import { percent } from './percent.ts';
 
 /** The N of the demo’s “1 : N”. */
 export const parts = demo.foam.partsWater;
@@ -18,7 +18,7 @@ function dose(written: string, means: string, convention: Dilution, stated: numb
     concentrateDensity: CONCENTRATE_DENSITY,
     waterDensity: MEASURED_WATER_DENSITY,
   });
-  return [written, means, percent(byVolume, 2), percent(byMass, 2)];
+  return [written, means, percent(byVolume, { decimals: 2 }), percent(byMass, { decimals: 2 })];
 }
 const inHundred = `${100 / parts}\u00a0%`;
 const inAll = `one part to ${parts} parts of water, ${parts + 1} in all`;

@@ -1,12 +1,12 @@
 import { inBoth } from '~/components/prose/amount.ts';
 import type { Holds } from '~/components/prose/Cell.astro';
+import { percent } from '~/components/prose/percent.ts';
 import { plannedFoam } from '~/core/foam/planned-foam.ts';
 import type { Dose } from '~/core/foam/standing-foam.ts';
 import { timeInHand } from '~/core/foam/time-in-hand.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { demoLoad } from '~/worksheets/demo-worked.ts';
 import { demoBlend, drainageFit, jarGasLeft } from './demo-foam.ts';
-import { percent } from './percent.ts';
 
 /** How far off is near enough, kg/m³. */
 const TOLERANCE = 30;

@@ -1,4 +1,5 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
+import { percent } from '~/components/prose/percent.ts';
 import { AIR_DENSITY, SOLUTION_DENSITY } from '~/core/foam/density.ts';
 import { partDrained } from '~/core/foam/part-drained.ts';
 import { STANDARD_FOAM_BAND } from '~/core/foam/standard-band.ts';
@@ -8,7 +9,6 @@ import { waterDensity } from '~/core/water/density.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoMix } from '~/worksheets/demo-worked.ts';
 import { bucketFull, demoFoam } from './demo-foam.ts';
-import { percent } from './percent.ts';
 
 const { bucket, scale } = demo;
 
@@ -35,7 +35,7 @@ const calibrated = vesselVolume({
   temperature: demo.water.temperature,
 });
 /** How much lighter water looks for the air that the vessel displaces. */
-export const looksLighter = percent(calibrated.buoyancy, 2);
+export const looksLighter = percent(calibrated.buoyancy, { decimals: 2 });
 
 /** Clear liquid below the foam in the bucket, m³. */
 export const stoodLiquid = 0.00016;
@@ -48,17 +48,17 @@ const stood = partDrained({
 export const aboveLiquid = stood.foam;
 
 /** How much of a liquid air bears up. */
-export const bornUp = percent(AIR_DENSITY / waterDensity(ICE_POINT + 20), 2);
+export const bornUp = percent(AIR_DENSITY / waterDensity(ICE_POINT + 20), { decimals: 2 });
 
-export const gasShare = percent(demoFoam.gasFraction, 1);
+export const gasShare = percent(demoFoam.gasFraction, { decimals: 1 });
 
 /** A volume found by weighing water: common practice. */
 const VOLUME_DOUBT = 0.01;
 const scaleDoubt = (Math.SQRT2 * scale) / (bucketFull - bucket.tare);
 const together = Math.hypot(scaleDoubt, VOLUME_DOUBT);
 export const doubt = {
-  scale: percent(scaleDoubt, 1),
-  together: percent(together, 1),
+  scale: percent(scaleDoubt, { decimals: 1 }),
+  together: percent(together, { decimals: 1 }),
   /** kg/m³ */
   density: together * demoFoam.apparent,
 };
