@@ -1,7 +1,7 @@
 import { strengthBand } from '../core/finished/strength-band.ts';
 import { foamingSolution, type SoapInConcentrate } from '../core/foam/solution.ts';
 import { type ProportionInput, proportion } from '../core/mix/proportion.ts';
-import { batchVolume } from '../core/placing/volume.ts';
+import { batchVolume, pieceVolume } from '../core/placing/volume.ts';
 import { demo } from './demo.ts';
 
 /** What the demo reckons with beside its materials. Shares but for `loads` and `priming`, m³. */
@@ -57,3 +57,9 @@ export function demoStrength(): { readonly low: number; readonly high: number } 
 
 /** What its mix dries to, kg/m³, as somebody would type it. */
 export const demoDryDensity = Math.round(demoMix(1).ovenDryDensity);
+
+/** One slab of it, as cast. */
+export const demoSlabMix = demoMix(pieceVolume(demoSlab));
+
+/** Its bucket, full to the brim of what weighs so much, kg/m³. */
+export const demoBucket = (density: number) => demo.bucket.tare + demo.bucket.volume * density;

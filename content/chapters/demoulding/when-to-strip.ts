@@ -1,0 +1,73 @@
+import type { AmountProps } from '~/components/prose/amount.ts';
+import { type Band, GROWTH_COEFFICIENT, grownBand } from '~/core/curing/strength-growth.ts';
+import { withJerk } from '~/core/demould/jerk.ts';
+import {
+  CAUTIOUS_SHARE,
+  EARLIEST_ADJUSTED_AGE,
+  type StripWindow,
+  stripWindow,
+} from '~/core/demould/strip-window.ts';
+import { flexuralFromCompressive } from '~/core/finished/flexural.ts';
+import { strengthBand } from '~/core/finished/strength-band.ts';
+import { DAY, HOUR, ICE_POINT } from '~/core/quantity/constants.ts';
+import { demoSlabMix } from '~/worksheets/demo-worked.ts';
+import { paceBetween } from '~/worksheets/shared/time/paces.ts';
+import { AHEAD } from '~/worksheets/shared/time/since.ts';
+import { FREED, SMOOTH, tensionIn } from './handling.ts';
+import { stress } from './stress.ts';
+
+/** In the demo slab, lifted by its ends off the board that holds it, and with the board drawn off first, Pa. */
+const lifted = { held: tensionIn(SMOOTH), freed: tensionIn(FREED) };
+export const tension = { held: stress(lifted.held), freed: stress(lifted.freed) };
+
+/** Bending strength at 28 days by what is published for the density, Pa. */
+function publishedStrength(): Band {
+  const compressive = strengthBand(demoSlabMix);
+  if (!compressive.known || compressive.high === null)
+    throw new Error('The page gives both ends of what is published for the density of the demo.');
+  return flexuralFromCompressive({ low: compressive.low, high: compressive.high });
+}
+const at28Days = publishedStrength();
+export const strength = stress([at28Days.low, at28Days.high], 2);
+
+/** Of the slowest and of the quickest cement. */
+const UNKNOWN_CEMENT = [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']] as const;
+
+/** When the slab may bear such a tension, Pa, kept at one temperature, °C. */
+function windowAt(celsius: number, asked: number): StripWindow {
+  const { slow, fast } = paceBetween(celsius + ICE_POINT, celsius + ICE_POINT);
+  const age = (elapsed: number) => ({ low: elapsed * slow, high: elapsed * fast });
+  return stripWindow({
+    stress: { low: asked, high: withJerk(asked) },
+    strength: (elapsed) =>
+      grownBand({
+        known: at28Days,
+        least: { age: age(elapsed).low },
+        most: { age: age(elapsed).high },
+        coefficients: UNKNOWN_CEMENT,
+      }),
+    age,
+    within: AHEAD,
+  });
+}
+
+/** The temperature it is kept at, when to begin to test it, and by when it should pass. */
+export const byTemperature = [20, 12, 5].map((celsius) => {
+  const { earliest, latest } = windowAt(celsius, lifted.freed);
+  if (earliest === undefined || latest === undefined)
+    throw new Error(`The page tells when a freed slab kept at ${celsius} °C passes its tests.`);
+  const keptAt: AmountProps = { value: celsius + ICE_POINT, kind: 'temperature', decimals: 0 };
+  return [keptAt, `${(earliest / HOUR).toFixed(0)} h`, `${(latest / DAY).toFixed(1)} d`];
+});
+
+/** How far ahead it was looked for the end of the window of a slab that its board holds, days: there was none. */
+function daysWithoutEnd(): number {
+  if (windowAt(20, lifted.held).latest !== undefined)
+    throw new Error('The page says that a slab its board holds has no end to its window.');
+  return AHEAD / DAY;
+}
+export const noEndWithin = daysWithoutEnd();
+
+/** Before it no strength is estimated. */
+export const earliestHours = EARLIEST_ADJUSTED_AGE / HOUR;
+export const mayUsePercent = 100 * CAUTIOUS_SHARE;
