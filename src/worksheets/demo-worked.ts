@@ -1,5 +1,6 @@
 import { strengthBand } from '../core/finished/strength-band.ts';
 import { foamingSolution, type SoapInConcentrate } from '../core/foam/solution.ts';
+import { MIX_WATER_DENSITY } from '../core/mix/densities.ts';
 import { type ProportionInput, proportion } from '../core/mix/proportion.ts';
 import { batchVolume, pieceVolume } from '../core/placing/volume.ts';
 import { demo } from './demo.ts';
@@ -61,5 +62,10 @@ export const demoDryDensity = Math.round(demoMix(1).ovenDryDensity);
 /** One slab of it, as cast. */
 export const demoSlabMix = demoMix(pieceVolume(demoSlab));
 
-/** Its bucket, full to the brim of what weighs so much, kg/m³. */
-export const demoBucket = (density: number) => demo.bucket.tare + demo.bucket.volume * density;
+const bucketOf = (density: number) => demo.bucket.tare + demo.bucket.volume * density;
+/** Its bucket, full to the brim, kg. */
+export const demoBucket = {
+  ofWater: bucketOf(MIX_WATER_DENSITY),
+  ofBase: bucketOf(demoSlabMix.baseDensity),
+  ofMix: bucketOf(demo.wetDensity),
+};

@@ -59,5 +59,5 @@ export const pull = {
   roughOverOwnWeight: ROUGH.adhesion / ownWeight,
 };
 
-/** Before it no strength is guessed without bars. */
+/** Adjusted age before which no strength is guessed without bars. */
 export const earliestHours = EARLIEST_ADJUSTED_AGE / HOUR;

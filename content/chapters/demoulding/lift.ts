@@ -1,18 +1,17 @@
+import { percent } from '~/components/prose/percent.ts';
 import { judgeComposite } from '~/core/demould/lifting-equation/composite.ts';
 import { type Lift, LOAD_CONSTANT_METRIC } from '~/core/demould/lifting-equation/lift.ts';
 import { twoPeopleLimit } from '~/core/demould/lifting-equation/scope.ts';
 import { judgeLift } from '~/core/demould/lifting-equation/single.ts';
 import { partMass } from '~/core/demould/weight.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoBucket, demoSlabMix } from '~/worksheets/demo-worked.ts';
+import { demoBucket, demoDryDensity, demoSlabMix } from '~/worksheets/demo-worked.ts';
 
-/** Its dry density is to the kilogram, as the worksheet under it has it. */
 export const slab = partMass({
   volume: demoSlabMix.volume,
   wetDensity: demoSlabMix.wetDensity,
-  dryDensity: Math.round(demoSlabMix.ovenDryDensity),
+  dryDensity: demoDryDensity,
 });
-export const bucketOfBase = demoBucket(demoSlabMix.baseDensity);
 
 /** Off the floor, at arm’s length, with a twist. */
 const OFF_THE_FLOOR: Lift = {
@@ -25,7 +24,7 @@ const OFF_THE_FLOOR: Lift = {
   coupling: 'poor',
 };
 /** Close, without a twist, now and then, by a handle. */
-const GOOD_LIFT: Lift = {
+export const GOOD_LIFT: Lift = {
   horizontal: 0.3,
   vertical: 0.4,
   travel: 0.5,
@@ -38,13 +37,13 @@ const GOOD_LIFT: Lift = {
 const slabOffTheFloor = judgeLift(OFF_THE_FLOOR, slab.wet);
 export const slabLimit = slabOffTheFloor.weightLimit;
 export const slabIndex = slabOffTheFloor.liftingIndex;
-export const bucketIndex = judgeLift(GOOD_LIFT, bucketOfBase).liftingIndex;
+export const bucketIndex = judgeLift(GOOD_LIFT, demoBucket.ofBase).liftingIndex;
 
 /** The best that two people may lift, kg. */
 export const twoPeople = twoPeopleLimit(LOAD_CONSTANT_METRIC);
 
 /** A bag of cement, kg. */
-const BAG = 25;
+export const BAG = 25;
 /** Half a bag of cement in a bucket every three minutes, and a demo slab every two. */
 export const jobIndex = judgeComposite([
   { mass: demo.bucket.tare + BAG / 2, lift: { ...GOOD_LIFT, perMinute: 1 / 3 } },
@@ -53,7 +52,7 @@ export const jobIndex = judgeComposite([
 
 const fromTrestles = judgeLift({ ...OFF_THE_FLOOR, vertical: 0.75, travel: 0.25 }, slab.wet);
 /** What the slab may weigh more when it is picked up from trestles. */
-export const morePercent = 100 * (fromTrestles.weightLimit / slabLimit - 1);
+export const mayWeighMore = percent(fromTrestles.weightLimit / slabLimit - 1);
 
 /** The most to cast for such a lift, m³. */
 export const mostToCast = slabLimit / demo.wetDensity;

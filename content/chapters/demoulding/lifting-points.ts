@@ -1,9 +1,9 @@
+import { percent } from '~/components/prose/percent.ts';
 import {
   BEST_SUPPORT_FRACTION,
   bestSupportDistance,
   heldAtTwoPoints,
 } from '~/core/demould/beam.ts';
-import { formatNumber } from '~/core/quantity/format.ts';
 import { demo } from '~/worksheets/demo.ts';
 
 /** The greatest moment in a part held so far in from each end, a share of its length, in any unit. */
@@ -14,9 +14,8 @@ const bending = (inset: number) => moment(inset) / moment(0);
 
 export const timesLess = 1 / bending(BEST_SUPPORT_FRACTION);
 
-const percent = (share: number, atMost = 0) => `${formatNumber(100 * share, { atMost })} %`;
 export const byInset = [0, 0.1, 0.15, BEST_SUPPORT_FRACTION, 0.25, 0.3].map((inset) => [
-  percent(inset, 1),
+  percent(inset, { atMost: 1 }),
   percent(bending(inset)),
 ]);
 

@@ -1,16 +1,11 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
-import { type Band, GROWTH_COEFFICIENT, grownBand } from '~/core/curing/strength-growth.ts';
+import { percent } from '~/components/prose/percent.ts';
+import { GROWTH_COEFFICIENT, grownBand } from '~/core/curing/strength-growth.ts';
 import { withJerk } from '~/core/demould/jerk.ts';
-import {
-  CAUTIOUS_SHARE,
-  EARLIEST_ADJUSTED_AGE,
-  type StripWindow,
-  stripWindow,
-} from '~/core/demould/strip-window.ts';
+import { CAUTIOUS_SHARE, type StripWindow, stripWindow } from '~/core/demould/strip-window.ts';
 import { flexuralFromCompressive } from '~/core/finished/flexural.ts';
-import { strengthBand } from '~/core/finished/strength-band.ts';
 import { DAY, HOUR, ICE_POINT } from '~/core/quantity/constants.ts';
-import { demoSlabMix } from '~/worksheets/demo-worked.ts';
+import { demoStrength } from '~/worksheets/demo-worked.ts';
 import { paceBetween } from '~/worksheets/shared/time/paces.ts';
 import { AHEAD } from '~/worksheets/shared/time/since.ts';
 import { FREED, SMOOTH, tensionIn } from './handling.ts';
@@ -21,13 +16,7 @@ const lifted = { held: tensionIn(SMOOTH), freed: tensionIn(FREED) };
 export const tension = { held: stress(lifted.held), freed: stress(lifted.freed) };
 
 /** Bending strength at 28 days by what is published for the density, Pa. */
-function publishedStrength(): Band {
-  const compressive = strengthBand(demoSlabMix);
-  if (!compressive.known || compressive.high === null)
-    throw new Error('The page gives both ends of what is published for the density of the demo.');
-  return flexuralFromCompressive({ low: compressive.low, high: compressive.high });
-}
-const at28Days = publishedStrength();
+const at28Days = flexuralFromCompressive(demoStrength());
 export const strength = stress([at28Days.low, at28Days.high], 2);
 
 /** Of the slowest and of the quickest cement. */
@@ -68,6 +57,4 @@ function daysWithoutEnd(): number {
 }
 export const noEndWithin = daysWithoutEnd();
 
-/** Before it no strength is estimated. */
-export const earliestHours = EARLIEST_ADJUSTED_AGE / HOUR;
-export const mayUsePercent = 100 * CAUTIOUS_SHARE;
+export const mayUse = percent(CAUTIOUS_SHARE);
