@@ -1,8 +1,9 @@
 // Makes the search index from the finished pages.
 
-import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as pagefind from 'pagefind';
+import { decoded } from './pages.mjs';
 
 /** Pagefind brings ready-made search boxes; the site has its own. */
 const unused = /^pagefind-(ui|modular|component|highlight)/;
@@ -16,6 +17,28 @@ const ENDS =
  * @param {string} html
  */
 export const apart = (html) => html.replace(ENDS, '$& ');
+
+/** What a reader cannot read as words: markup, and what stands in it. */
+const NO_WORDS = /<(math|script|style)\b.*?<\/\1>|<[^>]*>/gs;
+
+/**
+ * Every word of some pages that somebody might mistype, the most frequent first.
+ * @param {readonly string[]} pages  as HTML
+ * @returns {string[]}
+ */
+export function wordsIn(pages) {
+  const counts = new Map();
+  for (const html of pages) {
+    const [main = ''] = html.match(/<main\b.*<\/main>/s) ?? [];
+    const text = decoded(main.replace(NO_WORDS, ' ')).toLowerCase();
+    for (const [word] of text.matchAll(/\p{L}{4,}/gu))
+      counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  return [...counts]
+    .filter(([, count]) => count > 1)
+    .sort(([a, often], [b, other]) => other - often || (a < b ? -1 : 1))
+    .map(([word]) => word);
+}
 
 /**
  * Indexes the pages in a folder and writes the index beside them. Formulas are left out: their
@@ -31,21 +54,19 @@ export async function indexPages(folder) {
       includeCharacters: '/°³²',
     });
     if (!index) throw new Error(errors.join('\n'));
-    const pages = readdirSync(folder, { recursive: true, encoding: 'utf8' });
-    const added = await Promise.all(
-      pages
-        .filter((page) => page.endsWith('.html'))
-        .sort()
-        .map((sourcePath) =>
-          index.addHTMLFile({
-            sourcePath: sourcePath.replaceAll('\\', '/'),
-            content: apart(readFileSync(join(folder, sourcePath), 'utf8')),
-          }),
-        ),
-    );
+    const pages = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((page) => page.endsWith('.html'))
+      .sort()
+      .map((page) => ({
+        sourcePath: page.replaceAll('\\', '/'),
+        content: apart(readFileSync(join(folder, page), 'utf8')),
+      }));
+    const added = await Promise.all(pages.map((page) => index.addHTMLFile(page)));
     const written = await index.writeFiles({ outputPath: into });
     const faults = [...added.flatMap(({ errors }) => errors), ...written.errors];
     if (faults.length > 0) throw new Error(faults.join('\n'));
+    const words = wordsIn(pages.map(({ content }) => content));
+    writeFileSync(join(into, 'words.json'), JSON.stringify(words));
   } finally {
     await pagefind.close();
   }

@@ -45,6 +45,37 @@ function load(base: string): Promise<Index<Found>> {
   return index;
 }
 
+/** The pages for a question, and the question as it was read: a word that no page holds may be a slip of the finger. */
+async function answer(index: Index<Found>, words: string, base: string) {
+  const found = await findPages(index, words);
+  const asked = found.unknown.length > 0 && (await readOver(words, found.unknown, base));
+  return asked
+    ? { ...found, asked, hits: (await findPages(index, asked)).hits }
+    : { ...found, asked: words };
+}
+
+/** The question without its slips, where what that takes can be fetched. */
+async function readOver(words: string, unknown: readonly string[], base: string) {
+  try {
+    const [{ respelt }, all] = await Promise.all([import('./search-spelling.ts'), allWords(base)]);
+    return respelt(words, unknown, all);
+  } catch {
+    return undefined;
+  }
+}
+
+let known: Promise<readonly string[]> | undefined;
+/** Every word of the handbook, the frequent first. */
+function allWords(base: string): Promise<readonly string[]> {
+  known ??= fetch(`${base}pagefind/words.json`)
+    .then((response) => response.json())
+    .catch((error: unknown) => {
+      known = undefined;
+      throw error;
+    });
+  return known;
+}
+
 function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string): void {
   const list = dialog.querySelector<HTMLElement>('#search-found')!;
   const count = dialog.querySelector<HTMLElement>('.search-count')!;
@@ -85,17 +116,19 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
     await new Promise((rested) => setTimeout(rested, REST));
     if (input.value.trim() !== words) return;
     try {
-      const { hits, unknown } = await findPages(await load(base), words);
+      const { hits, unknown, asked } = await answer(await load(base), words, base);
       const found = await Promise.all(hits.slice(0, MOST).map((hit) => hit.data()));
       if (input.value.trim() !== words) return;
       if (found.length === 0)
         return fail(
           `Nothing found for “${words}”. Try fewer or plainer words: foam, strip, lime, heavy.`,
         );
+      const read = asked === words ? '' : ` for “${asked}”`;
       const without = unknown.length > 0 ? `; on no page: ${unknown.join(', ')}` : '';
       const likeliest = hits.length > MOST ? `The ${MOST} likeliest of ` : '';
-      clear(`${likeliest}${hits.length} ${hits.length === 1 ? 'page' : 'pages'} found${without}`);
-      list.append(...grouped(found, words));
+      const pages = hits.length === 1 ? 'page' : 'pages';
+      clear(`${likeliest}${hits.length} ${pages} found${read}${without}`);
+      list.append(...grouped(found, asked));
       list.dataset.words = words;
       input.ariaExpanded = 'true';
       choose(0);
