@@ -4,8 +4,8 @@ import { unit } from './unit.ts';
 
 /** SI: m. @source si-brochure, nist-sp-811 (customary) */
 export const LENGTH: readonly Unit[] = [
-  unit('mm', 'mm', 1e-3, ['millimetre', 'millimeter']),
-  unit('cm', 'cm', 1e-2, ['centimetre', 'centimeter']),
+  unit('mm', 'mm', 1e-3, ['mms', 'millimetre', 'millimeter']),
+  unit('cm', 'cm', 1e-2, ['cms', 'centimetre', 'centimeter']),
   unit('m', 'm', 1, ['metre', 'meter', 'mtr']),
   unit('km', 'km', 1e3, ['kilometre', 'kilometer']),
   unit('in', 'in', INCH, ['"', "''", 'inch', 'inches', 'ins']),

@@ -2,8 +2,18 @@ import { BTU, FAHRENHEIT_DEGREE, FOOT, HOUR, ICE_POINT, INCH } from './constants
 import type { Unit } from './kinds.ts';
 import { unit } from './unit.ts';
 
-const CELSIUS = ['C', '°C', 'Celsius', '°Celsius', 'centigrade', '°centigrade'];
-const FAHRENHEIT = ['F', '°F', 'Fahrenheit', '°Fahrenheit'];
+const CELSIUS = [
+  'C',
+  '°C',
+  'oC',
+  'Celsius',
+  '°Celsius',
+  'Celcius',
+  '°Celcius',
+  'centigrade',
+  '°centigrade',
+];
+const FAHRENHEIT = ['F', '°F', 'oF', 'Fahrenheit', '°Fahrenheit', 'Farenheit', '°Farenheit'];
 const KELVIN = ['°K', 'kelvin', 'kelvins'];
 
 /** SI: K. @source si-brochure, nist-sp-811 (customary) */

@@ -27,8 +27,8 @@ const TYPED: Readonly<Partial<Record<Kind, Readonly<Record<string, readonly stri
     'imp gal': ['UK gal', 'imperial gallons'],
   },
   length: {
-    mm: ['millimetres', 'millimeters'],
-    cm: ['centimetres', 'centimeters'],
+    mm: ['mms', 'millimetres', 'millimeters'],
+    cm: ['cms', 'centimetres', 'centimeters'],
     m: ['metres', 'meters'],
     km: ['kilometres'],
     in: ['inches', '"'],
@@ -73,8 +73,8 @@ const TYPED: Readonly<Partial<Record<Kind, Readonly<Record<string, readonly stri
     'mg/L CaO': ['ppm CaO'],
   },
   temperature: {
-    degC: ['C', 'Celsius', 'centigrade'],
-    degF: ['F', 'Fahrenheit'],
+    degC: ['C', 'oC', 'Celsius', 'Celcius', 'degrees Celcius', 'centigrade'],
+    degF: ['F', 'oF', 'Fahrenheit', 'Farenheit'],
     K: ['kelvin'],
   },
   temperatureDifference: { degC: ['C°', 'Celsius'], degF: ['F°'], K: ['kelvins'] },
