@@ -14,9 +14,15 @@ const loads = new Map(
   Object.entries(files).map(([file, load]) => [file.replace(/^.*\/|\.tsx$/g, ''), load]),
 );
 
-/** In ms without a key, here or in another tab: then what other pages have kept follows. */
+/**
+ * Debounce in ms, without a key press here or in another tab, before results on other pages are
+ * recomputed.
+ */
 const PAUSE = 1000;
-/** More often than results rest on each other in a row: a circle ends. */
+/**
+ * The maximum runs of one worksheet. Chains of dependent results are shorter, so a cycle stops
+ * here.
+ */
 const MOST = 8;
 
 /** From now on, catches up at each pause after a change. */
@@ -41,10 +47,10 @@ export function follow(): void {
 }
 
 /**
- * Works out anew what worksheets on other pages have kept, where something they rest on has changed: so
- * that no page takes over a number that is older than what it comes of. It fetches those alone, and works one
- * a task, so that a key in between is answered. At a key, or when the page is left, it stops where it is:
- * what is behind stays noted until all of it is done, here after the next pause or on the next page.
+ * Recomputes what worksheets on other pages have kept, where something they depend on has changed,
+ * so that no page uses a stale number. It fetches only those worksheets, and computes one per task,
+ * so that a key press in between is answered. At a key press, or when the page is left, it stops.
+ * The changes stay noted until everything is done: here after the next pause, or on the next page.
  */
 async function catchUp(): Promise<void> {
   let paused = true;
@@ -55,7 +61,7 @@ async function catchUp(): Promise<void> {
   try {
     restsOn ??= await table();
     const due = new Set<string>();
-    // Last in the row, behind what it rests on.
+    // To the end of the queue, after what it depends on.
     const putBehind = (key: string) => {
       for (const id of keepers())
         if (restsOn?.[id]?.includes(key) ?? true) {
@@ -64,7 +70,8 @@ async function catchUp(): Promise<void> {
         }
     };
     $behind.get().forEach(putBehind);
-    // What is kept anew, here or by a worksheet awake on this page, puts behind what rests on it in turn.
+    // A newly kept result, from here or from a worksheet awake on this page, makes its own
+    // dependants stale.
     stopFollowing = $kept.listen((_now, _before, key) => key && putBehind(key));
     const worked: string[] = [];
     for (const id of due) {
@@ -84,7 +91,10 @@ async function catchUp(): Promise<void> {
   }
 }
 
-/** The bench keys each worksheet rests on, as the build wrote them down; one it does not know may rest on any. */
+/**
+ * The bench keys each worksheet depends on, as the build wrote them. One that is not listed may
+ * depend on any.
+ */
 type RestsOn = Readonly<Record<string, readonly string[]>>;
 let restsOn: RestsOn | undefined;
 async function table(): Promise<RestsOn> {
@@ -93,15 +103,18 @@ async function table(): Promise<RestsOn> {
   return answered.json();
 }
 
-/** The worksheets whose results lie on the bench. */
+/** The worksheets that have results on the bench. */
 const keepers = () => new Set(Object.values($kept.get()).flatMap(({ by }) => by ?? []));
 
-/** What a link or a file says a worksheet kept that there is not: nothing would ever mend it. */
+/**
+ * Removes results of a worksheet that does not exist, from a link or a file: nothing would ever
+ * correct them.
+ */
 function dropKeptBy(id: string): void {
   for (const [key, { by }] of Object.entries($kept.get())) if (by === id) keep(key, undefined);
 }
 
-/** What is awake on this page works itself out. */
+/** A worksheet that is awake on this page recomputes itself. */
 const isAwake = (id: string) =>
   document.querySelector(`[data-island$="/${id}"][data-awake="yes"]`) !== null;
 
