@@ -46,7 +46,7 @@ function targetFault(address, url, { base, files, ids }) {
     return `links to a page that is not there: ${address}${slash}`;
   }
   const anchor = decodeURIComponent(url.hash.slice(1));
-  // A batch is carried in the fragment of a link: that is state, not an anchor.
+  // The fragment of a link may carry a batch: that is state, not an anchor.
   if (!anchor || anchor.includes('=')) return undefined;
   const known = ids.get(file);
   if (!known || known.has(anchor)) return undefined;

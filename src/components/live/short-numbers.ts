@@ -4,8 +4,8 @@ const SHAPE = /<(path|rect|circle|line)([^<>]*)><\/\1>/g;
 
 /**
  * Markup with the coordinates of its drawings rounded to hundredths, which no screen can show finer
- * (sixteen digits each are a fifth of a long page), and with paths closed by Z. Text and all other
- * markup are unchanged.
+ * (sixteen digits each are a fifth of a long page), and with empty shapes self-closed. Text and all
+ * other markup are unchanged.
  */
 export const shortNumbers = (html: string): string =>
   html.replace(/<svg[\s>].*?<\/svg>/gs, (svg) =>
