@@ -94,10 +94,7 @@ const nameOf = (error: unknown) => (error instanceof Error ? error.name : '');
 const isFull = (error: unknown) => nameOf(error) === 'QuotaExceededError';
 const OFF = 'storage is off, or the page was opened privately';
 
-/**
- * A sentence for a failure that the browser did not cause. A bug is reported to the console as
- * well.
- */
+/** Why something went undone that is not the browser's doing, as a sentence; a fault of the program is no less one for being told. */
 function otherwise(undone: string, error: unknown): string | undefined {
   if (nameOf(error) === 'VersionError')
     return `${undone}: what is stored belongs to a later version of this handbook and was left as it is. Reload the page to get that version.`;

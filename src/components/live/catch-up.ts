@@ -47,10 +47,10 @@ export function follow(): void {
 }
 
 /**
- * Recomputes what worksheets on other pages have kept, where something they depend on has changed,
- * so that no page uses a stale number. It fetches only those worksheets, and computes one per task,
- * so that a key press in between is answered. At a key press, or when the page is left, it stops.
- * The changes stay noted until everything is done: here after the next pause, or on the next page.
+ * Works out anew what worksheets on other pages have kept, where something they rest on has changed: so
+ * that no page takes over a number that is older than what it comes of. It fetches those alone, and works one
+ * a task, so that a key in between is answered. At a key, or when the page is left, it stops where it is:
+ * what is behind stays noted until all of it is done, here after the next pause or on the next page.
  */
 async function catchUp(): Promise<void> {
   let paused = true;
@@ -61,7 +61,7 @@ async function catchUp(): Promise<void> {
   try {
     restsOn ??= await table();
     const due = new Set<string>();
-    // To the end of the queue, after what it depends on.
+    // Last in the row, behind what it rests on.
     const putBehind = (key: string) => {
       for (const id of keepers())
         if (restsOn?.[id]?.includes(key) ?? true) {
@@ -70,8 +70,7 @@ async function catchUp(): Promise<void> {
         }
     };
     $behind.get().forEach(putBehind);
-    // A newly kept result, from here or from a worksheet awake on this page, makes its own
-    // dependants stale.
+    // What is kept anew, here or by a worksheet awake on this page, puts behind what rests on it in turn.
     stopFollowing = $kept.listen((_now, _before, key) => key && putBehind(key));
     const worked: string[] = [];
     for (const id of due) {
