@@ -1,8 +1,9 @@
-import type { AmountProps } from '~/components/prose/amount.ts';
+import { type AmountProps, inMillimetres } from '~/components/prose/amount.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { ageFactor } from '~/core/curing/age-factor.ts';
 import { HOUR, MINUTE } from '~/core/quantity/constants.ts';
 import { FOAM } from '~/worksheets/shared/words/amounts.ts';
+import { VARIABLE } from '../curing/ageing.ts';
 import { reading } from './invented.ts';
 
 const foamDensity = (value: number): AmountProps => ({ value, kind: 'density', ...FOAM });
@@ -15,21 +16,15 @@ export const foam = {
   lost: percent(1 - foamLater / foamFirst),
 };
 
-export const sunk: AmountProps = {
-  value: reading('sunk'),
-  kind: 'length',
-  metric: 'mm',
-  us: 'in',
-  significant: 2,
-};
+export const sunk = inMillimetres(reading('sunk'));
 
 const hours = reading('stripAge') / HOUR;
 const cureTemperature = reading('cureTemperature');
-/** Hours by the clock, how warm it was, and hours as they count at 20 °C. */
+/** When it was stripped: hours by the clock, how warm it had been, K, and hours as they count at 20 °C. */
 export const stripped = {
   hours,
   cureTemperature,
-  hoursAt20: hours * ageFactor({ law: 'fhp' }, cureTemperature),
+  hoursAt20: hours * ageFactor(VARIABLE, cureTemperature),
 };
 
 export const dryMass = reading('dryMass');

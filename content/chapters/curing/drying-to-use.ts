@@ -9,14 +9,14 @@ import { EQUILIBRIUM_MOISTURE } from '~/core/finished/moisture.ts';
 import { HYDRATE_WATER } from '~/core/mix/oven-dry.ts';
 import { DAY } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
+import { demoCube, waterIn } from '~/worksheets/demo-worked.ts';
 
-const mix = demoMix(1);
-const freeWater = mix.water + mix.foamMass - HYDRATE_WATER * mix.cement;
+/** What cement does not bind of the water in a cubic metre of the demo’s mix, kg. */
+const freeWater = waterIn(demoCube) - HYDRATE_WATER * demoCube.cement;
 
 /** Of the dry mass; the target as the worksheet has it. */
 const shares = {
-  initial: freeWater / mix.ovenDryDensity,
+  initial: freeWater / demoCube.ovenDryDensity,
   resting: EQUILIBRIUM_MOISTURE.dryRoom,
   target: Number(DRY_ENOUGH_MOISTURE.toFixed(3)),
 };

@@ -15,7 +15,7 @@ const SLAB: FlatPart = {
   factor: 1,
   adhesion: 0,
 };
-/** Lifted off a smooth, waxed board that still holds it, off a rough one, and with the board drawn off first. */
+/** How it is lifted: off a smooth, waxed board that still holds it, off a rough one, and with the board drawn off first. */
 export const SMOOTH = { adhesion: MOULD_ADHESION['oiled-steel-or-plastic'] };
 const ROUGH = { adhesion: MOULD_ADHESION['rough-timber'] };
 export const FREED = { factor: CARRIED };
@@ -31,7 +31,8 @@ function flatMultiplier(): number {
     finish: 'smooth-oiled',
     during: 'stripping',
   });
-  if (!found) throw new Error('The page gives the multiplier of a flat, smooth, oiled form.');
+  if (!found)
+    throw new Error('No multiplier is known for a flat slab out of a smooth, oiled form.');
   return found.factor;
 }
 

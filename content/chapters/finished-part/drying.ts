@@ -6,7 +6,7 @@ import type { PublishedRange } from '~/core/finished/published-range.ts';
 import { DRYING_SHRINKAGE } from '~/core/finished/shrinkage.ts';
 import { MIX_WATER_DENSITY } from '~/core/mix/densities.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
+import { demoCube } from '~/worksheets/demo-worked.ts';
 
 function published<Row extends { readonly id: string }>(rows: readonly Row[], id: string): Row {
   const row = rows.find((each) => each.id === id);
@@ -14,11 +14,10 @@ function published<Row extends { readonly id: string }>(rows: readonly Row[], id
   return row;
 }
 
-export const mix = demoMix(1);
 const paste = powersVolumes({
-  waterCement: mix.waterCementTotal,
+  waterCement: demoCube.waterCementTotal,
   degree: 0.7,
-  air: mix.airShare,
+  air: demoCube.airShare,
   inert: 0,
   reaction: POWERS_2001,
   curing: 'sealed',
@@ -38,7 +37,7 @@ const inPercent = ({ low, high }: PublishedRange) =>
   `${(100 * low).toFixed(2)} to ${percent(high, { decimals: 2 })}`;
 /** `600`, or `260–800`, in kg/m³. */
 function densities({ id, density }: PublishedRange): string {
-  if (!density) throw new Error(`${id} has no density, and the page gives one.`);
+  if (!density) throw new Error(`What is published as ${id} has no density.`);
   return [...new Set([density.min, density.max])].join('–');
 }
 const row = (id: string) => [densities(shrinkage(id)), inPercent(shrinkage(id))];
@@ -76,5 +75,5 @@ export const takesUp = {
 
 const frost = (id: string) => published(FROST, id).value;
 export const burstsAbove = percent(frost('critical-saturation'), { decimals: 1 });
-/** Of frost, that aerated concrete bore. */
+/** How many frosts aerated concrete bore. */
 export const cycles = { saturated: frost('aac-saturated'), moist: frost('aac-moist') };

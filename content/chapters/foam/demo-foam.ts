@@ -5,23 +5,18 @@ import { gaslessDensity } from '~/core/foam/planned-foam.ts';
 import { foamSurvival } from '~/core/foam/survival.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoLoad, demoMix, demoSolution, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBucket } from '~/worksheets/demo-tools.ts';
+import { demoLoad } from '~/worksheets/demo-worked.ts';
 import { demoDrainage } from '~/worksheets/foam/demo-drainage.ts';
 
-const { bucket } = demo;
-/** The demo's bucket, struck full of its foam, kg. */
-export const bucketFull = bucket.tare + demo.foam.density * bucket.volume;
+/** The demo’s foam, as its bucket tells it. */
 export const demoFoam = foamDensity({
-  tare: bucket.tare,
-  full: bucketFull,
-  vessel: bucket.volume,
+  tare: demo.bucket.tare,
+  full: demoBucket.ofFoam,
+  vessel: demo.bucket.volume,
 });
 
-/** The foam for all of the demo's loads, m³, and the solution for that. */
-export const batchFoam = demoMix(demoVolume().total).foamVolume;
-export const batchSolution = demoSolution(batchFoam);
-
-/** The bucket that was left to drain, as shares of its liquid. */
+/** The demo’s bucket that was left to drain, as shares of its liquid. */
 export const drainageReadings: readonly DrainageReading[] = demoDrainage.readings.map(
   ([minutes, drained]) => ({
     time: minutes * MINUTE,
@@ -58,6 +53,6 @@ function gasLeftInJar(): number {
     density,
   }));
   const last = foamSurvival({ gaslessDensity: gasless, readings }).gasLeft.at(-1);
-  if (!last) throw new Error('The demo’s jar was read once only.');
+  if (!last) throw new Error('The demo’s jar was never read.');
   return last.share;
 }

@@ -4,17 +4,17 @@ import type { Bounded } from '~/core/foam/drainage-bounds.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { drainageFit, drainageReadings } from './demo-foam.ts';
 
-const inMinutes = ({ value, low, high }: Bounded): Bounded => ({
+const minutesOf = ({ value, low, high }: Bounded): Bounded => ({
   value: value / MINUTE,
   low: low / MINUTE,
   high: high / MINUTE,
 });
 export const { exponent } = drainageFit;
 /** When a quarter and half of the liquid has drained, min. */
-export const quarter = inMinutes(drainageFit.quarterTime);
-export const half = inMinutes(drainageFit.halfTime);
+export const quarter = minutesOf(drainageFit.quarterTime);
+export const half = minutesOf(drainageFit.halfTime);
 
-/** The line that the first four readings give. */
+/** The straight line that the first four readings give: what drains by it in a minute, and how far it is good. */
 export const line = firstFour();
 
 function firstFour() {

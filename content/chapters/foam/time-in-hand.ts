@@ -7,6 +7,7 @@ import { timeInHand } from '~/core/foam/time-in-hand.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { demoLoad } from '~/worksheets/demo-worked.ts';
 import { demoBlend, drainageFit, jarGasLeft } from './demo-foam.ts';
+import { inMinutes } from './minutes.ts';
 
 /** How far off is near enough, kg/m³. */
 const TOLERANCE = 30;
@@ -28,9 +29,7 @@ export const drainedFoam = whole.foam.density;
 
 function until(latest: number | undefined): Holds {
   if (latest === undefined) throw new Error('The demo’s mix is off with fresh foam already.');
-  return Number.isFinite(latest)
-    ? { value: latest, kind: 'time', metric: 'min', us: 'min', decimals: 0 }
-    : 'always';
+  return Number.isFinite(latest) ? inMinutes(latest) : 'always';
 }
 
 const tolerance = inBoth({ value: TOLERANCE, kind: 'density', significant: 2 });

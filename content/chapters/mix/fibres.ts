@@ -6,18 +6,18 @@ import {
   fibreMass,
   triedUpTo,
 } from '~/core/mix/fibres.ts';
-import { demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatch } from '~/worksheets/demo-worked.ts';
 
-/** The demo's whole batch, m³. */
-export const volume = demoVolume().total;
-
-/** 0.3 % of it, kg. */
-const dose = (kind: FibreKind) => fibreMass({ kind, share: 0.003, volume }).mass;
+/** How much the pages on fibres put in, of the volume. */
+export const FIBRE_SHARE = 0.003;
+/** For all that is made for the demo’s slabs, kg. */
+const dose = (kind: FibreKind) =>
+  fibreMass({ kind, share: FIBRE_SHARE, volume: demoBatch.volume }).mass;
 export const glass = dose('ar-glass');
 export const polypropylene = dose('polypropylene');
 
 function inPercent(share: number | undefined): string {
-  if (share === undefined) throw new Error('The page names a dose of which none was read.');
+  if (share === undefined) throw new Error('Of one of these kinds no dose was read.');
   return percent(share, { atMost: 1 });
 }
 

@@ -3,7 +3,7 @@ import { fromBags } from '~/core/mix/bags.ts';
 import { baseMix } from '~/core/mix/base-mix.ts';
 import { ovenDryDensity } from '~/core/mix/oven-dry.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoCube, demoMix, demoVolume } from '~/worksheets/demo-worked.ts';
 
 const { waterCement } = demo;
 
@@ -13,11 +13,10 @@ export const sandedBase = baseMix({ waterCement, sandCement: 1 });
 
 /** The forms alone: no settling, no waste. */
 export const formVolume = demoVolume().net;
-export const cube = demoMix(1);
 export const slabs = demoMix(formVolume);
 export const foamIgnored = demoMix(1, { convention: 'foam-ignored' });
 /** Of the cubic metre's volume. */
-export const shares = { base: percent(1 - cube.foamShare), foam: percent(cube.foamShare) };
+export const shares = { base: percent(1 - demoCube.foamShare), foam: percent(demoCube.foamShare) };
 
 /** The test batch of the standard, kg/m³ and by mass. */
 export const testBatch = { wetDensity: 641, waterCement: 0.58 };
@@ -27,8 +26,6 @@ export const testBatchDry = ovenDryDensity({
   volume: 1,
 });
 
-/** kg */
-export const bag = 25;
 export const halfTheForms = formVolume / 2;
 export const fromOneBag = fromBags(
   {
@@ -37,5 +34,5 @@ export const fromOneBag = fromBags(
     waterCement,
     foamDensity: demo.foam.density,
   },
-  { bags: 1, bag },
+  { bags: 1, bag: demo.bag },
 );

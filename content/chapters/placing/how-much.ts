@@ -2,18 +2,18 @@ import { upperHalfLift } from '~/core/placing/pressure.ts';
 import { netVolume, type Shape, shapeVolume } from '~/core/placing/shapes.ts';
 import { pieceVolume } from '~/core/placing/volume.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoPlan, demoSlab, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoPlan, demoSlab, demoSlabMix, demoVolume } from '~/worksheets/demo-worked.ts';
 
 const { thickness } = demo.slab;
-/** What a millimetre of its thickness is of a slab. */
+/** A millimetre of its thickness, as a share of a slab. */
 export const millimetreOff = 0.001 / thickness;
 
-/** Diameter of two holes through a slab, m. */
+/** How wide each of two holes through a slab is, m. */
 export const hole = 0.04;
 const through = { shape: 'cylinder', diameter: hole, height: thickness } as const satisfies Shape;
 /** What its form holds, m³. */
 export const slab = {
-  whole: pieceVolume(demoSlab),
+  whole: demoSlabMix.volume,
   holed: netVolume({ shape: demoSlab, cores: [{ shape: through, count: 2 }] }).net,
 };
 

@@ -1,13 +1,12 @@
 import { mixerLoads } from '~/core/mix/loads.ts';
 import { headPressure } from '~/core/placing/pressure.ts';
-import { pieceVolume } from '~/core/placing/volume.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix, demoSlab, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatch, demoSlabMix } from '~/worksheets/demo-worked.ts';
 
-/** m³: of one form, of all that is made, and what the mixer takes. */
-export const volumes = { form: pieceVolume(demoSlab), made: demoVolume().total, mixer: 0.04 };
+/** What one form holds, what is made, and what the mixer takes, m³. */
+export const volumes = { form: demoSlabMix.volume, made: demoBatch.volume, mixer: 0.04 };
 export const loads = mixerLoads({
-  batch: demoMix(volumes.made),
+  batch: demoBatch,
   largestLoad: volumes.mixer,
   foamBucket: demo.bucket.volume,
 }).count;

@@ -3,10 +3,10 @@ import { percent } from '~/components/prose/percent.ts';
 import { deepestLift, liftProfile, PRACTICE_LIFT } from '~/core/placing/lift.ts';
 import { toUnit } from '~/core/quantity/convert.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
+import { demoCube } from '~/worksheets/demo-worked.ts';
 
 const { wetDensity: density } = demo;
-const { airShare: gas } = demoMix(1);
+const { airShare: gas } = demoCube;
 const inPercent = (share: number) => percent(share, { significant: 2 });
 export const gasInMix = inPercent(gas);
 

@@ -4,7 +4,8 @@ import { STANDARD_GRAVITY } from '~/core/quantity/constants.ts';
 import { fromUnit } from '~/core/quantity/convert.ts';
 import { demo } from '~/worksheets/demo.ts';
 
-/** Masses in kg, measures in m, pressures in Pa, forces in N throughout. */
+// Masses in kg, measures in m, pressures in Pa, forces in N throughout.
+
 const density = demo.wetDensity;
 /** The mass that weighs as much as a force. */
 const asMass = (force: number) => force / STANDARD_GRAVITY;

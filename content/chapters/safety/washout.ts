@@ -9,7 +9,7 @@ import {
   pKwAt,
 } from '~/core/safety/washout.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix, demoSolution, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatch, demoBatchSolution } from '~/worksheets/demo-worked.ts';
 import { weighedOut } from './weighed-out.ts';
 
 const { temperature } = demo.water;
@@ -49,8 +49,4 @@ export const neutral = {
 };
 
 /** Solution that the demo mixes for waste and hose, kg. */
-function spareSolution(): number {
-  const { foamVolume, foamMass } = demoMix(demoVolume().total);
-  return demoSolution(foamVolume).solutionMass - foamMass;
-}
-export const spare = spareSolution();
+export const spare = demoBatchSolution.solutionMass - demoBatch.foamMass;

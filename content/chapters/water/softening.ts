@@ -14,8 +14,9 @@ import {
   softenWithSoda,
 } from '~/core/water/soften/washing-soda.ts';
 import { demo } from '~/worksheets/demo.ts';
+import { demoBatch } from '~/worksheets/demo-worked.ts';
 import {
-  demoBatch,
+  asCarbonate,
   foamWater,
   mains as hardness,
   mainsAsTyped,
@@ -24,22 +25,22 @@ import {
 } from './demo-waters.ts';
 
 const mains = speciatedByHardness(demo.mains);
-/** kg of it. */
+/** The foam’s water, kg. */
 const softenedMass = perVolume * foamWater;
 
-function softened() {
-  const made = sodaForHardness({ water: mains, target: SOFT_ENOUGH / perVolume });
-  if (!made.reached) throw new Error('No washing soda makes the demo’s mains soft enough.');
-  return made;
+function madeSoft() {
+  const found = sodaForHardness({ water: mains, target: SOFT_ENOUGH / perVolume });
+  if (!found.reached) throw new Error('No washing soda makes the demo’s mains soft enough.');
+  return found;
 }
-const made = softened();
+const made = madeSoft();
 const weighed = (form: SodaForm) => sodaMass(made.soda * softenedMass, form);
 /** Hardness at equilibrium, mol/m³, and pH where one powder was weighed for the other. */
 function mixedUp(meant: SodaForm, used: SodaForm) {
   const { got } = sodaMixUp({ water: mains, soda: made.soda, meant, used });
   return { hardness: got.hardness * perVolume, pH: got.water.pH };
 }
-/** For the foam’s water: masses in kg, a share of the cement of all the slabs. */
+/** What softening the foam’s water with soda takes and does: masses in kg; the ash as a share of the batch’s cement too. */
 export const soda = {
   crystals: weighed('decahydrate'),
   ash: weighed('anhydrous'),
@@ -66,8 +67,9 @@ export const heat = softenedMass * SPECIFIC_HEAT.water * (BOILING_POINT - demo.w
 /** What a resin holds, eq/m³ of it. */
 const HELD = 1000;
 export const softener = ionExchange({ capacity: demo.resin * HELD, hardness: mainsAsTyped });
-/** Of the worksheet’s 5.0 ± 0.2 L of resin and 311 ± 15 mg/L. */
-const uncertainty = softener.volume * Math.hypot(0.2 / 5, 15 / 311);
+/** With the resin known to ± 0.2 L and the hardness to ± 15 mg/L, as in the worksheet’s example. */
+const uncertainty =
+  softener.volume * Math.hypot(0.0002 / demo.resin, asCarbonate(15) / mainsAsTyped);
 const softenedIn = (unit: string) =>
   formatQuantity(softener.volume, 'volume', unit, { uncertainty }).text;
 export const softenedByBed = `${softenedIn('L')} (${softenedIn('gal')})`;
@@ -79,8 +81,7 @@ function citrateFor(waterCement: number) {
     sequestrant: 'trisodiumCitrateDihydrate',
     waterCement,
   });
-  if (timesRetarding === undefined)
-    throw new Error('It is not known from how much citrate retards.');
+  if (timesRetarding === undefined) throw new Error('It is not known how much citrate retards.');
   return { shareOfCement, timesRetarding };
 }
 const foamToCement = demoBatch.foamMass / demoBatch.cement;
