@@ -1,4 +1,5 @@
-import { type AmountProps, inMillimetres } from '~/components/prose/amount.ts';
+import type { AmountProps } from '~/components/prose/amount.ts';
+import { inMillimetres } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { ageFactor } from '~/core/curing/age-factor.ts';
 import { HOUR, MINUTE } from '~/core/quantity/constants.ts';
@@ -8,7 +9,7 @@ import { reading } from './invented.ts';
 
 const foamDensity = (value: number): AmountProps => ({ value, kind: 'density', ...FOAM });
 const [foamFirst, foamLater] = [reading('foamDensity'), reading('foamLater')];
-/** Its foam, weighed twice. */
+/** The foam of the first invented batch, weighed twice. */
 export const foam = {
   first: foamDensity(foamFirst),
   later: foamDensity(foamLater),

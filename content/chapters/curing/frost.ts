@@ -1,3 +1,4 @@
+import { inMegapascals } from '~/components/prose/amounts.ts';
 import { ONE_FREEZE_STRENGTH, REPEATED_FREEZE_STRENGTH } from '~/core/curing/frost.ts';
 import { ageForShare, GROWTH_COEFFICIENT } from '~/core/curing/strength-growth.ts';
 import { DAY, HOUR } from '~/core/quantity/constants.ts';
@@ -5,7 +6,6 @@ import { toUnit } from '~/core/quantity/convert.ts';
 import { formatQuantity } from '~/core/quantity/format.ts';
 import { demoStrength } from '~/worksheets/demo-strength.ts';
 import { worth } from './ageing.ts';
-import { inMegapascals } from './megapascals.ts';
 
 /** The two strengths of the page: in psi the first is as its source has it. */
 export const marks = {

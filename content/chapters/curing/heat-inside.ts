@@ -1,4 +1,5 @@
-import { type AmountProps, inMillimetres } from '~/components/prose/amount.ts';
+import type { AmountProps } from '~/components/prose/amount.ts';
+import { inMillimetres } from '~/components/prose/amounts.ts';
 import { STILL_AIR_TRANSFER, steadyFace, throughLayers } from '~/core/curing/heat/face.ts';
 import { adiabaticRise, ORDINARY_CEMENT } from '~/core/curing/heat/hydration.ts';
 import { heatInside, type Part } from '~/core/curing/heat/inside.ts';
@@ -20,7 +21,7 @@ const boarded = steadyFace({
   }),
 });
 
-/** What of a mix is warmed. */
+/** What is warmed in a mix: its cement and all of its water, kg. */
 const fresh = (of: Proportion) => ({ cement: of.cement, water: waterIn(of) });
 
 export const capacity = freshHeatCapacity(fresh(demoCube));
@@ -36,11 +37,10 @@ export const conducts = {
   least: valoreConductivity({ dryDensity: demoCube.ovenDryDensity }).conductivity,
 };
 
+type Otherwise = Partial<Part> & { readonly of?: Proportion };
+
 /** What a part comes to, cast at 20 °C into air at 15 °C: as a mix that conducts the most, and as one that does the least. */
-function bothWays(
-  thickness: number,
-  { of = demoCube, ...otherwise }: Partial<Part> & { of?: Proportion } = {},
-) {
+function bothWays(thickness: number, { of = demoCube, ...otherwise }: Otherwise = {}) {
   const dry = valoreConductivity({ dryDensity: of.ovenDryDensity });
   const inside = (conducting: Pick<Part, 'conductivity'>) =>
     heatInside({
@@ -62,15 +62,12 @@ function bothWays(
   };
 }
 
-const hottest = (thickness: number, otherwise?: Parameters<typeof bothWays>[1]): AmountProps => ({
+const hottest = (thickness: number, otherwise?: Otherwise): AmountProps => ({
   value: bothWays(thickness, otherwise).hottest,
   kind: 'temperature',
   decimals: 0,
 });
-const difference = (
-  thickness: number,
-  otherwise?: Parameters<typeof bothWays>[1],
-): AmountProps => ({
+const difference = (thickness: number, otherwise?: Otherwise): AmountProps => ({
   value: bothWays(thickness, otherwise).difference,
   kind: 'temperatureDifference',
   significant: 2,

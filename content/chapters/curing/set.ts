@@ -1,4 +1,4 @@
-import { inMillimetres, wholeDegrees } from '~/components/prose/amount.ts';
+import { inMillimetres, wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import type { AgeLaw } from '~/core/curing/age-factor.ts';
 import { SPECIFIC_HEAT } from '~/core/curing/heat/thermal-properties.ts';

@@ -1,3 +1,4 @@
+import { inMegapascals } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import {
   type CementClass,
@@ -6,7 +7,6 @@ import {
 } from '~/core/curing/strength-growth.ts';
 import { DAY } from '~/core/quantity/constants.ts';
 import { demoStrength } from '~/worksheets/demo-strength.ts';
-import { inMegapascals } from './megapascals.ts';
 
 /** Strength at an age as a share of that at 28 days. */
 const grown = (days: number, cement: CementClass) =>

@@ -1,4 +1,4 @@
-import { wholeDegrees } from '~/components/prose/amount.ts';
+import { wholeDegrees } from '~/components/prose/amounts.ts';
 import type { AgeLaw } from '~/core/curing/age-factor.ts';
 import { ageAt } from '~/core/curing/equivalent-age.ts';
 import { dailyHistory, steadyHistory } from '~/core/curing/history.ts';

@@ -1,3 +1,4 @@
+import { inKilopascals } from '~/components/prose/amounts.ts';
 import { breakABar } from '~/core/demould/break-a-bar.ts';
 import { barsTogether } from '~/core/demould/several-bars.ts';
 import type { Reading } from '~/core/finished/readings.ts';
@@ -5,7 +6,6 @@ import { STANDARD_GRAVITY } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { taped } from '~/worksheets/demo-tools.ts';
 import { bar } from '../placing/how-much.ts';
-import { stress } from './stress.ts';
 
 /** By the demo's scale, kg. */
 const weighed = (value: number): Reading => ({ value, uncertainty: demo.scale });
@@ -46,17 +46,17 @@ const firstBroken = breakOne(FIRST);
 export const firstBar = {
   hung: FIRST.hung,
   force: FIRST.hung * STANDARD_GRAVITY,
-  strength: stress(firstBroken.strength),
-  ofOwnWeight: stress(firstBroken.ownWeight, 2),
+  strength: inKilopascals(firstBroken.strength),
+  ofOwnWeight: inKilopascals(firstBroken.ownWeight, 2),
 };
 
 const four = breakSeveral(BARS);
 export const fourBars = {
-  mean: stress(four.mean),
-  plusMinus: stress(four.plusMinus, 2),
-  nextBarLow: stress(four.nextBarLow),
+  mean: inKilopascals(four.mean),
+  plusMinus: inKilopascals(four.plusMinus, 2),
+  nextBarLow: inKilopascals(four.nextBarLow),
 };
 /** The least difference that shows between their mean and another batch's, when that is as sure. */
-export const leastDifference = stress(Math.SQRT2 * four.plusMinus, 2);
+export const leastDifference = inKilopascals(Math.SQRT2 * four.plusMinus, 2);
 
-export const firstTwoNextBarLow = stress(breakSeveral(BARS.slice(0, 2)).nextBarLow);
+export const firstTwoNextBarLow = inKilopascals(breakSeveral(BARS.slice(0, 2)).nextBarLow);

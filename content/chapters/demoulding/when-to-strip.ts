@@ -1,4 +1,4 @@
-import { wholeDegrees } from '~/components/prose/amount.ts';
+import { inKilopascals, wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { GROWTH_COEFFICIENT, grownBand } from '~/core/curing/strength-growth.ts';
 import { withJerk } from '~/core/demould/jerk.ts';
@@ -8,14 +8,10 @@ import { demoBending } from '~/worksheets/demo-strength.ts';
 import { paceBetween } from '~/worksheets/shared/time/paces.ts';
 import { AHEAD } from '~/worksheets/shared/time/since.ts';
 import { FREED, SMOOTH, tensionIn } from './handling.ts';
-import { stress } from './stress.ts';
 
 /** In the demo slab, lifted by its ends off the board that holds it, and with the board drawn off first, Pa. */
 const lifted = { held: tensionIn(SMOOTH), freed: tensionIn(FREED) };
-export const tension = { held: stress(lifted.held), freed: stress(lifted.freed) };
-
-/** In bending, at 28 days. */
-export const strength = stress([demoBending.low, demoBending.high], 2);
+export const tension = { held: inKilopascals(lifted.held), freed: inKilopascals(lifted.freed) };
 
 /** Of the slowest and of the quickest cement. */
 const UNKNOWN_CEMENT = [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']] as const;

@@ -1,3 +1,4 @@
+import type { AmountProps } from '~/components/prose/amount.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { ABSORPTION_BY_MASS, C869_ABSORPTION_LIMIT } from '~/core/finished/absorption.ts';
 import { FROST } from '~/core/finished/frost.ts';
@@ -7,6 +8,7 @@ import { DRYING_SHRINKAGE } from '~/core/finished/shrinkage.ts';
 import { MIX_WATER_DENSITY } from '~/core/mix/densities.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoCube } from '~/worksheets/demo-worked.ts';
+import { TEST_BATCH } from '../mix/proportion.ts';
 
 function published<Row extends { readonly id: string }>(rows: readonly Row[], id: string): Row {
   const row = rows.find((each) => each.id === id);
@@ -33,14 +35,13 @@ export const madeOf = {
 
 const shrinkage = (id: string) => published(DRYING_SHRINKAGE, id);
 /** `0.25 to 0.30 %` */
-const inPercent = ({ low, high }: PublishedRange) =>
+const shares = ({ low, high }: PublishedRange) =>
   `${(100 * low).toFixed(2)} to ${percent(high, { decimals: 2 })}`;
-/** `600`, or `260–800`, in kg/m³. */
-function densities({ id, density }: PublishedRange): string {
+function densities({ id, density }: PublishedRange): AmountProps {
   if (!density) throw new Error(`What is published as ${id} has no density.`);
-  return [...new Set([density.min, density.max])].join('–');
+  return { value: [density.min, density.max], kind: 'density', decimals: 0 };
 }
-const row = (id: string) => [densities(shrinkage(id)), inPercent(shrinkage(id))];
+const row = (id: string) => [densities(shrinkage(id)), shares(shrinkage(id))];
 
 export const shrinkageReviewed = [
   ['w/c 0.5, 90 days', ...row('review-44')],
@@ -60,14 +61,12 @@ export const slabShortens = [
   firstReviewed.high * demo.slab.length,
 ] as const;
 
-/** What the standard's test batch is to weigh dry, kg/m³. */
-export const testBatchDry = 487;
 const absorbed = (id: string) => published(ABSORPTION_BY_MASS, id);
 /** Water taken up, of the dry mass unless said. */
 export const takesUp = {
   /** Of its volume, at most. */
   testBatch: percent(C869_ABSORPTION_LIMIT),
-  testBatchByMass: percent((C869_ABSORPTION_LIMIT * MIX_WATER_DENSITY) / testBatchDry),
+  testBatchByMass: percent((C869_ABSORPTION_LIMIT * MIX_WATER_DENSITY) / TEST_BATCH.dryDensity),
   waterCured: percent(absorbed('kado-1500').low, { decimals: 1 }),
   airCured: percent(absorbed('kado-1800').low, { decimals: 1 }),
   blocks: percent(absorbed('blocks-800').high, { decimals: 1 }),

@@ -41,8 +41,9 @@ export const moisture = {
   inService: percent(SERVICE_MOISTURE_MOST),
 };
 
+const moist = (dry: number, moisture: number) => moistConductivity({ dry, moisture }).conductivity;
 /** How many times as much it conducts with such moisture. */
-const times = (moisture: number) => moistConductivity({ dry: 1, moisture }).conductivity;
+const times = (moisture: number) => moist(1, moisture);
 export const timesInDampRoom = times(EQUILIBRIUM_MOISTURE.dampRoom);
 
 /** By the relation, the logarithm of conductivity grows by as much with each kg/m³. */
@@ -59,8 +60,7 @@ export const costsAsMuchAs = {
   soaking: asDensity(SATURATED_FACTOR),
 };
 
-const inDampRoom = (dry: number) =>
-  moistConductivity({ dry, moisture: EQUILIBRIUM_MOISTURE.dampRoom }).conductivity;
+const inDampRoom = (dry: number) => moist(dry, EQUILIBRIUM_MOISTURE.dampRoom);
 const dry = dryConductivityBand({ dryDensity: demoDryDensity });
 const damp = { low: inDampRoom(dry.low), high: inDampRoom(dry.high) };
 const conducts = ({ low, high }: { low: number; high: number }): AmountProps => ({

@@ -1,3 +1,4 @@
+import { percent } from '~/components/prose/percent.ts';
 import { foamDensity, SOLUTION_DENSITY } from '~/core/foam/density.ts';
 import { type DrainageReading, fitDrainage } from '~/core/foam/drainage.ts';
 import { drainedByMass } from '~/core/foam/drained.ts';
@@ -44,8 +45,8 @@ export const gasless = gaslessDensity(demoBlend);
 const [[, jarFirst], , [, jarLast]] = demoDrainage.jar;
 /** The jar of the demo’s mix when it was blended and a quarter of an hour later, kg/m³. */
 export const jarDensities = [jarFirst, jarLast] as const;
-/** The share of its gas that is left by then. */
-export const jarGasLeft = gasLeftInJar();
+/** How much of its gas is left by then. */
+export const jarGasLeft = percent(gasLeftInJar());
 
 function gasLeftInJar(): number {
   const readings = demoDrainage.jar.map(([minutes, density]) => ({

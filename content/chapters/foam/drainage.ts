@@ -15,7 +15,7 @@ export const quarter = minutesOf(drainageFit.quarterTime);
 export const half = minutesOf(drainageFit.halfTime);
 
 /** The straight line that the first four readings give: what drains by it in a minute, and how far it is good. */
-export const line = firstFour();
+export const straightLine = firstFour();
 
 function firstFour() {
   const fit = fitDrainage({ readings: drainageReadings.slice(0, 4) });

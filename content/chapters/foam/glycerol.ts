@@ -1,4 +1,5 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
+import { inMinutes } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import {
   glycerolByVolume,
@@ -10,7 +11,6 @@ import { glycerolFreezing } from '~/core/foam/glycerol-freezing.ts';
 import { ICE_POINT, MINUTE } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoBatchSolution } from '~/worksheets/demo-worked.ts';
-import { inMinutes } from './minutes.ts';
 
 export const { temperature } = demo.water;
 

@@ -1,4 +1,4 @@
-import { wholeDegrees } from '~/components/prose/amount.ts';
+import { wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { drainedAt } from '~/core/foam/drainage-curve.ts';
 import { glycerolViscosity } from '~/core/foam/glycerol.ts';

@@ -1,4 +1,5 @@
 import { inBoth } from '~/components/prose/amount.ts';
+import { inMinutes } from '~/components/prose/amounts.ts';
 import type { Holds } from '~/components/prose/Cell.astro';
 import { percent } from '~/components/prose/percent.ts';
 import { plannedFoam } from '~/core/foam/planned-foam.ts';
@@ -6,8 +7,7 @@ import type { Dose } from '~/core/foam/standing-foam.ts';
 import { timeInHand } from '~/core/foam/time-in-hand.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { demoLoad } from '~/worksheets/demo-worked.ts';
-import { demoBlend, drainageFit, jarGasLeft } from './demo-foam.ts';
-import { inMinutes } from './minutes.ts';
+import { demoBlend, drainageFit } from './demo-foam.ts';
 
 /** How far off is near enough, kg/m³. */
 const TOLERANCE = 30;
@@ -27,8 +27,9 @@ export const lost = percent(whole.lost);
 /** What that leaves the foam to weigh, kg/m³. */
 export const drainedFoam = whole.foam.density;
 
+/** Until when it is still near enough, s; `Infinity` is always. */
 function until(latest: number | undefined): Holds {
-  if (latest === undefined) throw new Error('The demo’s mix is off with fresh foam already.');
+  if (latest === undefined) throw new Error('The demo’s mix is off even with fresh foam.');
   return Number.isFinite(latest) ? inMinutes(latest) : 'always';
 }
 
@@ -44,5 +45,3 @@ export const byDose = [
   row('taken by volume from a larger stock', afterTen('volume')),
   row('taken by weight from a larger stock', afterTen('mass')),
 ];
-
-export const gasLeft = percent(jarGasLeft);

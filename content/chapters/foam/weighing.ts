@@ -1,4 +1,5 @@
-import { type AmountProps, wholeDegrees } from '~/components/prose/amount.ts';
+import type { AmountProps } from '~/components/prose/amount.ts';
+import { wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { AIR_DENSITY, SOLUTION_DENSITY } from '~/core/foam/density.ts';
 import { partDrained } from '~/core/foam/part-drained.ts';
@@ -7,7 +8,7 @@ import { vesselVolume } from '~/core/foam/vessel.ts';
 import { ICE_POINT, US_GALLON } from '~/core/quantity/constants.ts';
 import { waterDensity } from '~/core/water/density.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoBucket, densityDoubt, scaleDoubt } from '~/worksheets/demo-tools.ts';
+import { bucketFull, demoBucket, densityDoubt, scaleDoubt } from '~/worksheets/demo-tools.ts';
 import { demoCube, demoMix, waterIn } from '~/worksheets/demo-worked.ts';
 import { demoFoam } from './demo-foam.ts';
 
@@ -29,7 +30,7 @@ export const densitiesOfWater = [10, 20, 30].map((celsius): readonly AmountProps
 ]);
 const calibrated = vesselVolume({
   empty: bucket.tare,
-  filled: bucket.tare + bucket.volume * waterDensity(demo.water.temperature),
+  filled: bucketFull(waterDensity(demo.water.temperature)),
   temperature: demo.water.temperature,
 });
 /** How much lighter water looks for the air that the vessel displaces. */

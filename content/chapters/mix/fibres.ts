@@ -16,16 +16,16 @@ const dose = (kind: FibreKind) =>
 export const glass = dose('ar-glass');
 export const polypropylene = dose('polypropylene');
 
-function inPercent(share: number | undefined): string {
+function doseOf(share: number | undefined): string {
   if (share === undefined) throw new Error('Of one of these kinds no dose was read.');
   return percent(share, { atMost: 1 });
 }
 
 /** Doses by volume; zirconia by mass of the glass. */
 export const shares = {
-  polypropyleneTried: inPercent(FIBRES.polypropylene.tried),
-  glassTriedInOrdinary: inPercent(FIBRES['ar-glass'].triedInOrdinary),
+  polypropyleneTried: doseOf(FIBRES.polypropylene.tried),
+  glassTriedInOrdinary: doseOf(FIBRES['ar-glass'].triedInOrdinary),
   /** Of a kind of which no dose in foam was read. */
-  notDoubted: inPercent(triedUpTo('pva')),
-  leastZirconia: inPercent(ALKALI_RESISTANT_ZIRCONIA),
+  notDoubted: doseOf(triedUpTo('pva')),
+  leastZirconia: doseOf(ALKALI_RESISTANT_ZIRCONIA),
 };

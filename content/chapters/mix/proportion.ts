@@ -18,10 +18,11 @@ export const foamIgnored = demoMix(1, { convention: 'foam-ignored' });
 /** Of the cubic metre's volume. */
 export const shares = { base: percent(1 - demoCube.foamShare), foam: percent(demoCube.foamShare) };
 
-/** The test batch of the standard, kg/m³ and by mass. */
-export const testBatch = { wetDensity: 641, waterCement: 0.58 };
-export const testBatchDry = ovenDryDensity({
-  cement: testBatch.wetDensity / (1 + testBatch.waterCement),
+/** The test batch of the standard: what it weighs wet and is to weigh dry, kg/m³, and its w/c, from memory. @source astm-c869 */
+export const TEST_BATCH = { wetDensity: 641, waterCement: 0.58, dryDensity: 487 };
+/** What that comes to by the fifth that cement binds, kg/m³. */
+export const testBatchForecast = ovenDryDensity({
+  cement: TEST_BATCH.wetDensity / (1 + TEST_BATCH.waterCement),
   aggregate: 0,
   volume: 1,
 });

@@ -27,11 +27,11 @@ export const excess = calcite(precipitationPotential(mains));
 
 function justSaturated() {
   const found = saturationPH(mains);
-  if (found === undefined) throw new Error('The demo mains is saturated at no pH.');
-  return found;
+  if (found === undefined) throw new Error('The demo’s mains is saturated at no pH.');
+  return { pH: found, index: pH - found };
 }
 /** The pH at which it would be just balanced, and how far its own is above that. */
-export const balanced = { pH: justSaturated(), index: pH - justSaturated() };
+export const balanced = justSaturated();
 export const byFieldFormula = langelierField({
   pH,
   temperature,

@@ -13,8 +13,8 @@ const dissolved = (value: number, significant = 2): AmountProps => ({
   us: 'oz/gal',
   significant,
 });
-/** To a tenth below ten. */
-const inPercent = (share: number) => percent(share, { decimals: share < 0.095 ? 1 : 0 });
+/** What is left of the dose, to a tenth of a per cent below ten. */
+const shareLeft = (share: number) => percent(share, { decimals: share < 0.095 ? 1 : 0 });
 
 export const dose = dissolved(demo.soapDose);
 
@@ -33,8 +33,8 @@ function inWater(hardness: number, significant = 2) {
   return {
     hardness: { value: hardness, kind: 'hardness', significant } satisfies AmountProps,
     lost: dissolved(lost.stoichiometric),
-    chemistry: { share: inPercent(chemistry.share), needed: dissolved(chemistry.needed, 3) },
-    household: { share: inPercent(household.share), needed: dissolved(household.needed) },
+    chemistry: { share: shareLeft(chemistry.share), needed: dissolved(chemistry.needed, 3) },
+    household: { share: shareLeft(household.share), needed: dissolved(household.needed) },
   };
 }
 export const rain = inWater(demo.water.rain);

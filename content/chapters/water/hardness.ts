@@ -28,8 +28,8 @@ export const mainsIn = (unit: string): AmountProps => ({
 });
 
 const [[, soft], [, moderatelyHard], [, hard]] = USGS_CLASS_ENDS;
-/** Where each word ends, but the last, which begins there. mol/m³. */
-export const ends = {
+/** The hardness where each word ends, and where the last begins, mol/m³. */
+export const classEnds = {
   soft: asCarbonate(soft),
   moderatelyHard: asCarbonate(moderatelyHard),
   hard: asCarbonate(hard),

@@ -1,4 +1,3 @@
-import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { formatQuantity } from '../../core/quantity/format.ts';
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { handy } from '../../islands/engine/handy.ts';
@@ -31,19 +30,3 @@ export function inBoth({ value, kind, metric, us, ...how }: AmountProps): string
   const [first, second] = [here('metric', metric), here('us', us)];
   return first === second ? first : `${first} (${second})`;
 }
-
-/** A length, m, in millimetres and inches. */
-export const inMillimetres = (value: number, significant = 2): AmountProps => ({
-  value,
-  kind: 'length',
-  metric: 'mm',
-  us: 'in',
-  significant,
-});
-
-/** A temperature to the whole degree. */
-export const wholeDegrees = (celsius: number): AmountProps => ({
-  value: celsius + ICE_POINT,
-  kind: 'temperature',
-  decimals: 0,
-});
