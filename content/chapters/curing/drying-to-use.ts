@@ -1,4 +1,4 @@
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import {
   DRY_ENOUGH_MOISTURE,
   diffusionDryingTime,
@@ -20,7 +20,6 @@ const shares = {
   resting: EQUILIBRIUM_MOISTURE.dryRoom,
   target: Number(DRY_ENOUGH_MOISTURE.toFixed(3)),
 };
-const toTenth = (share: number) => percent(share, { decimals: 1 });
 export const moisture = {
   initial: percent(shares.initial),
   dryRoom: toTenth(EQUILIBRIUM_MOISTURE.dryRoom),
@@ -40,5 +39,5 @@ export const daysByRule = {
 };
 export const daysByDiffusion = { lying: byDiffusion(1), onEdge: byDiffusion(2) };
 
-/** 10⁻¹⁰ m²/s */
+/** How fast moisture wanders, 10⁻¹⁰ m²/s. */
 export const diffusivity = MOISTURE_DIFFUSIVITY * 1e10;

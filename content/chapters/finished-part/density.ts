@@ -1,4 +1,4 @@
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import {
   CONSTANT_MASS_SHARE,
   type ConstantMass,
@@ -37,7 +37,7 @@ function lastDay({ constant, change }: ConstantMass): string {
 export const lastDayTook = lastDay(
   constantMass(MASSES.map((mass, day) => ({ time: day * DAY, mass }))),
 );
-export const constantWithin = percent(CONSTANT_MASS_SHARE, { decimals: 1 });
+export const constantWithin = toTenth(CONSTANT_MASS_SHARE);
 
 /** What the mix was to dry to, kg/m³, and what a part does that sank as much as is allowed for. */
 export const planned = demoCube.ovenDryDensity;

@@ -1,5 +1,5 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import { ABSORPTION_BY_MASS, C869_ABSORPTION_LIMIT } from '~/core/finished/absorption.ts';
 import { FROST } from '~/core/finished/frost.ts';
 import { POWERS_2001, powersVolumes } from '~/core/finished/powers.ts';
@@ -30,7 +30,7 @@ export const madeOf = {
   air: percent(paste.air),
   gel: percent(paste.gelSolids + paste.gelWater),
   capillaries: percent(paste.capillaryWater + paste.emptied),
-  unhydrated: percent(paste.unhydrated, { decimals: 1 }),
+  unhydrated: toTenth(paste.unhydrated),
 };
 
 const shrinkage = (id: string) => published(DRYING_SHRINKAGE, id);
@@ -67,12 +67,12 @@ export const takesUp = {
   /** Of its volume, at most. */
   testBatch: percent(C869_ABSORPTION_LIMIT),
   testBatchByMass: percent((C869_ABSORPTION_LIMIT * MIX_WATER_DENSITY) / TEST_BATCH.dryDensity),
-  waterCured: percent(absorbed('kado-1500').low, { decimals: 1 }),
-  airCured: percent(absorbed('kado-1800').low, { decimals: 1 }),
-  blocks: percent(absorbed('blocks-800').high, { decimals: 1 }),
+  waterCured: toTenth(absorbed('kado-1500').low),
+  airCured: toTenth(absorbed('kado-1800').low),
+  blocks: toTenth(absorbed('blocks-800').high),
 };
 
 const frost = (id: string) => published(FROST, id).value;
-export const burstsAbove = percent(frost('critical-saturation'), { decimals: 1 });
+export const burstsAbove = toTenth(frost('critical-saturation'));
 /** How many frosts aerated concrete bore. */
 export const cycles = { saturated: frost('aac-saturated'), moist: frost('aac-moist') };

@@ -1,5 +1,5 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import { dryConductivityBand, tabledConductivity } from '~/core/finished/conductivity.ts';
 import {
   ASHRAE_CONDUCTIVITY,
@@ -36,8 +36,8 @@ export const byDryDensity = [400, 600, 800, 1000, 1200, 1600].map((dryDensity) =
 
 /** Of aerated concrete, by mass. */
 export const moisture = {
-  dryRoom: percent(EQUILIBRIUM_MOISTURE.dryRoom, { decimals: 1 }),
-  dampRoom: percent(EQUILIBRIUM_MOISTURE.dampRoom, { decimals: 1 }),
+  dryRoom: toTenth(EQUILIBRIUM_MOISTURE.dryRoom),
+  dampRoom: toTenth(EQUILIBRIUM_MOISTURE.dampRoom),
   inService: percent(SERVICE_MOISTURE_MOST),
 };
 
@@ -63,7 +63,7 @@ export const costsAsMuchAs = {
 const inDampRoom = (dry: number) => moist(dry, EQUILIBRIUM_MOISTURE.dampRoom);
 const dry = dryConductivityBand({ dryDensity: demoDryDensity });
 const damp = { low: inDampRoom(dry.low), high: inDampRoom(dry.high) };
-const conducts = ({ low, high }: { low: number; high: number }): AmountProps => ({
+const conducts = ({ low, high }: { readonly low: number; readonly high: number }): AmountProps => ({
   value: [low, high],
   kind: 'conductivity',
   significant: 2,
@@ -72,7 +72,7 @@ export const slabConducts = { dry: conducts(dry), damp: conducts(damp) };
 
 const resists = (conductivity: number) =>
   layerResistance({ thickness: demo.slab.thickness, conductivity });
-/** m²·K/W, damp. */
+/** What the demo slab resists when it is damp, m²·K/W. */
 export const slabResists = [resists(damp.high), resists(damp.low)] as const;
 
 /** A damp layer of 1 m²·K/W. */
@@ -89,5 +89,5 @@ export const thickEnough = [
   centimetres(thinner.thickness),
   centimetres(thicker.thickness),
 ] as const;
-/** Of a square metre of the thicker, kg. */
+/** What a square metre of the thicker weighs, kg. */
 export const heaviest = thicker.massPerArea;

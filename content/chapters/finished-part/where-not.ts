@@ -5,7 +5,7 @@ import { demoStrength } from '~/worksheets/demo-strength.ts';
 /** What an American code once asked of structural concrete, Pa. */
 const STRUCTURAL = 2500 * PSI;
 
-/** How much of that the demo’s mix reaches. */
+/** How much of that is published of the demo’s mix. */
 export const ofStructural = {
   low: percent(demoStrength.low / STRUCTURAL),
   high: percent(demoStrength.high / STRUCTURAL),

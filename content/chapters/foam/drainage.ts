@@ -1,4 +1,4 @@
-import { percent } from '~/components/prose/percent.ts';
+import { toTenth } from '~/components/prose/percent.ts';
 import { fitDrainage } from '~/core/foam/drainage.ts';
 import type { Bounded } from '~/core/foam/drainage-bounds.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
@@ -22,7 +22,7 @@ function firstFour() {
   if (fit.supported || fit.because !== 'no-curvature')
     throw new Error('A straight line no longer meets the first four readings as well as a curve.');
   return {
-    aMinute: percent(fit.straight.rate * MINUTE, { decimals: 1 }),
+    aMinute: toTenth(fit.straight.rate * MINUTE),
     /** The last of them, min. */
     upTo: fit.upTo / MINUTE,
   };

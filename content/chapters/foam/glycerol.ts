@@ -1,6 +1,6 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
 import { inMinutes } from '~/components/prose/amounts.ts';
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import {
   glycerolByVolume,
   glycerolDensity,
@@ -38,12 +38,11 @@ export const glycerolMass =
 /** The same share of the solution in both ways of saying it. */
 export const glycerolShare = {
   byMass: percent(glycerol),
-  byVolume: percent(glycerolByVolume({ glycerol, temperature }), { decimals: 1 }),
+  byVolume: toTenth(glycerolByVolume({ glycerol, temperature })),
 };
 
 const halfAndHalf = { glycerol: 0.5, temperature: ICE_POINT + 20 };
 /** By how much half and half is reckoned too light if the volumes are added. */
-export const tooLight = percent(
+export const tooLight = toTenth(
   1 - idealMixtureDensity(halfAndHalf) / glycerolDensity(halfAndHalf).density,
-  { decimals: 1 },
 );

@@ -1,6 +1,6 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
 import { wholeDegrees } from '~/components/prose/amounts.ts';
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import { AIR_DENSITY, SOLUTION_DENSITY } from '~/core/foam/density.ts';
 import { partDrained } from '~/core/foam/part-drained.ts';
 import { STANDARD_FOAM_BAND } from '~/core/foam/standard-band.ts';
@@ -48,13 +48,13 @@ export const { foam: aboveLiquid } = partDrained({
 /** By how much air bears up water, and so the liquid in foam. */
 export const bornUp = percent(AIR_DENSITY / waterDensity(ICE_POINT + 20), { decimals: 2 });
 
-export const gasShare = percent(demoFoam.gasFraction, { decimals: 1 });
+export const gasShare = toTenth(demoFoam.gasFraction);
 
 const together = densityDoubt(demoFoam.apparent);
 /** How far the demo’s foam may be off: for its scale, and for scale and bucket together. */
 export const doubt = {
-  scale: percent(scaleDoubt(demoFoam.apparent), { decimals: 1 }),
-  together: percent(together, { decimals: 1 }),
+  scale: toTenth(scaleDoubt(demoFoam.apparent)),
+  together: toTenth(together),
   /** kg/m³ */
   density: together * demoFoam.apparent,
 };

@@ -1,5 +1,5 @@
 import { type AmountProps, inBoth } from '~/components/prose/amount.ts';
-import { percent } from '~/components/prose/percent.ts';
+import { toTenth } from '~/components/prose/percent.ts';
 import { type Correction, correctMix } from '~/core/mix/correct.ts';
 import { toUnit } from '~/core/quantity/convert.ts';
 import { demo } from '~/worksheets/demo.ts';
@@ -36,8 +36,8 @@ export const inLitres = { inHand: litres(heavy.volumeBefore), foam: litres(heavy
 
 /** What is added, of the volume in hand. */
 export const added = {
-  foam: percent(heavy.foamVolume / heavy.volumeBefore, { decimals: 1 }),
-  base: percent(light.baseVolume / light.volumeBefore, { decimals: 1 }),
+  foam: toTenth(heavy.foamVolume / heavy.volumeBefore),
+  base: toTenth(light.baseVolume / light.volumeBefore),
 };
 
 /** What the scale shows of the bucket, full of a mix of such a density. */

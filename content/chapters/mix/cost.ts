@@ -1,7 +1,7 @@
-import { percent } from '~/components/prose/percent.ts';
+import { toTenth } from '~/components/prose/percent.ts';
 import { demoVolume } from '~/worksheets/demo-worked.ts';
 
 const { net, total } = demoVolume();
 
 /** How much of what is made is never part of a slab. */
-export const wasted = percent(1 - net / total, { decimals: 1 });
+export const wasted = toTenth(1 - net / total);

@@ -66,11 +66,11 @@ export const fullOfWater = {
 function distanceByFormula(): number {
   const { scaled, floor = 0 } = testDistance({ isentropic: energyIn(TANK) });
   if (scaled >= floor)
-    throw new Error('By the formula people are kept farther from this tank than the floor.');
+    throw new Error('The formula keeps people farther from this tank than the floor does.');
   return scaled;
 }
 export const keptAway = distanceByFormula();
 
-/** Gauge pressure times volume, bar·L. */
+/** From how much gauge pressure times volume on a vessel has to meet more than good practice, bar·L. */
 export const essentialFrom =
   ESSENTIAL_REQUIREMENTS / (fromUnit(1, 'pressure', 'bar') * fromUnit(1, 'volume', 'L'));

@@ -11,7 +11,7 @@ import { demo } from '~/worksheets/demo.ts';
 import { asCarbonate, mains } from './demo-waters.ts';
 
 const { waterCement } = demo;
-/** Of one per cent of calcium chloride, K. */
+/** The warmth that one per cent of calcium chloride is worth, K. */
 export const warmthPerCent = CHLORIDE_WARMTH / 100;
 
 /** The water’s hardness, mol/m³, as if it were calcium chloride; and how much sooner that sets, as a share. */
@@ -20,7 +20,7 @@ function asChloride(hardness: number) {
   return { ...found, sooner: 1 - found.setFactor };
 }
 export const byMains = asChloride(mains.total);
-/** Of two hours, s. */
+/** By how much the mains shortens two hours, s. */
 export const soonerInTwoHours = byMains.sooner * 2 * HOUR;
 export const byVeryHard = asChloride(asCarbonate(700));
 

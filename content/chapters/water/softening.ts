@@ -61,7 +61,7 @@ export const boiled = {
   textbook: hardness.total - demo.mains.alkalinity / 2,
 };
 const BOILING_POINT = ICE_POINT + 100;
-/** To bring the foam’s water to the boil, J. */
+/** What brings the foam’s water to the boil, J. */
 export const heat = softenedMass * SPECIFIC_HEAT.water * (BOILING_POINT - demo.water.temperature);
 
 /** What a resin holds, eq/m³ of it. */
@@ -89,5 +89,5 @@ export const citrate = {
   foam: citrateFor(foamToCement),
   all: citrateFor(demo.waterCement + foamToCement),
 };
-/** Of the water, from which the citrate for all of it retards, mol/m³. */
+/** The hardness of a water from which on the citrate for all of it retards, mol/m³. */
 export const citrateRetardsFrom = hardness.total / citrate.all.timesRetarding;
