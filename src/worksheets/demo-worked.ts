@@ -16,6 +16,13 @@ export const demoSlab = { shape: 'slab', ...demo.slab } as const;
 /** One of its two large faces, m². */
 export const demoSlabFace = demo.slab.length * demo.slab.width;
 
+/** What its batch is made of, as whole batches are designed. */
+export const demoRecipe = {
+  binder: [{ kind: 'portland', share: 1 }],
+  waterCement: demo.waterCement,
+  foamDensity: demo.foam.density,
+} as const;
+
 /** How much to make for the demo's slabs, or for so many of them. */
 export const demoVolume = (count: number = demo.slabs) =>
   batchVolume({ pieces: [{ piece: demoSlab, count }], ...demoPlan });

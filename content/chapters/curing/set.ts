@@ -1,6 +1,6 @@
 import { inMillimetres, wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
-import type { AgeLaw } from '~/core/curing/age-factor.ts';
+import { type AgeLaw, REFERENCE_TEMPERATURE } from '~/core/curing/age-factor.ts';
 import { SPECIFIC_HEAT } from '~/core/curing/heat/thermal-properties.ts';
 import { mixTemperature, waterTemperatureFor } from '~/core/curing/mix-temperature.ts';
 import { EARLIEST_SET, setByTemperature, setRace } from '~/core/curing/set.ts';
@@ -9,6 +9,7 @@ import { HOUR, ICE_POINT, MINUTE } from '~/core/quantity/constants.ts';
 import { formatQuantity } from '~/core/quantity/format.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoBatch } from '~/worksheets/demo-worked.ts';
+import { drainageFit } from '../foam/demo-foam.ts';
 import { ONE_ENERGY, oneEnergy, VARIABLE } from './ageing.ts';
 
 /** How long the page’s cement takes to set at 20 °C, s. */
@@ -17,7 +18,7 @@ const bagSet = { initial: 2.5 * HOUR, final: 3.5 * HOUR };
 const sinking = { depth: 0.003, after: 30 * MINUTE };
 const { settlingBySet } = setRace({
   initialSet: bagSet.initial,
-  foamTime: 22 * MINUTE,
+  foamTime: drainageFit.halfTime.value,
   settling: sinking,
 });
 if (settlingBySet === undefined) throw new Error('The sinking cannot be carried on to the set.');
@@ -38,7 +39,7 @@ export const earliestSet = {
 const setAt = (celsius: number, law: AgeLaw) =>
   setByTemperature({
     reference: bagSet,
-    referenceTemperature: 20 + ICE_POINT,
+    referenceTemperature: REFERENCE_TEMPERATURE,
     temperature: celsius + ICE_POINT,
     law,
   });
@@ -67,7 +68,11 @@ export const slower = { initial: times(wetter.initial), final: times(wetter.fina
 /** The demo’s batch but for its mixing water, as warm as in the worksheet’s example. */
 const others = [
   { mass: demoBatch.cement, temperature: 18 + ICE_POINT, specificHeat: SPECIFIC_HEAT.cement },
-  { mass: demoBatch.foamMass, temperature: 15 + ICE_POINT, specificHeat: SPECIFIC_HEAT.water },
+  {
+    mass: demoBatch.foamMass,
+    temperature: demo.water.temperature,
+    specificHeat: SPECIFIC_HEAT.water,
+  },
 ];
 const water = {
   mass: demoBatch.water,

@@ -4,7 +4,7 @@ import { ageAt } from '~/core/curing/equivalent-age.ts';
 import { dailyHistory, steadyHistory } from '~/core/curing/history.ts';
 import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '~/core/curing/nurse-saul.ts';
 import { DAY, HOUR, ICE_POINT } from '~/core/quantity/constants.ts';
-import { ONE_ENERGY, VARIABLE, worth } from './ageing.ts';
+import { CAST_AT, ONE_ENERGY, VARIABLE, worth } from './ageing.ts';
 
 const MODEL_CODE: AgeLaw = { law: 'model-code' };
 
@@ -30,10 +30,10 @@ export const anHourIsWorth = [0, 5, 10, 15, 20, 25, 30, 40].map((celsius) => [
 
 /** From 12 °C before dawn to 20 °C in the afternoon. */
 const shedDay = { coldest: 12 + ICE_POINT, warmest: 20 + ICE_POINT };
-/** Hours at 20 °C that the demo's slabs are old, a day after they were cast at two in the afternoon. */
+/** Hours at 20 °C that the demo’s slabs are old, a day after they were cast. */
 export const hoursOldAfterADay =
   ageAt({
-    history: dailyHistory({ days: [shedDay, shedDay], start: 14 * HOUR }),
+    history: dailyHistory({ days: [shedDay, shedDay], start: CAST_AT }),
     law: VARIABLE,
     time: DAY,
   }) / HOUR;

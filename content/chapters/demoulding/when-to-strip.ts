@@ -1,10 +1,11 @@
 import { inKilopascals, wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
-import { GROWTH_COEFFICIENT, grownBand } from '~/core/curing/strength-growth.ts';
+import { grownBand } from '~/core/curing/strength-growth.ts';
 import { withJerk } from '~/core/demould/jerk.ts';
 import { CAUTIOUS_SHARE, type StripWindow, stripWindow } from '~/core/demould/strip-window.ts';
 import { DAY, HOUR, ICE_POINT } from '~/core/quantity/constants.ts';
 import { demoBending } from '~/worksheets/demo-strength.ts';
+import { GROWTH } from '~/worksheets/shared/part/cement-growth.ts';
 import { paceBetween } from '~/worksheets/shared/time/paces.ts';
 import { AHEAD } from '~/worksheets/shared/time/since.ts';
 import { FREED, SMOOTH, tensionIn } from './handling.ts';
@@ -12,9 +13,6 @@ import { FREED, SMOOTH, tensionIn } from './handling.ts';
 /** In the demo slab, lifted by its ends off the board that holds it, and with the board drawn off first, Pa. */
 const lifted = { held: tensionIn(SMOOTH), freed: tensionIn(FREED) };
 export const tension = { held: inKilopascals(lifted.held), freed: inKilopascals(lifted.freed) };
-
-/** Of the slowest and of the quickest cement. */
-const UNKNOWN_CEMENT = [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']] as const;
 
 /** When the slab may bear such a tension, Pa, kept at one temperature, °C. */
 function windowAt(celsius: number, asked: number): StripWindow {
@@ -27,7 +25,7 @@ function windowAt(celsius: number, asked: number): StripWindow {
         known: demoBending,
         least: { age: age(elapsed).low },
         most: { age: age(elapsed).high },
-        coefficients: UNKNOWN_CEMENT,
+        coefficients: GROWTH.unknown,
       }),
     age,
     within: AHEAD,

@@ -6,11 +6,13 @@ import { plannedFoam } from '~/core/foam/planned-foam.ts';
 import type { Dose } from '~/core/foam/standing-foam.ts';
 import { timeInHand } from '~/core/foam/time-in-hand.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
+import { demo } from '~/worksheets/demo.ts';
 import { demoLoad } from '~/worksheets/demo-worked.ts';
+import { NEAR_ENOUGH } from '~/worksheets/shared/mix/near-enough.ts';
 import { demoBlend, drainageFit } from './demo-foam.ts';
 
 /** How far off is near enough, kg/m³. */
-const TOLERANCE = 30;
+const TOLERANCE = NEAR_ENOUGH * demo.wetDensity;
 
 /** A load of the demo whose foam has stood for ten minutes. */
 const afterTen = (dose: Dose) =>

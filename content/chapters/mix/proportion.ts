@@ -3,7 +3,7 @@ import { fromBags } from '~/core/mix/bags.ts';
 import { baseMix } from '~/core/mix/base-mix.ts';
 import { ovenDryDensity } from '~/core/mix/oven-dry.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoCube, demoMix, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoCube, demoMix, demoRecipe, demoVolume } from '~/worksheets/demo-worked.ts';
 
 const { waterCement } = demo;
 
@@ -29,11 +29,6 @@ export const testBatchForecast = ovenDryDensity({
 
 export const halfTheForms = formVolume / 2;
 export const fromOneBag = fromBags(
-  {
-    volume: halfTheForms,
-    binder: [{ kind: 'portland', share: 1 }],
-    waterCement,
-    foamDensity: demo.foam.density,
-  },
+  { volume: halfTheForms, ...demoRecipe },
   { bags: 1, bag: demo.bag },
 );

@@ -1,6 +1,7 @@
 import { type Clock, type DayPlan, dayClock } from '~/core/placing/clock.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { demoPlan } from '~/worksheets/demo-worked.ts';
+import { drainageFit } from '../foam/demo-foam.ts';
 
 const inMinutes = (seconds: number) => seconds / MINUTE;
 
@@ -14,7 +15,7 @@ const alone: DayPlan = {
   place: 5 * MINUTE,
   foamMade: 'each',
   hands: 1,
-  foamLasts: 10.6 * MINUTE,
+  foamLasts: drainageFit.quarterTime.value,
   mixLasts: 15 * MINUTE,
   joint: 30 * MINUTE,
 };

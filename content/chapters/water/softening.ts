@@ -1,5 +1,5 @@
 import { SPECIFIC_HEAT } from '~/core/curing/heat/thermal-properties.ts';
-import { ICE_POINT } from '~/core/quantity/constants.ts';
+import { BOILS } from '~/core/curing/limits.ts';
 import { formatQuantity } from '~/core/quantity/format.ts';
 import { SOFT_ENOUGH } from '~/core/water/hardness-class.ts';
 import { boil, POT_CARBON_DIOXIDE } from '~/core/water/soften/boil.ts';
@@ -60,9 +60,8 @@ export const boiled = {
   hard: boil({ water: mains, carbonDioxidePressure: POT_CARBON_DIOXIDE }).hardness * perVolume,
   textbook: hardness.total - demo.mains.alkalinity / 2,
 };
-const BOILING_POINT = ICE_POINT + 100;
 /** What brings the foam’s water to the boil, J. */
-export const heat = softenedMass * SPECIFIC_HEAT.water * (BOILING_POINT - demo.water.temperature);
+export const heat = softenedMass * SPECIFIC_HEAT.water * (BOILS - demo.water.temperature);
 
 /** What a resin holds, eq/m³ of it. */
 const HELD = 1000;
