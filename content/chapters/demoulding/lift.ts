@@ -8,7 +8,8 @@ import { demo } from '~/worksheets/demo.ts';
 import { demoBucket } from '~/worksheets/demo-tools.ts';
 import { demoDryDensity, demoSlabMix } from '~/worksheets/demo-worked.ts';
 
-export const slab = partMass({
+/** What a demo slab weighs, kg. */
+export const slabMass = partMass({
   volume: demoSlabMix.volume,
   wetDensity: demoSlabMix.wetDensity,
   dryDensity: demoDryDensity,
@@ -35,7 +36,7 @@ export const GOOD_LIFT: Lift = {
   coupling: 'good',
 };
 
-const slabOffTheFloor = judgeLift(OFF_THE_FLOOR, slab.wet);
+const slabOffTheFloor = judgeLift(OFF_THE_FLOOR, slabMass.wet);
 export const slabLimit = slabOffTheFloor.weightLimit;
 export const slabIndex = slabOffTheFloor.liftingIndex;
 export const bucketIndex = judgeLift(GOOD_LIFT, demoBucket.ofBase).liftingIndex;
@@ -46,10 +47,10 @@ export const twoPeople = twoPeopleLimit(LOAD_CONSTANT_METRIC);
 /** Half a bag of cement in a bucket every three minutes, and a demo slab every two. */
 export const jobIndex = judgeComposite([
   { mass: demo.bucket.tare + demo.bag / 2, lift: { ...GOOD_LIFT, perMinute: 1 / 3 } },
-  { mass: slab.wet, lift: OFF_THE_FLOOR },
+  { mass: slabMass.wet, lift: OFF_THE_FLOOR },
 ]).compositeIndex;
 
-const fromTrestles = judgeLift({ ...OFF_THE_FLOOR, vertical: 0.75, travel: 0.25 }, slab.wet);
+const fromTrestles = judgeLift({ ...OFF_THE_FLOOR, vertical: 0.75, travel: 0.25 }, slabMass.wet);
 /** How much more the slab may weigh when it is picked up from trestles. */
 export const mayWeighMore = percent(fromTrestles.weightLimit / slabLimit - 1);
 

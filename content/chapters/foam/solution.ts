@@ -5,7 +5,7 @@ import { soapLost } from '~/core/water/soap.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoBatch, demoPlan, demoSolution } from '~/worksheets/demo-worked.ts';
 import { heavy } from '../mix/correct.ts';
-import { mains } from '../water/demo-waters.ts';
+import { mainsHardness } from '../water/demo-waters.ts';
 
 /** The N of the demo’s “1 : N”. */
 export const parts = demo.foam.partsWater;
@@ -43,6 +43,6 @@ function makeUp(hardness: number): number {
   return demoSolution(demoBatch.foamVolume, { soap: { lost, content: SOAP_CONTENT } }).soapMakeUp;
 }
 export const soapMore = {
-  mains: makeUp(mains.total),
+  mains: makeUp(mainsHardness.total),
   rain: makeUp(demo.water.rain),
 };

@@ -8,10 +8,10 @@ import { demoLoad, waterIn } from '~/worksheets/demo-worked.ts';
 import { NEAR_ENOUGH } from '~/worksheets/shared/mix/near-enough.ts';
 
 /** How far off the density that was wanted a load comes out, kg/m³: too heavy, or too light. */
-export const off = 40;
+export const missedBy = 40;
 export const target = demo.wetDensity;
-export const tooHeavy = target + off;
-const tooLight = target - off;
+export const tooHeavy = target + missedBy;
+const tooLight = target - missedBy;
 
 /** As the scale shows it, kg. */
 export const massInHand = onScale(demoLoad.mass);

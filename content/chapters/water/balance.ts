@@ -6,7 +6,7 @@ import { langelierField } from '~/core/water/langelier-field.ts';
 import * as MOLAR_MASS from '~/core/water/molar-masses.ts';
 import { AIR_CARBON_DIOXIDE } from '~/core/water/soften/boil.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { mains as hardness, perVolume, speciated } from './demo-waters.ts';
+import { mainsHardness, perVolume, speciated } from './demo-waters.ts';
 
 const { temperature } = demo.water;
 const { pH, alkalinity, dissolved } = demo.mains;
@@ -36,7 +36,7 @@ export const byFieldFormula = langelierField({
   pH,
   temperature,
   dissolved,
-  calcium: hardness.calcium,
+  calcium: mainsHardness.calcium,
   alkalinity,
 });
 

@@ -15,13 +15,15 @@ const { temperature } = demo.water;
 export const perVolume = waterPerVolume({ temperature });
 
 /** Hardness of the mains, mol/m³: both ions, and each. */
-export const mains = hardnessFromIons(demo.water);
+export const mainsHardness = hardnessFromIons(demo.water);
 
 const AS_CARBONATE = 'mg/L CaCO3';
 /** A hardness in mg/L as calcium carbonate, in mol/m³. */
 export const asCarbonate = (milligrams: number) => fromUnit(milligrams, 'hardness', AS_CARBONATE);
 /** The mains to the whole mg/L, as the worksheets that ask for a total have it. */
-export const mainsAsTyped = asCarbonate(Math.round(toUnit(mains.total, 'hardness', AS_CARBONATE)));
+export const mainsAsTyped = asCarbonate(
+  Math.round(toUnit(mainsHardness.total, 'hardness', AS_CARBONATE)),
+);
 
 /** The soft water that the foam for all slabs takes, m³, to the digits the pages show. */
 export const foamWater = Number(demoBatchSolution.waterVolume.toPrecision(3));

@@ -3,7 +3,7 @@ import { percent } from '~/components/prose/percent.ts';
 import { EXTREMELY_HARD } from '~/core/water/hardness-class.ts';
 import { type Soap, soapLeft, soapLost } from '~/core/water/soap.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { asCarbonate, mains } from './demo-waters.ts';
+import { asCarbonate, mainsHardness } from './demo-waters.ts';
 
 /** What is weighed out and dissolved, kg/m³. */
 const dissolved = (value: number, significant = 2): AmountProps => ({
@@ -38,5 +38,5 @@ function inWater(hardness: number, significant = 2) {
   };
 }
 export const rain = inWater(demo.water.rain);
-export const tap = inWater(mains.total, 3);
+export const tap = inWater(mainsHardness.total, 3);
 export const extreme = inWater(asCarbonate(EXTREMELY_HARD));

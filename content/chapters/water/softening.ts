@@ -18,8 +18,8 @@ import { demoBatch } from '~/worksheets/demo-worked.ts';
 import {
   asCarbonate,
   foamWater,
-  mains as hardness,
   mainsAsTyped,
+  mainsHardness,
   perVolume,
   speciatedByHardness,
 } from './demo-waters.ts';
@@ -52,13 +52,13 @@ export const soda = {
   pHOfTwice: softenWithSoda({ water: mains, soda: 2 * made.soda }).water.pH,
 };
 /** The least hardness a cold bucket gives, mol/m³. */
-export const coldBucket = hardness.magnesium + SETTLED_COLD.max;
+export const coldBucket = mainsHardness.magnesium + SETTLED_COLD.max;
 
 /** Hardness that boiling leaves, mol/m³: once it stands with the air, after a hard boil, and by the textbook. */
 export const boiled = {
   cooled: boil({ water: mains }).hardness * perVolume,
   hard: boil({ water: mains, carbonDioxidePressure: POT_CARBON_DIOXIDE }).hardness * perVolume,
-  textbook: hardness.total - demo.mains.alkalinity / 2,
+  textbook: mainsHardness.total - demo.mains.alkalinity / 2,
 };
 /** What brings the foam’s water to the boil, J. */
 export const heat = softenedMass * SPECIFIC_HEAT.water * (BOILS - demo.water.temperature);
@@ -76,7 +76,7 @@ export const softenedByBed = `${softenedIn('L')} (${softenedIn('gal')})`;
 /** Trisodium citrate for so much water to the cement. */
 function citrateFor(waterCement: number) {
   const { shareOfCement, timesRetarding } = sequester({
-    hardness: hardness.total,
+    hardness: mainsHardness.total,
     sequestrant: 'trisodiumCitrateDihydrate',
     waterCement,
   });
@@ -89,4 +89,4 @@ export const citrate = {
   all: citrateFor(demo.waterCement + foamToCement),
 };
 /** The hardness of a water from which on the citrate for all of it retards, mol/m³. */
-export const citrateRetardsFrom = hardness.total / citrate.all.timesRetarding;
+export const citrateRetardsFrom = mainsHardness.total / citrate.all.timesRetarding;
