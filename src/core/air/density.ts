@@ -5,7 +5,7 @@ import { DRY_AIR_GAS_CONSTANT, SEA_LEVEL_PRESSURE } from './moist.ts';
 
 /** Ratio of the heat capacities of air, the value every formula below is quoted with. @source common-practice */
 export const AIR_GAMMA = 1.4;
-/** A state of dry air: what a volume of it must be told with to mean a mass. */
+/** A state of dry air: what turns a volume of it into a mass. */
 export interface AirState {
   /** Absolute pressure, Pa. */
   readonly pressure: number;
@@ -102,7 +102,7 @@ export function airVolume({
   return (volume * from.pressure * to.temperature) / (to.pressure * from.temperature);
 }
 
-/** Refuses a state no gas can be in. */
+/** Refuses an impossible state of a gas. */
 function checkState({ pressure, temperature }: AirState): void {
   demand('pressure', pressure, 'pressure', { min: 0, aboveMin: true });
   demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });

@@ -133,12 +133,12 @@ function psychrometer(temperature: number, wetBulb: number, pressure: number): n
     : ((2830 - 0.24 * w) * saturated - 1.006 * (t - w)) / (2830 + 1.86 * t - 2.1 * w);
 }
 
-/** How near the search for a wet bulb comes, K. */
+/** Tolerance of the search for a wet bulb, K. */
 const SEARCH_END = 1e-9;
 
 /**
- * Wet-bulb temperature of air, K: how cold a wet surface in shade and wind can get.
- * Air as in `Air`. Found by bisection on the relation above; valid −100…200 °C.
+ * Wet-bulb temperature of air, K: the lowest that a wet surface in shade and wind can reach. Air as
+ * in `Air`. Found by bisection on the relation above; valid −100…200 °C.
  * @throws {DomainError} for a humidity outside 0…1, or air that cannot hold its vapour at its pressure.
  * @source ashrae-2017 chapter 1, equations 33 and 35
  */
@@ -146,7 +146,7 @@ export function wetBulb(air: Air): number {
   const { temperature, pressure = SEA_LEVEL_PRESSURE } = air;
   const wanted = humidityRatio({ vapourPressure: vapourPressure(air), pressure });
   let low: number = SATURATION_RANGE.min;
-  // A wet surface cannot be warmer than water boils.
+  // A wet surface cannot be hotter than the boiling point.
   let high = Math.min(temperature, dewPoint({ vapourPressure: pressure * (1 - 1e-9) }));
   while (high - low > SEARCH_END) {
     const middle = (low + high) / 2;

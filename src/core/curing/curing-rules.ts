@@ -23,10 +23,9 @@ export const DIN_CURING: readonly {
 export const DIN_COLD = ICE_POINT + 5;
 
 /**
- * Shortest cure at a surface temperature by DIN 1045-3, s. Below 5 °C the 5–10 °C row holds and the
- * time spent below 5 °C is added by the caller. `surfaceTemperature` K, of which a mean may miss the limit of its
- * band by its last digits. For normal concrete; no range is
- * published for foamed.
+ * Shortest cure at a surface temperature by DIN 1045-3, s. Below 5 °C the 5–10 °C row holds, and
+ * the caller adds the time spent below 5 °C. `surfaceTemperature` K; a mean may miss the limit of
+ * its band by rounding error. For normal concrete; no range is published for foamed.
  * @throws {DomainError} for a temperature outside 150…500 K.
  * @source din-1045-3 curing table
  */

@@ -3,15 +3,24 @@ import { demandNotNegative } from './bounds.ts';
 import { type Drying, type Evaporation, evaporation, evaporationState } from './evaporation.ts';
 
 /**
- * What shade leaves of the loss of a sunlit surface. Shade at least halved it outdoors in hot weather.
+ * The share of a sunlit surface's loss that remains in shade. Outdoors in hot weather, shade at
+ * least halved it.
  * @source hasanain-1989
  */
 const SHADE_LEAVES = 0.5;
 
-/** What a windbreak of panels leaves of the wind at the surface. Common practice, no source. @source common-practice */
+/**
+ * The share of the wind at the surface that remains behind a windbreak of panels. Common practice,
+ * no source.
+ * @source common-practice
+ */
 const WINDBREAK_LEAVES = 0.4;
 
-/** What a sheet laid on the face and weighted at the edges leaves of the loss. Common practice, no source. @source common-practice */
+/**
+ * The share of the loss that remains under a sheet laid on the face and weighted at the edges.
+ * Common practice, no source.
+ * @source common-practice
+ */
 const SHEET_LEAVES = 0.05;
 
 /** How much cooler a mix with cold water comes out, K. Common practice, no source. @source common-practice */
@@ -23,7 +32,7 @@ export interface MeasureResult {
   readonly measure: Measure;
   /** kg/(m²·s) */
   readonly rate: number;
-  /** Saved against doing nothing, 0…1; 0 when nothing evaporates. */
+  /** Share saved compared with doing nothing, 0…1; 0 when nothing evaporates. */
   readonly saved: number;
   readonly state: Evaporation['state'];
 }

@@ -9,9 +9,9 @@ export const NURSE_SAUL_DATUM = ICE_POINT - 10;
 export const ASTM_DATUM = ICE_POINT;
 
 /**
- * Temperature–time of a history, K·s: ∫ max(T − T0, 0) dt, exact for straight lines.
- * `datum` T0 in K, −10 °C if absent. Below the datum nothing is counted. A line is a fair stand-in
- * for the age laws only near 20 °C; no range is published.
+ * Temperature–time of a history, K·s: ∫ max(T − T0, 0) dt, exact for straight lines. `datum` T0 in
+ * K, −10 °C if absent. Nothing is counted below the datum. A straight line approximates the age
+ * laws well only near 20 °C; no range is published.
  * @throws {DomainError} for a datum outside 150…500 K.
  * @source nurse-saul from memory
  */

@@ -4,7 +4,10 @@ import type { AgeLaw } from './age-factor.ts';
 import { demandNotNegative } from './bounds.ts';
 import { demandSet, type SetTimes, scaleSet, setByTemperature } from './set.ts';
 
-/** Ways to quicken set, cheapest first. The order is common practice, no source. @source common-practice */
+/**
+ * Ways to shorten set, cheapest first. The order is common practice, no source.
+ * @source common-practice
+ */
 const WAYS = [
   'warmer-water',
   'warmer-room',
@@ -17,23 +20,23 @@ type Way = (typeof WAYS)[number];
 
 export interface Quickened {
   readonly way: Way;
-  /** Times by Arrhenius, or by the factor the way brings, s; undefined where nothing can be worked. */
+  /** Times by Arrhenius, or by the way's own factor, s; undefined if they cannot be worked out. */
   readonly set: SetTimes | undefined;
   /** Share of the plain initial set that is left; undefined with `set`. */
   readonly factor: number | undefined;
-  /** False when the way must not be used here. */
+  /** False if the way must not be used here. */
   readonly allowed: boolean;
 }
 
 /**
- * What each way to quicken set would bring, in order of what it costs.
+ * What each way to shorten set would achieve, in order of cost.
  *
- * `set` now, s, at mix `temperature` K; `law` of ageing; `mixWarmer` and `roomWarmer` K the
- * mix would be by warmer water and by a warmer room; `rapidFactor` share of the set the quicker cement
- * takes, from its bag (left out if absent); `product` what another accelerator's sheet says, as
- * acceleratorFactor takes it (listed without times if absent: its sheet tells); `chlorideDose` share of
- * the cement's mass; `steel`. Calcium chloride with steel is listed as not allowed, never worked. No
- * range is published.
+ * `set` now, s, at mix `temperature` K; `law` of ageing; `mixWarmer` and `roomWarmer`: by how many
+ * K warmer water and a warmer room would warm the mix; `rapidFactor`: the share of the set that the
+ * quicker cement takes, from its bag (left out if absent); `product`: what another accelerator's
+ * sheet says, as acceleratorFactor takes it (listed without times if absent: its sheet tells);
+ * `chlorideDose`: share of the cement's mass; `steel`. Calcium chloride with steel is listed as not
+ * allowed, and never worked out. No range is published.
  * @throws {DomainError} for a warming below zero, a factor outside 0…1, or as setByTemperature,
  * acceleratorFactor and chlorideSet.
  * @source fhp-1977 from memory

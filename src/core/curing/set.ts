@@ -29,10 +29,10 @@ export interface SetByTemperature {
 /**
  * Set times at another temperature, by both rules side by side.
  *
- * `reference` s at `referenceTemperature` K; `temperature` K of the mix; `law` of ageing.
- * Arrhenius multiplies by the age factor where the reference was found and divides by the one here. The
- * rule of a third multiplies by 4/3 for every 10 °F colder and divides by it for every 10 °F warmer; it
- * is told for falls down to 40 °F, and a note says when `temperature` is outside its range
+ * `reference` s at `referenceTemperature` K; `temperature` K of the mix; `law` of ageing. Arrhenius
+ * multiplies by the age factor where the reference was found and divides by the one here. The rule
+ * of a third multiplies by 4/3 for every 10 °F colder and divides by it for every 10 °F warmer. It
+ * is stated for falls down to 40 °F, and a note says when `temperature` is outside its range
  * (THIRD_RULE_RANGE).
  * @throws {DomainError} for times not above zero or a final set before the initial, or as ageFactor.
  * @source fhp-1977 from memory
@@ -62,7 +62,11 @@ export function scaleSet({ initial, final }: SetTimes, factor: number): SetTimes
   return { initial: initial * factor, final: final * factor };
 }
 
-/** Refuses set times that are none. @throws {DomainError} for times not above zero or final before initial. @source definition */
+/**
+ * Refuses invalid set times. @throws {DomainError} for times not above zero or final before
+ * initial.
+ * @source definition
+ */
 export function demandSet({ initial, final }: SetTimes): void {
   demandPositive('initial', initial, 'time');
   demand('final', final, 'time', { min: initial }, 'final-before-initial');
@@ -72,15 +76,17 @@ export interface SetRace {
   /** Set over the foam's time; above 1 the foam drains first. */
   readonly againstFoam: number;
   readonly first: 'set' | 'foam';
-  /** Sinking seen so far, carried on at its pace until initial set, m; undefined without a reading. */
+  /**
+   * The settling seen so far, extrapolated at its pace until initial set, m; undefined without a
+   * reading.
+   */
   readonly settlingBySet: number | undefined;
 }
 
 /**
- * Set against the foam: which comes first.
- * `initialSet` and `foamTime` (the half-life of the drained foam, or the time the mix was seen to
- * hold) s; `settling` seen, m after s. Carrying the sinking on at its pace says the worst: it slows as
- * the mix stiffens. No range is published.
+ * Set against the foam: which comes first. `initialSet` and `foamTime` (the half-life of the
+ * drained foam, or the time the mix was seen to hold) s; `settling` seen, m after s. Extrapolating
+ * the settling at its pace is the worst case: it slows as the mix stiffens. No range is published.
  * @throws {DomainError} for times not above zero or a negative settling.
  * @source common-practice
  */
