@@ -6,11 +6,14 @@ export interface BendingShape {
   readonly x: readonly number[];
   /** Moment at each place, N·m, sagging positive. */
   readonly moment: readonly number[];
-  /** Deflection at each place, m, downward positive, nought at both supports. */
+  /** Deflection at each place, m, downward positive, zero at both supports. */
   readonly deflection: readonly number[];
 }
 
-/** Enough steps that a drawn line looks smooth. Common practice, no source. @source common-practice */
+/**
+ * Number of steps: enough for a smooth drawn line. Common practice, no source.
+ * @source common-practice
+ */
 const STEPS = 60;
 
 /**
@@ -25,7 +28,8 @@ const STEPS = 60;
  */
 export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): BendingShape {
   heldAtTwoPoints(beam);
-  // No unit of N·m² is at hand: it is refused as the moment that bends the beam to a radius of its length.
+  // There is no kind of quantity for N·m², so it is refused as the moment that bends the beam to a
+  // radius of its length.
   demand('stiffness', stiffness / beam.length, 'moment', { min: 0, aboveMin: true });
   demand('steps', steps, 'count', { min: 2 });
   const h = beam.length / steps;
@@ -48,7 +52,7 @@ export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): 
   return { x, moment, deflection };
 }
 
-/** Straight between two steps; `at` counts them. */
+/** Linear interpolation between two steps; `at` counts them. */
 function between(y: readonly number[], at: number): number {
   const i = Math.min(Math.floor(at), y.length - 2);
   return y[i]! + (y[i + 1]! - y[i]!) * (at - i);

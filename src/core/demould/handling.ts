@@ -3,7 +3,7 @@ import type { Note } from '../note.ts';
 import { STANDARD_GRAVITY } from '../quantity/constants.ts';
 import { carriedInTheMiddle, heldAtTwoPoints } from './beam.ts';
 
-/** A flat part and what presses on it while it is moved. */
+/** A flat part and the loads on it while it is moved. */
 export interface FlatPart {
   /** The dimension that spans, m. */
   readonly length: number;
@@ -33,11 +33,14 @@ export type Hold =
   | { readonly by: 'middle'; readonly grip: number };
 
 export interface HandlingStress {
-  /** Even load along the length while handled, N/m: (density · g · depth · factor + adhesion) · width. */
+  /**
+   * Uniform load along the length while handled, N/m: (density · g · depth · factor + adhesion) ·
+   * width.
+   */
   readonly load: number;
-  /** The greatest bending moment, N·m, over the section that resists it. */
+  /** The largest bending moment, N·m, over the section that resists it. */
   readonly moment: number;
-  /** The greatest tension in the extreme fibre, Pa. */
+  /** The largest tension in the extreme fibre, Pa. */
   readonly stress: number;
   readonly notes: readonly Note[];
 }
@@ -68,11 +71,13 @@ export function bendingStress(section: {
 }
 
 /**
- * What bending tension does moving the part put into it? Elastic, uncracked, plain: fibres are given
- * no credit. The weight (times its multiplier) and the pull of the mould act together as an even load;
- * moments as `heldAtTwoPoints` and `carriedInTheMiddle`. A four-point lift carries the whole weight in
- * each direction (statics of the whole section), half of it on the strip at each line of lifters.
- * No range is published for foamed concrete.
+ * What bending tension does moving the part cause?
+ *
+ * Elastic, uncracked, plain: fibres are given no credit. The weight (times its multiplier) and the
+ * pull of the mould act together as a uniform load; moments as `heldAtTwoPoints` and
+ * `carriedInTheMiddle`. A four-point lift carries the whole weight in each direction (statics of
+ * the whole section), half of it on the strip at each line of lifters. No range is published for
+ * foamed concrete.
  * @param part the part, SI
  * @param hold how it is held, m
  * @returns load N/m, moment N·m, stress Pa; `strip-narrower-than-half` when the strip at a line of

@@ -1,6 +1,6 @@
 /** A multiplier on the weight of a part, from a published table. */
 export interface HandlingMultiplier {
-  /** What the table says it is for, as a short code. */
+  /** What the table says it applies to, as a short code. */
   readonly form: FormShape | 'any';
   readonly finish: 'retarded-exposed' | 'smooth-oiled' | 'any';
   readonly during: 'stripping' | 'yard-handling' | 'travel';
@@ -16,7 +16,10 @@ const row = (
   factor: number,
 ): HandlingMultiplier => ({ form, finish, during, factor });
 
-/** Times its weight, for a part that is free of its form and is carried. From memory. @source pci-handbook */
+/**
+ * Factor on the weight of a part that is free of its form and carried. From memory.
+ * @source pci-handbook
+ */
 export const CARRIED = 1.2;
 
 /**
@@ -59,8 +62,9 @@ export function handlingMultiplier(asked: {
 export type MouldFace = 'oiled-steel-or-plastic' | 'varnished-timber' | 'rough-timber';
 
 /**
- * The pull of a mould on the face that leaves it, Pa (each "at least" for the first). From memory,
- * unchecked against a copy, and given for ordinary concrete. @source cen-tr-15728
+ * The pull of a mould on the face that leaves it, Pa (the first is "at least"). From memory,
+ * unchecked against a copy, and given for ordinary concrete.
+ * @source cen-tr-15728
  */
 export const MOULD_ADHESION: Readonly<Record<MouldFace, number>> = {
   'oiled-steel-or-plastic': 1000,

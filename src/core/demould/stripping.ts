@@ -1,11 +1,11 @@
 import { demand } from '../domain-error.ts';
 import { STANDARD_GRAVITY } from '../quantity/constants.ts';
 
-/** What presses on a part as it leaves its form, in the two ways it is reckoned. */
+/** The load on a part as it leaves its form, by the two usual rules. */
 export interface Stripping {
-  /** Which of the two asks more of the part. */
+  /** Which of the two is larger. */
   readonly governs: 'factor' | 'pull';
-  /** To be handed on: the factor with no pull, or the pull with a factor of 1. */
+  /** The values to pass on: the factor with no pull, or the pull with a factor of 1. */
   readonly factor: number;
   /** Pa */
   readonly adhesion: number;

@@ -1,8 +1,8 @@
 import { demand } from '../domain-error.ts';
 
 /**
- * The share of the water that can leave which is counted as gone when the part is stripped. A part
- * kept covered in its form loses little, and nought errs on the heavy side. Common practice, no source.
+ * The share of the removable water that counts as gone when the part is stripped. A part kept
+ * covered in its form loses little, and zero errs on the heavy side. Common practice, no source.
  * @source common-practice
  */
 const WATER_GONE_BY_STRIP = 0;

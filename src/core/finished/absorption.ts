@@ -44,8 +44,8 @@ export const ABSORPTION_BY_MASS: readonly PublishedRange[] = [
 export const C869_ABSORPTION_LIMIT = 0.25;
 
 /**
- * What share of its own volume of water is a moisture by mass? by volume = u · dry density / water
- * density. No range: arithmetic.
+ * A moisture by mass as a share of the piece's own volume: u · dry density / water density. No
+ * range: arithmetic.
  * @param of byMass kg/kg of dry mass, 0 or more; dryDensity and waterDensity kg/m³
  * @throws {DomainError} outside those
  * @source common-practice

@@ -12,7 +12,7 @@ export interface AirVoids {
   readonly specificSurface: number;
   /** p/A */
   readonly pasteAirRatio: number;
-  /** L: the farthest, by the model, that paste lies from a void, m. */
+  /** L: the largest distance, by the model, from paste to a void, m. */
   readonly spacingFactor: number;
   readonly branch: 'thin-walls' | 'far-voids';
 }
@@ -21,7 +21,11 @@ export interface AirVoids {
 export const SPACING_BRANCH = 4.342;
 /** Air above which the spacing factor of spheres in plenty of paste stops being physical (50–60 %). From memory. @source astm-c457 */
 export const SPACING_LIMIT = 0.5;
-/** The most room that equal spheres packed at random fill: above it the voids are no longer spheres. From memory. @source random-packing */
+/**
+ * The largest share that equal spheres packed at random fill; above it the voids are no longer
+ * spheres. From memory.
+ * @source random-packing
+ */
 export const RANDOM_PACKING = 0.64;
 
 /**

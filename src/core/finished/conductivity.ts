@@ -51,8 +51,9 @@ export function tabledConductivity(
 }
 
 /**
- * How well does it conduct when dry? The least and the most that the relation and both tables say,
- * W/(m·K). Measured points of other binders lie well above all three (see the strength chapter's data).
+ * How well does it conduct when dry? The lowest and highest value of the relation and both tables,
+ * W/(m·K). Measured points of other binders lie well above all three (see the strength chapter's
+ * data).
  * @param of dryDensity oven-dry, kg/m³, above 0
  * @returns W/(m·K); a note when the density is outside the relation's range
  * @throws {DomainError} for a density not above 0

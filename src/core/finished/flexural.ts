@@ -10,9 +10,9 @@ export const FLEXURAL_RATIO = {
 export const SPLITTING_RATIO_MINIMA = 0.125;
 
 /**
- * What flexural strength goes with a compressive one, Pa? A band from the least ratio reported of cellular
- * (0.22) to the most of foamed concrete (0.35), from memory. A bar of the batch, broken, is worth more.
- * No range is recalled.
+ * What flexural strength goes with a compressive one, Pa? A band from the lowest ratio reported for
+ * cellular (0.22) to the highest for foamed concrete (0.35), from memory. A bar of the batch,
+ * broken, is better evidence. No range is recalled.
  * @param compressive band, Pa, low end above 0
  * @throws {DomainError} for a strength not above 0 or a band upside down
  * @source narayanan-ramamurthy-2000

@@ -1,14 +1,16 @@
 import { demand } from '../domain-error.ts';
 import { justOver } from '../quantity/dust.ts';
 
-/** What one volume of cement turns into when it has all reacted, in volumes. */
+/** What one volume of cement becomes when it has fully reacted, in volumes. */
 export interface Reaction {
   readonly key: string;
   /** Hydrate with the water bound to its surface. */
   readonly gel: number;
-  /** The part of the gel that is its own water; absent where the set does not part it. */
+  /**
+   * The part of the gel that is its own water; absent if the set of constants does not separate it.
+   */
   readonly gelWater?: number;
-  /** What is lost: the products take less room than cement and water did. */
+  /** Chemical shrinkage: the products take less space than cement and water did. */
   readonly shrinkage: number;
   /** Density of the cement the set was made for, kg/m³. */
   readonly cementDensity: number;
@@ -64,8 +66,8 @@ export interface PowersVolumes {
 }
 
 /**
- * How far can the cement react, 0–1, before it runs out of water? a_max = (w/c)/0.42 sealed, (w/c)/0.36
- * saturated, at most 1. Paste only; no range is published.
+ * How far can the cement react, 0–1, before the water runs out? a_max = (w/c)/0.42 sealed,
+ * (w/c)/0.36 saturated, at most 1. Paste only; no range is published.
  * @param of waterCement by mass, above 0
  * @throws {DomainError} for a ratio not above 0
  * @source powers-brownyard-1947
@@ -133,9 +135,9 @@ interface Paste {
 }
 
 /**
- * How far does a set of constants let the cement react, 0–1, before water or room is used up? The set's own
- * limit, a few per cent from that of `greatestHydration`, since the published constants are rounded.
- * Range as `powersVolumes`.
+ * How far does a set of constants let the cement react, 0–1, before water or space is used up? The
+ * set's own limit, a few per cent from that of `greatestHydration`, since the published constants
+ * are rounded. Range as `powersVolumes`.
  * @param paste waterCement by mass; waterDensity kg/m³
  * @throws {DomainError} for a ratio or density not above 0
  * @source jensen-hansen-2001

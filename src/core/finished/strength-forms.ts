@@ -4,7 +4,10 @@ import { CEMENT_DENSITY, MIX_WATER_DENSITY } from '../mix/densities.ts';
 import { HYDRATE_WATER } from '../mix/oven-dry.ts';
 import { DAY } from '../quantity/constants.ts';
 
-/** Ends of the constants fitted to Hoff's form: strength without pores (Pa) and exponent. @source hoff-1972 (from memory) */
+/**
+ * The extremes of the constants fitted to Hoff's form: strength without pores (Pa) and exponent.
+ * @source hoff-1972 (from memory)
+ */
 export const HOFF_LOW = { intrinsic: 115.3e6, exponent: 2.7 } as const;
 export const HOFF_HIGH = { intrinsic: 290e6, exponent: 3 } as const;
 

@@ -10,14 +10,14 @@ export const AIR_DENSITY = 1.2;
 export const SOLUTION_DENSITY = 1000;
 
 export interface FoamDensity {
-  /** What the scale says over the vessel's volume, kg/m³: the number every bench balance uses. */
+  /** The scale reading over the vessel's volume, kg/m³: the number every bench balance uses. */
   readonly apparent: number;
   /** Solution held in the foam of the vessel, kg and m³. */
   readonly liquidMass: number;
   readonly liquidVolume: number;
   /** Share of the foam's volume that is gas. */
   readonly gasFraction: number;
-  /** Volume of foam a volume of solution makes. */
+  /** Volume of foam per volume of solution. */
   readonly expansion: number;
   readonly notes: readonly Note[];
 }

@@ -5,7 +5,7 @@ import { ICE_POINT } from '../quantity/constants.ts';
 const FREEZING = [0, -1.6, -4.8, -9.5, -15.5, -22.0, -33.6, -37.8, -19.2, -1.6, 17.0] as const;
 
 export interface GlycerolFreezing {
-  /** Where the first solid forms, K. */
+  /** Temperature at which the first solid forms, K. */
   readonly freezing: number;
 }
 

@@ -12,7 +12,7 @@ export interface PartDrained {
 }
 
 /**
- * What does the foam weigh if liquid stands below it in the vessel? The liquid out of the reckoning.
+ * How dense is the foam if liquid stands below it in the vessel? It leaves the liquid out.
  *
  * With net mass M, vessel V, drained liquid of volume d and density ρ: foam (M − ρ d)/(V − d), as
  * made M/V, share ρ d/M. The vessel must have been struck full of foam and be full still.

@@ -45,8 +45,8 @@ export function durationClass(
 }
 
 /**
- * How much light work or rest must follow a spell for it to keep its class, s: shortRecovery × work up to
- * 1 h, 0.3 × work up to 2 h. Range: spells of up to 2 h; longer ones have no such rule.
+ * How much light work or rest must follow a spell for it to keep its class, s: shortRecovery × work
+ * up to 1 h, 0.3 × work up to 2 h. Range: spells of up to 2 h; longer ones have no such rule.
  * @param work s, above 0, at most 2 h
  * @throws {DomainError} outside that range
  * @source niosh-lifting-1994 pp. 13–14

@@ -20,7 +20,10 @@ interface Constants {
   readonly travelShare: number;
   readonly leastTravel: number;
   readonly mostTravel: number;
-  /** Entries of the printed tables that are not their own formula rounded: [argument, printed]. */
+  /**
+   * Entries of the printed tables that differ from their own formula as rounded: [argument,
+   * printed].
+   */
   readonly printedHorizontal: readonly (readonly [number, number])[];
   readonly printedDistance: readonly (readonly [number, number])[];
 }
@@ -56,7 +59,10 @@ const US: Constants = {
   printedDistance: [],
 };
 
-/** The reach, m, at which the method begins; what is shorter counts as this. pp. 7–8. @source niosh-lifting-1994 */
+/**
+ * The shortest reach of the method, m; a shorter one counts as this. pp. 7–8.
+ * @source niosh-lifting-1994
+ */
 export const NEAREST_REACH = METRIC.near * METRIC.unit;
 
 const constants = (form: Form) => (form === 'us' ? US : METRIC);
@@ -168,7 +174,7 @@ export function estimateHorizontal(
   return reach * unit + load.depth / 2;
 }
 
-/** More than a limit, by more than the dust of a unit conversion. */
+/** Whether a value exceeds a limit by more than the rounding error of a unit conversion. */
 function over(value: number, limit: number): boolean {
   return value > justOver(limit);
 }
