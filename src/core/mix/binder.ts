@@ -2,7 +2,7 @@ import { demand } from '../domain-error.ts';
 import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 import { CEMENT_DENSITY } from './densities.ts';
 
-/** What is counted as cement: the cement and the fine powders that stand in for part of it. */
+/** What counts as cement: the cement and the fine powders that replace part of it. */
 export type BinderKind = 'portland' | 'slag' | 'fly-ash' | 'silica-fume' | 'limestone';
 
 /**
@@ -21,7 +21,7 @@ export const BINDER_DENSITY: Readonly<Record<BinderKind, number>> = {
 
 export interface BinderPart {
   readonly kind: BinderKind;
-  /** Of the binder's mass. */
+  /** Share of the binder's mass. */
   readonly share: number;
   /** Particle density, kg/m³; the kind's own by default. */
   readonly density?: number;

@@ -42,6 +42,6 @@ export function plannedWith(plan: Planned): {
   const gas = 1 - foamDensity / MIX_WATER_DENSITY;
   demand('foamDensity', foamDensity, 'density', { min: 0, max: MIX_WATER_DENSITY, belowMax: true });
   const left = ((base + foamDensity * foamVolume) / wetDensity - base / baseDensity) / foamVolume;
-  // Amounts kept as binary fractions come out a last digit above all of it.
+  // Amounts stored as doubles may give a share one last digit above 1.
   return { cementDensity: cement / ofCement, survival: Math.min(1, 1 - (1 - left) / gas) };
 }

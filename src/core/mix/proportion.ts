@@ -13,13 +13,13 @@ export const CELLULAR_RANGE = { min: 320, max: 1920 } as const;
 type Target = { readonly wetDensity: number } | { readonly ovenDryDensity: number };
 
 /**
- * Whether the foam's own mass is in the mass equation. Each is in use; the same target read by
- * the other differs by foam density × foam share: 35 kg/m³ for foam of 50 kg/m³ at a share of 0.7,
+ * Whether the mass equation includes the foam's own mass. Both are in use. The same target read the
+ * other way differs by foam density × foam share: 35 kg/m³ for foam of 50 kg/m³ at a share of 0.7,
  * more for denser foam.
  */
 export type Convention = 'foam-counted' | 'foam-ignored';
 
-/** Whether the w/c asked for is that of the base mix, or counts the liquid the foam brings too. */
+/** Whether the w/c is that of the base mix, or also counts the liquid of the foam. */
 export type WaterCementOf = 'base' | 'total';
 
 export interface ProportionInput extends BaseRecipe {
@@ -31,9 +31,11 @@ export interface ProportionInput extends BaseRecipe {
   /** As the scale reads it, kg/m³. */
   readonly foamDensity: number;
   readonly convention?: Convention;
-  /** Share of the foam's gas that is still there when the blend is weighed, above 0 up to 1; all of it by default. */
+  /**
+   * Share of the foam's gas still there when the blend is weighed, above 0 up to 1; 1 by default.
+   */
   readonly survival?: number;
-  /** Whether what `sandCement` stands for is sand; by default any of it is. */
+  /** Whether `sandCement` is sand; by default it is if there is any. */
   readonly sanded?: boolean;
 }
 
@@ -42,26 +44,31 @@ export interface Proportion {
   readonly convention: Convention;
   readonly volume: number;
   readonly cement: number;
-  /** Mixing water: what goes in the base mix, without the foam's. */
+  /** Mixing water: what goes into the base mix, without the foam's. */
   readonly water: number;
   readonly sand: number;
-  /** The foam to make and blend in, that which dies with it. */
+  /** The foam to make and blend in, including what dies. */
   readonly foamMass: number;
   readonly foamVolume: number;
   readonly baseMass: number;
   readonly baseVolume: number;
   readonly baseDensity: number;
-  /** Base mix and foam: what the blended batch weighs. */
+  /** Base mix and foam: the mass of the blended batch. */
   readonly mass: number;
-  /** What the bucket will read if the foam survives as said: foam mass counted, whatever the convention. */
+  /**
+   * The density the bucket will read if the foam survives as planned: foam mass counted, whatever
+   * the convention.
+   */
   readonly wetDensity: number;
-  /** Base mix over the batch's volume: the wet density of those who ignore the foam's mass. */
+  /** Base mix over the batch's volume: the wet density for those who ignore the foam's mass. */
   readonly wetDensityFoamIgnored: number;
   readonly ovenDryDensity: number;
   readonly waterCementBase: number;
   /** With the foam's liquid counted as water. */
   readonly waterCementTotal: number;
-  /** Shares of the batch's volume: the foam, with the liquid of what died, and the gas in it. */
+  /**
+   * Shares of the batch's volume: the foam, including the liquid of what died, and the gas in it.
+   */
   readonly foamShare: number;
   readonly airShare: number;
   readonly notes: readonly Note[];
@@ -160,12 +167,15 @@ export function proportion(input: ProportionInput): Proportion {
   };
 }
 
-/** What a cubic metre of foam adds to the mass equation, beyond the water already counted in w/c. */
+/**
+ * The mass a cubic metre of foam adds to the mass equation, beyond the water already counted in
+ * w/c.
+ */
 function wetMassOfFoam(foamDensity: number, counted: boolean, ofTotal: boolean): number {
   return (counted ? foamDensity : 0) - (ofTotal ? foamDensity : 0);
 }
 
-/** The target, refused when no foam at all, or nothing but foam, would still miss it. */
+/** The target, refused if no foam at all, or nothing but foam, would still miss it. */
 function reachable(target: Target, foam: number, unfoamed: number, counted: boolean): number {
   const wet = 'wetDensity' in target;
   const quantity = wet ? 'wetDensity' : 'ovenDryDensity';
@@ -173,10 +183,10 @@ function reachable(target: Target, foam: number, unfoamed: number, counted: bool
   const min = wet && counted ? foam : 0;
   const allowed = { min, max: unfoamed, aboveMin: true };
   const because = value > unfoamed ? 'heavier-than-base-mix' : 'lighter-than-foam';
-  // A foam has no oven-dry density: there a target only has to be more than nothing.
+  // A foam has no oven-dry density: that target only has to be positive.
   demand(quantity, value, 'density', allowed, value > unfoamed || min > 0 ? because : undefined);
   demandAmount(quantity, value, 'density');
-  // A part in a million above the foam there is no cement to speak of, and none to divide by.
+  // Within a part per million of the foam there is almost no cement, and nothing to divide by.
   demand(quantity, value, 'density', { ...allowed, min: min * (1 + 1e-6) }, because);
   return value;
 }
