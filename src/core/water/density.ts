@@ -43,9 +43,9 @@ export function waterDensityKell1975(temperature: number): number {
 }
 
 /**
- * The density of water the handbook uses, kg/m³, from a temperature in K, range 0–100 °C: Tanaka from
- * 0 to 40 °C, where benches are, and Kell for hotter water up to boiling. The two differ by less than
- * 0.003 kg/m³ at 20 °C and 0.001 at 40 °C, where one hands over to the other.
+ * The density of water used in the handbook, kg/m³, from a temperature in K, range 0–100 °C: Tanaka
+ * from 0 to 40 °C, where benches are, and Kell for hotter water up to boiling. The two differ by
+ * less than 0.003 kg/m³ at 20 °C and 0.001 at 40 °C, where one takes over from the other.
  *
  * @throws {DomainError} below 0 or above 100 °C, where it is not liquid at atmospheric pressure.
  * @source tanaka-2001, kell-1975

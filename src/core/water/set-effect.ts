@@ -46,12 +46,12 @@ export function calciumChlorideEquivalent(mix: {
 }
 
 /**
- * The calcium the water brings beside the calcium cement gives the water within minutes.
+ * The calcium in the water compared with the calcium that cement gives it within minutes.
  *
- * Cement saturates its water with calcium hydroxide at once (`saturation`, mol/m³, default at
- * room temperature). `share` is the water's calcium in units of that; `limeNeeded` the CaO that saturates the
- * water, as a share of the cement, and `ofFreeLime` as a share of its free lime (`freeLime`, mass
- * fraction, FREE_LIME by default). No range is published.
+ * Cement saturates its water with calcium hydroxide at once (`saturation`, mol/m³, default at room
+ * temperature). `share` is the water's calcium in units of that; `limeNeeded` the CaO that
+ * saturates the water, as a share of the cement, and `ofFreeLime` as a share of its free lime
+ * (`freeLime`, mass fraction, FREE_LIME by default). No range is published.
  *
  * @throws {DomainError} for a negative calcium or a ratio, share or saturation that is not positive.
  * @source lime-solubility, common-practice
