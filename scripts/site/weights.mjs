@@ -11,7 +11,8 @@ import { filesOf, pagesOf } from './pages.mjs';
  * @property {number} html
  * @property {number} css
  * @property {number} js       with every worksheet of the page awake and touched
- * @property {number} request  JavaScript fetched only when asked for: to read a file, to save a batch
+ * @property {number} request  JavaScript fetched only when asked for: to read a file, to save a
+ *   batch
  * @property {number} islands  how many worksheets and other live parts it has
  */
 

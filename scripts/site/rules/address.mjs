@@ -5,7 +5,8 @@
  * @property {string} base    the base path the site is served under, with slashes at both ends
  * @property {string} host    its origin
  * @property {ReadonlySet<string>} files  every file, as paths from the base path on
- * @property {ReadonlyMap<string, ReadonlySet<string | undefined>>} ids  the ids of each page, by file
+ * @property {ReadonlyMap<string, ReadonlySet<string | undefined>>} ids  the ids of each page, by
+ *   file
  */
 
 /**

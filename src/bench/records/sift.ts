@@ -29,7 +29,8 @@ const isName = (name: string): name is ReadingName =>
 /**
  * Removes from an imported batch what the format does not allow, so that one slip does not cost the
  * whole batch. `openRecord` validates what is left.
- * @returns the batch without it, and a sentence for each thing left out or not readable as an amount
+ * @returns the batch without it, and a sentence for each thing left out or not readable as an
+ *   amount
  */
 export function sift(record: Loose): { readonly record: Loose; readonly left: readonly string[] } {
   const left: string[] = [];

@@ -3,7 +3,10 @@ import { type Note, outsideRange } from '../note.ts';
 import { ICE_POINT } from '../quantity/constants.ts';
 import { DRY_AIR_GAS_CONSTANT, SEA_LEVEL_PRESSURE } from './moist.ts';
 
-/** Ratio of the heat capacities of air, the value every formula below is quoted with. @source common-practice */
+/**
+ * Ratio of the heat capacities of air, the value every formula below is quoted with.
+ * @source common-practice
+ */
 export const AIR_GAMMA = 1.4;
 /** A state of dry air: what turns a volume of it into a mass. */
 export interface AirState {
@@ -46,8 +49,8 @@ export interface RoomAirDensity {
 }
 
 /**
- * How heavy is the air of the workshop, moisture and all? The balance-maker's shortcut; `moist.ts` has
- * the longer way for any air.
+ * How heavy is the air of the workshop, moisture and all? The balance-maker's shortcut; `moist.ts`
+ * has the longer way for any air.
  *
  * ρ = [0.34844 p − h (0.252 t − 2.0582)]/(273.15 + t), p in hPa, t in °C, h as a fraction.
  *

@@ -2,7 +2,10 @@ import { demand } from '../domain-error.ts';
 import { AIR_GAMMA, dryAirDensity, FREE_AIR } from './density.ts';
 import { DRY_AIR_GAS_CONSTANT } from './moist.ts';
 
-/** Discharge coefficient of a sharp-edged hole at small pressure drop. @source common-practice (from memory: 0.60–0.62) */
+/**
+ * Discharge coefficient of a sharp-edged hole at small pressure drop.
+ * @source common-practice (from memory: 0.60–0.62)
+ */
 export const SHARP_EDGED = 0.61;
 /**
  * The same when the downstream pressure is close to zero. Between the two it rises steadily, choked
@@ -10,7 +13,9 @@ export const SHARP_EDGED = 0.61;
  * @source perry-1949, cunningham-1951 (from memory: 0.84–0.85)
  */
 export const SHARP_CHOKED = 0.85;
-/** Discharge coefficient of a well-rounded nozzle. @source common-practice (from memory: 0.95–0.99) */
+/**
+ * Discharge coefficient of a well-rounded nozzle. @source common-practice (from memory: 0.95–0.99)
+ */
 export const ROUNDED = 0.97;
 
 /** A gas by its two constants; air if they are omitted. */
@@ -63,7 +68,8 @@ export interface OrificeFlow {
  * @param downstream absolute pressure after it, Pa
  * @param temperature of the gas before it, K
  * @param area of the opening, m²
- * @param dischargeCoefficient what share of the ideal flow passes, 0–1: see `SHARP_EDGED`, `SHARP_CHOKED`, `ROUNDED`
+ * @param dischargeCoefficient what share of the ideal flow passes, 0–1: see `SHARP_EDGED`,
+ *   `SHARP_CHOKED`, `ROUNDED`
  * @param gas its γ and R, air when left out
  * @returns mass flow in kg/s, whether it is choked, and the state in the throat. Range: an ideal
  *   gas from a vessel much wider than the opening; no range is published.
@@ -115,7 +121,8 @@ export function orificeFlow(passage: {
  * @param temperature of the gas before it, K
  * @param gas its γ and R, air when left out
  * @returns discharge coefficient times area, m². Over a known Cd it is the area itself.
- * @throws {DomainError} a negative flow (named in m³/s of free air), downstream not below upstream, or as `orificeFlow`
+ * @throws {DomainError} a negative flow (named in m³/s of free air), downstream not below upstream,
+ *   or as `orificeFlow`
  * @source compressible-flow-wiki choked mass flow
  */
 export function effectiveArea({

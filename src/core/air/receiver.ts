@@ -2,7 +2,10 @@ import { demand } from '../domain-error.ts';
 import { ICE_POINT } from '../quantity/constants.ts';
 import { AIR_GAMMA, type AirState, airVolume, FREE_AIR } from './density.ts';
 
-/** Air in a receiver that has stood in a workshop, K: 20 °C. Common practice, no source. @source common-practice */
+/**
+ * Air in a receiver that has stood in a workshop, K: 20 °C. Common practice, no source.
+ * @source common-practice
+ */
 const RECEIVER_TEMPERATURE = ICE_POINT + 20;
 
 export interface ReceiverCharge {

@@ -7,11 +7,18 @@ export const PCC2_AMBIENT = 101_000;
 export const TNT_ENERGY = 4_266_920;
 /** Another figure in use for the same, J. @source uc-berkeley-stored-energy */
 export const TNT_ENERGY_BERKELEY = 4_620_000;
-/** Stored energy above which a vessel is called highly hazardous there, J. @source uc-berkeley-stored-energy */
+/**
+ * Stored energy above which a vessel is called highly hazardous there, J.
+ * @source uc-berkeley-stored-energy
+ */
 export const HIGH_HAZARD_ENERGY = 100_000;
 /** Scaled distance at which people are unhurt, m/kg^(1/3). @source asme-pcc-2 eq. III-1 */
 const SCALED_DISTANCE = 20;
-/** Gauge pressure × volume above which a simple vessel must meet the European essential safety requirements, J (50 bar·L, read second-hand). @source spvd-2014-29 */
+/**
+ * Gauge pressure × volume above which a simple vessel must meet the European essential safety
+ * requirements, J (50 bar·L, read second-hand).
+ * @source spvd-2014-29
+ */
 export const ESSENTIAL_REQUIREMENTS = 5000;
 
 export interface StoredEnergy {

@@ -4,7 +4,10 @@ import { FAHRENHEIT_DEGREE } from '../quantity/constants.ts';
 import { demandNotNegative } from './bounds.ts';
 import { thirdRuleFactor } from './third-rule.ts';
 
-/** Most calcium chloride a mix may have, as a share of the cement. @source concrete-construction-accelerators */
+/**
+ * Most calcium chloride a mix may have, as a share of the cement.
+ * @source concrete-construction-accelerators
+ */
 export const CHLORIDE_LIMIT = 0.02;
 
 /**
@@ -14,7 +17,10 @@ export const CHLORIDE_LIMIT = 0.02;
  */
 export const CHLORIDE_WARMTH = (11 * FAHRENHEIT_DEGREE) / 0.01;
 
-/** Shortest the limit dose was seen to make set, as a share of the plain time: two thirds off. @source rapp-1934 */
+/**
+ * Shortest the limit dose was seen to make set, as a share of the plain time: two thirds off.
+ * @source rapp-1934
+ */
 const CHLORIDE_SHORTEST = 1 / 3;
 
 export interface ChlorideSet {

@@ -17,7 +17,8 @@ export interface Ageing {
  * before the known time the two paces swap. No range is published: it holds wherever the paces
  * hold.
  * @param of how it ages; `at` the time, s
- * @throws {DomainError} for a time or a pace below 0, a `fast` below `slow`, or an age the paces cannot bring about
+ * @throws {DomainError} for a time or a pace below 0, a `fast` below `slow`, or an age the paces
+ *   cannot bring about
  * @source none: the bounds of a sum
  */
 export function ageBetween(of: Ageing & { readonly at: number }): Band {

@@ -7,10 +7,16 @@ import { celsius } from './units.ts';
 /** Reference temperature of European practice, K: 20 °C. @source fhp-1977 from memory */
 export const REFERENCE_TEMPERATURE = ICE_POINT + 20;
 
-/** Activation energy of Freiesleben Hansen and Pedersen above 20 °C, J/mol. @source fhp-1977 from memory */
+/**
+ * Activation energy of Freiesleben Hansen and Pedersen above 20 °C, J/mol.
+ * @source fhp-1977 from memory
+ */
 const ACTIVATION_ENERGY_FHP = 33_500;
 
-/** Middle of the band ASTM gives for ordinary cement without admixtures, J/mol. @source astm-c1074 from memory (40–45 kJ/mol) */
+/**
+ * Middle of the band ASTM gives for ordinary cement without admixtures, J/mol.
+ * @source astm-c1074 from memory (40–45 kJ/mol)
+ */
 export const ACTIVATION_ENERGY_ASTM = 42_500;
 
 /**
@@ -65,9 +71,9 @@ export function ageFactor(law: AgeLaw, temperature: number): number {
 }
 
 /**
- * Arrhenius age factor: exp[−(E/R)·(1/T − 1/Tr)].
- * `temperature` and `referenceTemperature` (20 °C if absent) K; `activationEnergy` J/mol. No range is
- * published with the form; maturity practice stays within 0…80 °C.
+ * Arrhenius age factor: exp[−(E/R)·(1/T − 1/Tr)]. `temperature` and `referenceTemperature` (20 °C
+ * if absent) K; `activationEnergy` J/mol. No range is published with the form; maturity practice
+ * stays within 0…80 °C.
  * @throws {DomainError} for a temperature outside 150…500 K or an activation energy outside
  * 0…200 kJ/mol.
  * @source fhp-1977 from memory
@@ -97,8 +103,8 @@ export function fhpActivationEnergy({ temperature }: { readonly temperature: num
 /**
  * Age factor with the activation energy of Freiesleben Hansen and Pedersen. `temperature` K,
  * reference 20 °C. No range is published.
- * @throws {DomainError} for a temperature outside 150…500 K, or one below 180 K, where its activation
- * energy passes 200 kJ/mol ('activationEnergy' is then named).
+ * @throws {DomainError} for a temperature outside 150…500 K, or one below 180 K, where its
+ *   activation energy passes 200 kJ/mol ('activationEnergy' is then named).
  * @source fhp-1977 from memory
  */
 export function fhpFactor({ temperature }: { readonly temperature: number }): number {

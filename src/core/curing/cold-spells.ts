@@ -1,8 +1,8 @@
 import type { TemperatureHistory } from './history.ts';
 
 /**
- * First moment a history is at or below a temperature, s; undefined when never. `level` K. No range:
- * straight lines.
+ * First moment a history is at or below a temperature, s; undefined when never. `level` K. No
+ * range: straight lines.
  * @source common-practice
  */
 export const firstAtOrBelow = (history: TemperatureHistory, level: number): number | undefined =>

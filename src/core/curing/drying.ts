@@ -7,8 +7,9 @@ import { demandNotNegative, demandPositive } from './bounds.ts';
 const FAST_DEPTH = 0.05;
 
 /**
- * Days to dry by screed practice, s: one a millimetre to 50 mm, two a millimetre beyond. `thickness` m,
- * drying from one face. Made for sand–cement screed in warm, dry, moving air; no range is published.
+ * Days to dry by screed practice, s: one a millimetre to 50 mm, two a millimetre beyond.
+ * `thickness` m, drying from one face. Made for sand–cement screed in warm, dry, moving air; no
+ * range is published.
  * @throws {DomainError} for a thickness not above zero.
  * @source bs-8204
  */
@@ -18,7 +19,10 @@ export function screedDryingTime({ thickness }: { readonly thickness: number }):
   return (1000 * (thickness - deep) + 2000 * deep) * DAY;
 }
 
-/** Air in the pores at or below which coverings may be laid, relative humidity. @source bs-8204-coverings */
+/**
+ * Air in the pores at or below which coverings may be laid, relative humidity.
+ * @source bs-8204-coverings
+ */
 export const DRY_ENOUGH_HUMIDITY = 0.75;
 
 /**
@@ -31,7 +35,11 @@ export const DRY_ENOUGH_MOISTURE =
   ((DRY_ENOUGH_HUMIDITY - 0.5) / 0.3) *
     (EQUILIBRIUM_MOISTURE.dampRoom - EQUILIBRIUM_MOISTURE.dryRoom);
 
-/** Moisture diffusion of normal concrete while still wet, m²/s. Foamed concrete's own is not known to us. @source code-aster-hsna102 */
+/**
+ * Moisture diffusion of normal concrete while still wet, m²/s. Foamed concrete's own is not known
+ * to us.
+ * @source code-aster-hsna102
+ */
 export const MOISTURE_DIFFUSIVITY = 3e-10;
 
 /**
@@ -64,10 +72,10 @@ export function moistureLeft(of: DryingSlab & { readonly time: number }): number
 }
 
 /**
- * Time to dry to a mean moisture by diffusion, s, with its band.
- * `initial`, `target` and `resting` moisture in one unit (kg/kg), resting what the air allows
- * (`EQUILIBRIUM_MOISTURE` of the finished part is one published guess). The
- * band is the diffusivity five times larger and smaller: as rough as it looks. No range is published.
+ * Time to dry to a mean moisture by diffusion, s, with its band. `initial`, `target` and `resting`
+ * moisture in one unit (kg/kg), resting what the air allows (`EQUILIBRIUM_MOISTURE` of the finished
+ * part is one published guess). The band is the diffusivity five times larger and smaller: as rough
+ * as it looks. No range is published.
  * @throws {DomainError} for a target not between resting and initial, or as moistureLeft.
  * @source code-aster-hsna102 for the diffusivity
  * @source common-practice for the band

@@ -17,9 +17,9 @@ export interface AgeCurve {
 /**
  * Temperature-adjusted age over a history: the integral of the age factor over time.
  *
- * Temperatures run straight between readings; each stretch is integrated by Gauss's three-point rule
- * over pieces of at most 5 K, split where the law bends (20 °C), so the sum does not depend on how
- * often the log was read. A gap is bridged by a straight line and noted. Range 0…80 °C; outside
+ * Temperatures run straight between readings; each stretch is integrated by Gauss's three-point
+ * rule over pieces of at most 5 K, split where the law bends (20 °C), so the sum does not depend on
+ * how often the log was read. A gap is bridged by a straight line and noted. Range 0…80 °C; outside
  * it the result carries a note.
  * @throws {DomainError} for a temperature the law refuses.
  * @source fhp-1977 from memory

@@ -23,7 +23,10 @@ const WINDBREAK_LEAVES = 0.4;
  */
 const SHEET_LEAVES = 0.05;
 
-/** How much cooler a mix with cold water comes out, K. Common practice, no source. @source common-practice */
+/**
+ * How much cooler a mix with cold water comes out, K. Common practice, no source.
+ * @source common-practice
+ */
 const COOLER_BY = 5;
 
 type Measure = 'nothing' | 'shade' | 'windbreak' | 'cooler-mix' | 'sheet';
@@ -40,13 +43,14 @@ export interface MeasureResult {
 /**
  * What shade, a windbreak, a cooler mix or a sheet would each do to the loss, one at a time.
  *
- * `sunlit` says whether the surface is in the sun now (shade helps only then); `limitShare` as evaporation. The other arguments,
- * with named defaults: the share of the loss shade and a sheet leave, the share of the wind a
- * windbreak leaves (0…1), and how much cooler the mix would be, K. The wind and temperature measures
- * are worked with evaporationUno; shade and sheet scale its result. As rough as ±40 %. No range is
- * published for the shares; the weather's is as evaporationUno.
- * @throws {DomainError} for a share outside 0…1, a negative cooling, or weather evaporationUno refuses, with the
- * cooler mix too.
+ * `sunlit` says whether the surface is in the sun now (shade helps only then); `limitShare` as
+ * evaporation. The other arguments, with named defaults: the share of the loss shade and a sheet
+ * leave, the share of the wind a windbreak leaves (0…1), and how much cooler the mix would be, K.
+ * The wind and temperature measures are worked with evaporationUno; shade and sheet scale its
+ * result. As rough as ±40 %. No range is published for the shares; the weather's is as
+ * evaporationUno.
+ * @throws {DomainError} for a share outside 0…1, a negative cooling, or weather evaporationUno
+ *   refuses, with the cooler mix too.
  * @source hasanain-1989 for shade
  * @source common-practice for the rest
  */

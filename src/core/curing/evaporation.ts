@@ -24,10 +24,14 @@ export const US_ACTION_RATE = 0.2 * POUND_PER_SQUARE_FOOT_HOUR;
  */
 export const LITTLE_BLEED_SHARE = 0.5;
 
-/** Relative error to expect of the nomograph and of the formulas fitted to it. @source hover-2020 */
+/**
+ * Relative error to expect of the nomograph and of the formulas fitted to it. @source hover-2020
+ */
 export const EVAPORATION_ACCURACY = 0.4;
 
-/** The chart's own span: 40–100 °F of air and concrete, up to 25 mph. @source aci-305r from memory */
+/**
+ * The chart's own span: 40–100 °F of air and concrete, up to 25 mph. @source aci-305r from memory
+ */
 const CHART_RANGE = {
   temperature: { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 },
   windSpeed: { min: 0, max: 25 * MILE_PER_HOUR },
@@ -150,9 +154,9 @@ export function evaporationState(rate: number, limitShare = 1): Evaporation['sta
 }
 
 /**
- * Water one slab loses, kg: rate × area × duration.
- * `rate` kg/(m²·s), `area` of the open face m², `duration` s. Holds while bleed water covers the face;
- * later the loss is slower. No range is published.
+ * Water one slab loses, kg: rate × area × duration. `rate` kg/(m²·s), `area` of the open face m²,
+ * `duration` s. Holds while bleed water covers the face; later the loss is slower. No range is
+ * published.
  * @throws {DomainError} for a negative rate or duration, or an area not above zero.
  * @source common-practice
  */

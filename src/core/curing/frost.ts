@@ -26,7 +26,9 @@ interface Growth {
 interface Reached {
   /** Adjusted age it takes, s; undefined if this concrete never reaches it. */
   readonly age: number | undefined;
-  /** When it is reached under the temperatures given, s; undefined when never, or not by their end. */
+  /**
+   * When it is reached under the temperatures given, s; undefined when never, or not by their end.
+   */
   readonly time: number | undefined;
 }
 

@@ -110,9 +110,9 @@ const WARMEST_AT = 15 * HOUR;
  * points themselves, so that no low is stepped over. Ends at the last midnight. Before the first
  * low the day is assumed to fall from its own high, and after the last high back to its own low. No
  * range is published: a shape, not a forecast.
- * @throws {DomainError} for no days, a temperature outside 150…500 K, a high below its low, extremes out
- * of order, a start at or after the end, or steps longer than a day or so short that the points pass
- * MOST_POINTS.
+ * @throws {DomainError} for no days, a temperature outside 150…500 K, a high below its low,
+ *   extremes out of order, a start at or after the end, or steps longer than a day or so short that
+ *   the points pass MOST_POINTS.
  * @source common-practice
  */
 export function dailyHistory(of: {
@@ -173,7 +173,10 @@ export function temperatureAt(history: TemperatureHistory, time: number): number
   return temperatures[after - 1]! + share * (temperatures[after]! - temperatures[after - 1]!);
 }
 
-/** Index of the first of rising `times` later than `time`, both s; their number if none is. @source definition */
+/**
+ * Index of the first of rising `times` later than `time`, both s; their number if none is.
+ * @source definition
+ */
 export function firstAfter(times: ArrayLike<number>, time: number): number {
   let low = 0;
   let high = times.length;

@@ -3,7 +3,11 @@ import { HOUR, ICE_POINT } from '../quantity/constants.ts';
 /** Rounding error of a reading in °F, K: it must not pass a limit. */
 const DIGIT = 1e-6;
 
-/** At or below this, K, water in the pores may freeze: 0 °C, on the safe side of the solution's own point. Common practice, no source. @source common-practice */
+/**
+ * At or below this, K, water in the pores may freeze: 0 °C, on the safe side of the solution's own
+ * point. Common practice, no source.
+ * @source common-practice
+ */
 export const FREEZES_AT = ICE_POINT + DIGIT;
 
 /**

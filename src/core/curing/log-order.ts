@@ -3,7 +3,10 @@ import { type Gap, type TemperatureHistory, temperatureHistory } from './history
 import type { LogProblem } from './log.ts';
 import type { Reading } from './log-sorted.ts';
 
-/** A stretch this many times the usual interval is a gap. Common practice, no source. @source common-practice */
+/**
+ * A stretch this many times the usual interval is a gap. Common practice, no source.
+ * @source common-practice
+ */
 export const GAP_INTERVALS = 3;
 
 /**
@@ -12,7 +15,10 @@ export const GAP_INTERVALS = 3;
  */
 export const LONGEST_UNREAD = 22 * HOUR;
 
-/** Clocks go back before this hour of the night, s after midnight. Common practice, no source. @source common-practice */
+/**
+ * Clocks go back before this hour of the night, s after midnight. Common practice, no source.
+ * @source common-practice
+ */
 const BACK_BEFORE = 4 * HOUR;
 
 /** Tolerance of a logger's usual interval, s. A choice. */

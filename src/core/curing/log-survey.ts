@@ -210,7 +210,11 @@ function orderOf(rows: Rows, column: number): Pick<Survey, 'order' | 'orders' | 
   return { order: undefined, orders: fit.length > 0 ? fit : among, eitherWay: open.cell };
 }
 
-/** The time of a row as one text, from the columns of its date and its clock, counted from 0. No range: text. @source common-practice */
+/**
+ * The time of a row as one text, from the columns of its date and its clock, counted from 0. No
+ * range: text.
+ * @source common-practice
+ */
 export function timeText(
   cells: readonly string[],
   timeColumn: number,
@@ -240,7 +244,11 @@ export function temperatureText(cells: readonly string[], column: number): strin
   return /^(?:[°º]|deg)?\s*[cfk]$/i.test(next) && /\d\s*$/.test(cell) ? `${cell} ${next}` : cell;
 }
 
-/** The temperature of a row, K, from a `column` counted from 0; undefined if there is none. No range: text. @source common-practice */
+/**
+ * The temperature of a row, K, from a `column` counted from 0; undefined if there is none. No
+ * range: text.
+ * @source common-practice
+ */
 export const kelvinIn = (
   cells: readonly string[],
   column: number,

@@ -46,8 +46,8 @@ export interface MixTemperature {
  * counted as water. Heat of first wetting, of the drill and from the air is left out; foam counts
  * as water of its mass. If there is more ice than the rest can melt, the mix stays at 0 °C with the
  * note 'ice-left'. No range: a balance.
- * @throws {DomainError} for no ingredients, a negative mass, a specific heat not above zero, ingredients
- * at or below 0 °C that would freeze the mix, or ice above 0 °C.
+ * @throws {DomainError} for no ingredients, a negative mass, a specific heat not above zero,
+ *   ingredients at or below 0 °C that would freeze the mix, or ice above 0 °C.
  * @source aci-305r from memory
  */
 export function mixTemperature(of: {

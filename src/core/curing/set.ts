@@ -10,10 +10,15 @@ export interface SetTimes {
   readonly final: number;
 }
 
-/** Penetration resistance of a mortar at initial and final set, Pa. @source astm-c403 from memory */
+/**
+ * Penetration resistance of a mortar at initial and final set, Pa. @source astm-c403 from memory
+ */
 export const SET_RESISTANCE = { initial: 3.5e6, final: 27.6e6 } as const;
 
-/** Earliest initial set a cement may show, by strength class, s. @source en-197-1 Table 3, from memory */
+/**
+ * Earliest initial set a cement may show, by strength class, s.
+ * @source en-197-1 Table 3, from memory
+ */
 export const EARLIEST_SET: Readonly<Record<'32.5' | '42.5' | '52.5', number>> = {
   '32.5': 75 * 60,
   '42.5': 60 * 60,
@@ -34,7 +39,8 @@ export interface SetByTemperature {
  * of a third multiplies by 4/3 for every 10 °F colder and divides by it for every 10 °F warmer. It
  * is stated for falls down to 40 °F, and a note says when `temperature` is outside its range
  * (THIRD_RULE_RANGE).
- * @throws {DomainError} for times not above zero or a final set before the initial, or as ageFactor.
+ * @throws {DomainError} for times not above zero or a final set before the initial, or as
+ *   ageFactor.
  * @source fhp-1977 from memory
  * @source concrete-construction-accelerators for the rule of a third
  */
@@ -57,7 +63,10 @@ export function setByTemperature(of: {
   };
 }
 
-/** Both set times, s, multiplied by a `factor`, a ratio. No range: arithmetic. @source common-practice */
+/**
+ * Both set times, s, multiplied by a `factor`, a ratio. No range: arithmetic.
+ * @source common-practice
+ */
 export function scaleSet({ initial, final }: SetTimes, factor: number): SetTimes {
   return { initial: initial * factor, final: final * factor };
 }

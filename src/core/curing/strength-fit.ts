@@ -5,7 +5,10 @@ import { studentT } from '../uncertainty/student-t.ts';
 import { demandPositive } from './bounds.ts';
 import { type Band, MOST_GROWTH, REFERENCE_AGE } from './strength-growth.ts';
 
-/** Youngest result taken, s: before it nothing has set. Common practice, no source. @source common-practice */
+/**
+ * Youngest result taken, s: before it nothing has set. Common practice, no source.
+ * @source common-practice
+ */
 const YOUNGEST = HOUR;
 
 /**
@@ -15,7 +18,11 @@ const YOUNGEST = HOUR;
  */
 const GUESSED = Math.log(2);
 
-/** However well a few results agree, the next may lie this far off, as a relative standard deviation: a guess. Common practice, no source. @source common-practice */
+/**
+ * However well a few results agree, the next may lie this far off, as a relative standard
+ * deviation: a guess. Common practice, no source.
+ * @source common-practice
+ */
 export const LEAST_SPREAD = 0.03;
 
 /** Agreement closer than this, as a natural logarithm, is rounding error. */
@@ -36,7 +43,10 @@ export interface StrengthFit {
   readonly strength28: number;
   /** Growth coefficient s, fitted or that of the cement. */
   readonly coefficient: number;
-  /** Spread of the results about the curve, as a relative standard deviation; undefined for an exact fit through as many results as unknowns. */
+  /**
+   * Spread of the results about the curve, as a relative standard deviation; undefined for an exact
+   * fit through as many results as unknowns.
+   */
   readonly spread: number | undefined;
   /** How many there are. */
   readonly count: number;

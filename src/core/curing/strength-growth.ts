@@ -20,7 +20,8 @@ const HIGH_STRENGTH = 60e6;
 
 /**
  * Growth coefficient s: by cement class, and 0.20 when the mean 28-day strength is above 60 MPa.
- * `meanStrength` Pa may be absent. Range: normal-weight concrete; not validated for foamed concrete.
+ * `meanStrength` Pa may be absent. Range: normal-weight concrete; not validated for foamed
+ * concrete.
  * @throws {DomainError} for a strength not above zero.
  * @source fib-mc2010 Table 5.1-9
  */
@@ -57,7 +58,8 @@ export interface Growth {
  * at another age t₀: exp[s·(√(28 d/t₀) − √(28 d/t))]. `age` s, temperature-adjusted; `coefficient`
  * s; `from` t₀ in s, 28 days if absent. Range: normal-weight concrete kept at 20 °C as the code
  * tests it; not validated for foamed concrete.
- * @throws {DomainError} for a negative age, a coefficient outside 0…2 (MOST_GROWTH), or a `from` not above 0.
+ * @throws {DomainError} for a negative age, a coefficient outside 0…2 (MOST_GROWTH), or a `from`
+ *   not above 0.
  * @source en-1992-1-1 equations 3.1 and 3.2
  * @source fib-mc2010 equation 5.1-51
  */
@@ -82,8 +84,8 @@ export function modulusShare(of: Growth): number {
 }
 
 /**
- * Age at which a share of the 28-day strength is reached, s: 28 d/(1 − ln(share)/s)²; undefined when
- * the curve never gets there (it levels out at e^s). `share` above 0. Range as strengthShare.
+ * Age at which a share of the 28-day strength is reached, s: 28 d/(1 − ln(share)/s)²; undefined
+ * when the curve never gets there (it levels out at e^s). `share` above 0. Range as strengthShare.
  * @throws {DomainError} for a share not above zero, or a coefficient not above zero or above 2
  * (MOST_GROWTH).
  * @source en-1992-1-1 equation 3.2, solved for the age

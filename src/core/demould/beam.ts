@@ -78,8 +78,8 @@ export function heldAtTwoPoints(beam: HeldBeam): BeamMoments {
 }
 
 /**
- * The moment at one place of a beam on two supports, N·m, sagging positive. Exact statics; no range is
- * published.
+ * The moment at one place of a beam on two supports, N·m, sagging positive. Exact statics; no range
+ * is published.
  * @param beam the beam, as for `heldAtTwoPoints`
  * @param x from the left end, m, within the beam
  * @throws {DomainError} as `heldAtTwoPoints`, and for a place off the beam

@@ -57,11 +57,12 @@ const OUTSIDE_THIRD_ALLOWED = 0.05;
  * standard test. No range is published; the notes say what the standard tests would discard.
  * @param bar readings, SI
  * @param loading `centre` or `thirds`
- * @param brokeAt from the middle of the span to the break, to either side, m, not negative; used for `thirds`
- * @returns Pa; note `outside-third` for a break outside the middle third, `throw-out` beyond 5 % of the
- *   span outside it, `short-span` for a span under three depths
- * @throws {DomainError} for a length not above 0, a negative mass or distance, a bar shorter than the
- *   span or a break outside it
+ * @param brokeAt from the middle of the span to the break, to either side, m, not negative; used
+ *   for `thirds`
+ * @returns Pa; note `outside-third` for a break outside the middle third, `throw-out` beyond 5 % of
+ *   the span outside it, `short-span` for a span under three depths
+ * @throws {DomainError} for a length not above 0, a negative mass or distance, a bar shorter than
+ *   the span or a break outside it
  * @source astm-c78
  * @source astm-c293
  * @source beam-statics

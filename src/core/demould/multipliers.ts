@@ -24,8 +24,9 @@ export const CARRIED = 1.2;
 
 /**
  * Multipliers on the weight of a normal-weight precast part for form suction, impact and travel.
- * From memory, unchecked against a copy. None is published for foamed concrete, which weighs less than
- * its mould's suction assumes: that is why `MOULD_ADHESION` is the better guide for a light part.
+ * From memory, unchecked against a copy. None is published for foamed concrete, which weighs less
+ * than its mould's suction assumes: that is why `MOULD_ADHESION` is the better guide for a light
+ * part.
  * @source pci-handbook
  */
 export const HANDLING_MULTIPLIERS: readonly HandlingMultiplier[] = [
@@ -42,8 +43,8 @@ export const HANDLING_MULTIPLIERS: readonly HandlingMultiplier[] = [
 ];
 
 /**
- * Which multiplier goes with a form, a finish and a stage? Undefined when the table has none. No range is
- * published for foamed concrete.
+ * Which multiplier goes with a form, a finish and a stage? Undefined when the table has none. No
+ * range is published for foamed concrete.
  * @source pci-handbook
  */
 export function handlingMultiplier(asked: {

@@ -8,7 +8,10 @@ export interface BarsTogether {
   readonly scatter?: number;
   /** Half the width of the 95 % interval of the mean, Pa; absent for one bar. */
   readonly plusMinus?: number;
-  /** What the next bar of the batch should exceed 19 times in 20, Pa, never below 0; absent for one bar. */
+  /**
+   * What the next bar of the batch should exceed 19 times in 20, Pa, never below 0; absent for one
+   * bar.
+   */
   readonly nextBarLow?: number;
   /**
    * Whether the tape and the scale contribute more uncertainty about the next bar than the scatter
@@ -17,7 +20,10 @@ export interface BarsTogether {
   readonly coarse?: boolean;
 }
 
-/** Ninety-five per cent of the normal distribution, one-sided and two-sided. From memory. @source student-t */
+/**
+ * Ninety-five per cent of the normal distribution, one-sided and two-sided. From memory.
+ * @source student-t
+ */
 const NORMAL = { oneSided: 1.645, twoSided: 1.96 } as const;
 
 /**

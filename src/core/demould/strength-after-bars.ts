@@ -10,9 +10,10 @@ import { demand } from '../domain-error.ts';
  * before it less, and an older bar has less growth to come. So the low end is the minimum over all
  * the curves and all the ages that the paces allow. A bar cured with the part represents the part;
  * one kept warmer does not. No range is published: the curves are of ordinary concrete.
- * @param of tested flexural strength Pa (low: what the next bar should exceed); testedAt time after casting, s,
- *   above 0; ageing s; coefficients s of the curves; elapsed time after casting, s
- * @throws {DomainError} for a test not after casting, a pace of nought, or as `grownBand` and `ageBetween`
+ * @param of tested flexural strength Pa (low: what the next bar should exceed); testedAt time after
+ *   casting, s, above 0; ageing s; coefficients s of the curves; elapsed time after casting, s
+ * @throws {DomainError} for a test not after casting, a pace of nought, or as `grownBand` and
+ *   `ageBetween`
  * @source common-practice
  */
 export function strengthAfterBars(of: {

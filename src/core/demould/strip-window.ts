@@ -6,9 +6,10 @@ import type { Note } from '../note.ts';
 export { EARLIEST_ADJUSTED_AGE };
 
 /**
- * The share of the estimated flexural strength that handling may use: one half. A choice on the cautious
- * side of the 1/1.5 that precast practice uses against cracking (from memory, `pci-handbook`).
- * Common practice, no source. @source common-practice
+ * The share of the estimated flexural strength that handling may use: one half. A choice on the
+ * cautious side of the 1/1.5 that precast practice uses against cracking (from memory,
+ * `pci-handbook`). Common practice, no source.
+ * @source common-practice
  */
 export const CAUTIOUS_SHARE = 0.5;
 
@@ -35,12 +36,12 @@ export interface StripWindow {
  * `set-not-strength`. It is an estimate for planning: the part itself is tested before it is moved.
  * The growth curves are made for ordinary concrete; no source seen validates them for foamed
  * concrete, so no range is published for it.
- * @param asked
- *   stress Pa, with its factors; strength: flexural strength, Pa, at a time after casting (s), and age:
- *   adjusted age (s) then, neither end of either ever falling; share 0–1, and sure: that of the later end, the same
- *   where absent; within: how far to look, s; floor: adjusted age, and age by the clock, s
- * @throws {DomainError} for stresses not above 0, a band of them upside down, a share outside 0–1, a sure one not
- *   above 0 or above the share, or a time not above 0
+ * @param asked stress Pa, with its factors; strength: flexural strength, Pa, at a time after
+ *   casting (s), and age: adjusted age (s) then, neither end of either ever falling; share 0–1, and
+ *   sure: that of the later end, the same where absent; within: how far to look, s; floor: adjusted
+ *   age, and age by the clock, s
+ * @throws {DomainError} for stresses not above 0, a band of them upside down, a share outside 0–1,
+ *   a sure one not above 0 or above the share, or a time not above 0
  * @source common-practice
  * @source en-12390-2
  */

@@ -12,11 +12,11 @@ export interface Stripping {
 }
 
 /**
- * How hard does the form hold the part back? Precast practice multiplies the weight by a factor; another
- * rule adds a pull on each area of the face, whatever the weight. Both stand for the same suction, so they
- * are not added: the larger governs. ρ g d k against ρ g d + a. Under a pull per area of 1 kPa and a factor
- * of 1.3 the pull governs below 3.3 kPa of weight. Both from memory, for ordinary concrete; no range is
- * published.
+ * How hard does the form hold the part back? Precast practice multiplies the weight by a factor;
+ * another rule adds a pull on each area of the face, whatever the weight. Both stand for the same
+ * suction, so they are not added: the larger governs. ρ g d k against ρ g d + a. Under a pull per
+ * area of 1 kPa and a factor of 1.3 the pull governs below 3.3 kPa of weight. Both from memory, for
+ * ordinary concrete; no range is published.
  * @param part density kg/m³ and depth m, above 0; factor 1 or more; adhesion Pa, 0 or more
  * @throws {DomainError} outside those
  * @source pci-handbook

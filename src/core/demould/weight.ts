@@ -10,8 +10,8 @@ const WATER_GONE_BY_STRIP = 0;
 /**
  * How heavy is the part? Mass = density × volume + fittings, wet, as stripped and oven-dry.
  * As stripped it lies between: wet − share · (wet − dry). No range is published.
- * @param part volume m³ of concrete; wet and oven-dry density kg/m³; `gone` share 0–1 of the water that
- *   can leave, gone by stripping; fittings kg (inserts, mesh, an insert board)
+ * @param part volume m³ of concrete; wet and oven-dry density kg/m³; `gone` share 0–1 of the water
+ *   that can leave, gone by stripping; fittings kg (inserts, mesh, an insert board)
  * @returns kg
  * @throws {DomainError} for a volume or density not above 0, a dry density above the wet, a share
  *   outside 0–1 or negative fittings

@@ -10,7 +10,8 @@ const BLOCKS = {
 } as const;
 
 /**
- * Water absorption by mass of the dry piece, as shares. Two tests read, their % taken as by mass; the block limits from memory.
+ * Water absorption by mass of the dry piece, as shares. Two tests read, their % taken as by mass;
+ * the block limits from memory.
  * @source kado-2018
  * @source is-2185-4
  */

@@ -38,11 +38,16 @@ export function chordHistogram(chords: readonly number[], width: number): readon
 /** For a chord on an edge, the quotient of two decimals may be off by rounding error. */
 const binOf = (chord: number, width: number) => Math.floor(justOver(chord / width));
 
-/** (standard deviation ÷ mean)² of the chords across equal spheres, where no chord list is given. Derived. @source chord-statistics */
+/**
+ * (standard deviation ÷ mean)² of the chords across equal spheres, where no chord list is given.
+ * Derived.
+ * @source chord-statistics
+ */
 export const EQUAL_SPHERE_CHORD_VARIATION = 1 / 8;
 
 /**
- * (standard deviation ÷ mean)² of measured chords, all in one unit: a pure number. No range: a statistic.
+ * (standard deviation ÷ mean)² of measured chords, all in one unit: a pure number. No range: a
+ * statistic.
  * @throws {DomainError} for fewer than two chords, or one not above 0
  * @source chord-statistics
  */

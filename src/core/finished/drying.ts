@@ -2,7 +2,10 @@ import { demand } from '../domain-error.ts';
 import { DAY } from '../quantity/constants.ts';
 import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 
-/** A piece has dried out when a day in the oven takes less than this share of its mass. From memory. @source en-12390-7 */
+/**
+ * A piece has dried out when a day in the oven takes less than this share of its mass. From memory.
+ * @source en-12390-7
+ */
 export const CONSTANT_MASS_SHARE = 0.002;
 
 /** One weighing of a drying piece: s after the first, and kg. */

@@ -4,9 +4,16 @@ import { outsideRange } from '../note.ts';
 import { POSSIBLE_DENSITY } from './possible-density.ts';
 import type { Conductivity } from './valore.ts';
 
-/** How steeply conductivity rises with moisture, per kg/kg, for autoclaved aerated concrete. From memory. @source iso-10456 */
+/**
+ * How steeply conductivity rises with moisture, per kg/kg, for autoclaved aerated concrete. From
+ * memory.
+ * @source iso-10456
+ */
 const MOISTURE_COEFFICIENT = 4;
-/** Equilibrium moisture of the same at 23 °C and 50 % / 80 % RH, kg/kg. From memory. @source iso-10456 */
+/**
+ * Equilibrium moisture of the same at 23 °C and 50 % / 80 % RH, kg/kg. From memory.
+ * @source iso-10456
+ */
 export const EQUILIBRIUM_MOISTURE = { dryRoom: 0.026, dampRoom: 0.045 } as const;
 /**
  * The highest moisture reported for walls in service, kg/kg of dry mass.

@@ -34,7 +34,8 @@ export function blockDensity(
 
 /**
  * Density of a cylinder: mass/(π/4 · diameter² · height), kg/m³, with its ±. No range: arithmetic.
- * @param cylinder readings with standard uncertainties: mass kg, diameter and height m, each above 0
+ * @param cylinder readings with standard uncertainties: mass kg, diameter and height m, each above
+ *   0
  * @throws {DomainError} for a reading not above 0 or a negative uncertainty
  * @source common-practice
  */

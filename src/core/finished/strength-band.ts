@@ -74,7 +74,8 @@ export function mostPublished(density: number): number | undefined {
  * if that is more. If only minima are published, `high` is null. Outside every range: not known.
  *
  * @throws {DomainError} for a density that is not positive, or an oven-dry one above the wet.
- * @source caltrans-19-10, astm-c869, kado-2018; from memory: aci-229r-99, bca-1994, aci-523-1r, is-2185-4
+ * @source caltrans-19-10, astm-c869, kado-2018; from memory: aci-229r-99, bca-1994, aci-523-1r,
+ *   is-2185-4
  */
 export function strengthBand(mix: {
   readonly wetDensity: number;

@@ -48,7 +48,8 @@ export function drainTimeBounds({
  *
  * @param curve from `fitDrainage`
  * @param time since the foam was made, s
- * @returns shares, 0–1. No range is published; see `drainTimeBounds` on times past the last reading.
+ * @returns shares, 0–1. No range is published; see `drainTimeBounds` on times past the last
+ *   reading.
  * @throws {DomainError} a negative time
  * @source gavin-lm confidence of the fit
  */

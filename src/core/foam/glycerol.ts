@@ -85,8 +85,8 @@ export function glycerolDensity(mixture: GlycerolWater): GlycerolDensity {
  * ρ = ρg C + ρw (1 − C) with C the share of glycerol by *volume*, C = (w/ρg)/(w/ρg + (1 − w)/ρw).
  * The 2008 paper prints C as the share by mass; the author's own page corrects it to volume. With
  * the right C the line still ignores the contraction on mixing and is 1 % light at half and half
- * (the misprint is 0.4 % heavy there), so the site uses `glycerolDensity`. No range is published with the
- * line.
+ * (the misprint is 0.4 % heavy there), so the site uses `glycerolDensity`. No range is published
+ * with the line.
  *
  * @returns density, kg/m³. ρg = 1277 − 0.654 t is the paper's; ρw is Volk & Kähler's.
  * @throws {DomainError} glycerol outside 0–1, temperature outside −50 to 150 °C.

@@ -23,7 +23,8 @@ const DAMPING = { first: 1e-3, less: 1 / 9, more: 11, most: 1e16 } as const;
  * @param x logarithm of time over any unit of it
  * @param v share drained at each x
  * @returns the fit, or undefined when no single curve is a minimum: the search ran out of the
- *   exponents, 0.02 to 60, or did not come to rest. No range is published. Throws nothing of its own.
+ *   exponents, 0.02 to 60, or did not come to rest. No range is published. Throws nothing of its
+ *   own.
  * @source gavin-lm
  */
 export function fitLogistic(x: readonly number[], v: readonly number[]): LogisticFit | undefined {

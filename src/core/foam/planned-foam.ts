@@ -34,9 +34,9 @@ export interface PlannedFoam {
  * @param mass of the blend, kg
  * @param blend wet, base-mix, foam and solution density, kg/m³, and the share of the gas that lives
  * @returns foam in m³, base mix in kg. No range is published: a balance of mass and volume.
- * @throws {DomainError} mass or foam density not positive; a foam not lighter than its solution; a survival
- *   not above 0 or above 1; a wet density not above that of what is left of the foam ('lighter-than-foam')
- *   or not below the base mix's ('heavier-than-base-mix')
+ * @throws {DomainError} mass or foam density not positive; a foam not lighter than its solution; a
+ *   survival not above 0 or above 1; a wet density not above that of what is left of the foam
+ *   ('lighter-than-foam') or not below the base mix's ('heavier-than-base-mix')
  * @source navedtra-14071 absolute volume
  */
 export function plannedFoam({

@@ -43,8 +43,8 @@ export interface FoamSurvival {
  * @param readings at least two, at different times, s and kg/m³
  * @param gaslessDensity density of base mix and solution blended without gas, kg/m³
  * @returns rate in 1/s, gas left and rates between readings
- * @throws {DomainError} fewer than two readings ('too-few-readings'), two at one time, a negative time, or a
- *   density not between 0 and the gasless density ('no-gas')
+ * @throws {DomainError} fewer than two readings ('too-few-readings'), two at one time, a negative
+ *   time, or a density not between 0 and the gasless density ('no-gas')
  * @source common-practice mass balance of a jar
  */
 export function foamSurvival({

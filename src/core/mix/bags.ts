@@ -21,9 +21,10 @@ export interface BagChoice {
  * the portland cement.
  *
  * @param bag kg in one bag; `input` and `design` as for `designBatch`
- * @returns the choice below and the one above (the same one when it comes out even; `down` undefined
- *   when the batch needs less than a bag)
- * @throws {DomainError} for a bag that holds nothing, a binder without portland cement ('no-cement')
+ * @returns the choice below and the one above (the same one when it comes out even; `down`
+ *   undefined when the batch needs less than a bag)
+ * @throws {DomainError} for a bag that holds nothing, a binder without portland cement
+ *   ('no-cement')
  * @source none: it shares out what has been worked out
  */
 export function wholeBags(
@@ -60,8 +61,8 @@ export function wholeBags(
  * density.
  *
  * @param bags how many, parts of one allowed; @param bag kg in one
- * @throws {DomainError} as `designBatch`: 'overfills' when the base mix alone is more than the form holds,
- *   its limit in kg of binder per m³
+ * @throws {DomainError} as `designBatch`: 'overfills' when the base mix alone is more than the form
+ *   holds, its limit in kg of binder per m³
  * @source none: `designBatch` turned round
  */
 export function fromBags(

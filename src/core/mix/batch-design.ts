@@ -75,8 +75,9 @@ export interface Design {
  * Notes of `proportion`, and 'blend-binds-otherwise': the fifth of bound water is stated for
  * portland cement, not for slag, fly ash, silica fume or limestone. Range as `proportion`.
  *
- * @throws {DomainError} as `proportion` and `equivalent`; 'overfills' when the binder's base mix alone
- *   is more than the volume; 'too-wet' when fillers and admixture bring more water than the mix wants
+ * @throws {DomainError} as `proportion` and `equivalent`; 'overfills' when the binder's base mix
+ *   alone is more than the volume; 'too-wet' when fillers and admixture bring more water than the
+ *   mix wants
  * @source navedtra-14071, army-en5466, astm-c869, kearsley-mostert-2005 (from memory)
  */
 export function designBatch(input: DesignInput): Design {

@@ -7,8 +7,8 @@ export type BinderKind = 'portland' | 'slag' | 'fly-ash' | 'silica-fume' | 'lime
 
 /**
  * Particle densities, kg/m³. Portland as in `densities.ts`; the middle of the usual range for the
- * others (slag 2850–2950; fly ash 1900–2800, class F about 2300–2400; silica fume 2200–2250); limestone as
- * the calcite it mostly is, about 2700.
+ * others (slag 2850–2950; fly ash 1900–2800, class F about 2300–2400; silica fume 2200–2250);
+ * limestone as the calcite it mostly is, about 2700.
  * @source pca-cement, pca-eb001-materials (from memory), common-practice
  */
 export const BINDER_DENSITY: Readonly<Record<BinderKind, number>> = {
@@ -28,7 +28,8 @@ export interface BinderPart {
 }
 
 /**
- * Particle density of a blended binder, kg/m³: volumes add, so 1/ρ = Σ share/ρᵢ. No range is published.
+ * Particle density of a blended binder, kg/m³: volumes add, so 1/ρ = Σ share/ρᵢ. No range is
+ * published.
  *
  * @param parts their shares by mass; they add up to 1
  * @throws {DomainError} for no parts, a share outside 0–1, or shares that do not add up to 1

@@ -68,7 +68,8 @@ export interface Correction {
  * which is impossible: the amounts still balance, but a reading is wrong. No range is published.
  *
  * @throws {DomainError} for a target not between the foam ('lighter-than-foam') and the base mix
- *   ('heavier-than-base-mix'), a survival outside 0…1, or masses and densities that are not positive.
+ *   ('heavier-than-base-mix'), a survival outside 0…1, or masses and densities that are not
+ *   positive.
  * @source astm-c138 (density, yield); the balance is arithmetic
  */
 export function correctMix(input: CorrectionInput): Correction {

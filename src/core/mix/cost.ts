@@ -32,7 +32,8 @@ const DEAREST = 1e15;
  *
  * `made` is what is mixed and paid for, `used` what ends up in the forms, m³; the rest is waste.
  *
- * @throws {DomainError} for a negative amount or price, or one beyond 10¹⁵, no parts, nothing made, or more used than made
+ * @throws {DomainError} for a negative amount or price, or one beyond 10¹⁵, no parts, nothing made,
+ *   or more used than made
  * @source definition
  */
 export function batchCost(batch: {

@@ -87,8 +87,8 @@ export function fibreMass(dose: {
  *
  * @param mass kg; @param volume of the finished mix, m³; @param density default the kind's own
  * @returns 0–0.1
- * @throws {DomainError} for a negative mass, no volume, a density no fibre has; 'over-a-tenth' for a mass that takes
- *   more than a tenth of the volume
+ * @throws {DomainError} for a negative mass, no volume, a density no fibre has; 'over-a-tenth' for
+ *   a mass that takes more than a tenth of the volume
  * @source definition
  */
 export function fibreShare(dose: {

@@ -55,9 +55,9 @@ export interface Equivalent {
  * and stays separate; an admixture's solids count as 1000 kg/m³. No range is published: volumes are
  * assumed to add.
  *
- * @throws {DomainError} as `binderDensity`; for a negative ratio or share, a filler above ten times the binder, lighter than
- *   100 or heavier than 5000 kg/m³, pigment or admixture above the binder's mass, fibre above 10 % by volume;
- *   a part there is none of is not asked further
+ * @throws {DomainError} as `binderDensity`; for a negative ratio or share, a filler above ten times
+ *   the binder, lighter than 100 or heavier than 5000 kg/m³, pigment or admixture above the
+ *   binder's mass, fibre above 10 % by volume; a part there is none of is not asked further
  * @source navedtra-14071 (absolute volume)
  */
 export function equivalent(mix: Ingredients): Equivalent {

@@ -69,13 +69,15 @@ const LANDING_SEED = 20_250;
  * normal readings, both with the same correlations. No range is published; the trials show how far
  * the first order holds.
  *
- * @param together correlation of the errors of the weighings (cement, water, sand), 0–1: one scale that
- *   reads a share too high does so for all of them
- * @param sameBucket how closely, 0–1, the errors of foam volume and foam density go in opposite ways, as
- *   they do when both hang on the volume of the same bucket: their correlation, with the sign turned
- * @throws {DomainError} for a negative uncertainty; a reading that cannot be: cement, water or foam not above 0, sand
- *   below 0, gas lost below −1 or from 1 on, a density outside 900–1200 (water), 1000–5000 (cement) or 100–5000 kg/m³ (sand);
- *   `too-doubtful`, an uncertainty over half its reading, or over 0.5 of gas lost; a correlation outside 0–1
+ * @param together correlation of the errors of the weighings (cement, water, sand), 0–1: one scale
+ *   that reads a share too high does so for all of them
+ * @param sameBucket how closely, 0–1, the errors of foam volume and foam density go in opposite
+ *   ways, as they do when both hang on the volume of the same bucket: their correlation, with the
+ *   sign turned
+ * @throws {DomainError} for a negative uncertainty; a reading that cannot be: cement, water or foam
+ *   not above 0, sand below 0, gas lost below −1 or from 1 on, a density outside 900–1200 (water),
+ *   1000–5000 (cement) or 100–5000 kg/m³ (sand); `too-doubtful`, an uncertainty over half its
+ *   reading, or over 0.5 of gas lost; a correlation outside 0–1
  * @source jcgm-100 5.1.2, 5.2.2; jcgm-101 clause 7; astm-c138; astm-c869
  */
 export function landing({

@@ -1,7 +1,10 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 
-/** Water bound in hydrate that oven drying leaves, as a share of the cement's mass. @source astm-c869 Table 1 note */
+/**
+ * Water bound in hydrate that oven drying leaves, as a share of the cement's mass.
+ * @source astm-c869 Table 1 note
+ */
 export const HYDRATE_WATER = 0.2;
 
 /**

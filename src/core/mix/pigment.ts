@@ -19,8 +19,8 @@ export const PIGMENT_DENSITY = 4500;
  * One note at most, the most serious: 'over-ceiling' above 10 %, 'over-own-maximum' above the
  * pigment's own, 'saturated' above 5 %, 'pale' below 1 %. The range is that of the notes.
  *
- * @param share of the cementitious mass, 0–1; @param ownMaximum the pigment's own, from its sheet; in a
- *   blend the lowest of its components
+ * @param share of the cementitious mass, 0–1; @param ownMaximum the pigment's own, from its sheet;
+ *   in a blend the lowest of its components
  * @throws {DomainError} for a negative mass; a share or maximum outside 0–1
  * @source astm-c979 1.4, csce-rfi-2019; pigment-practice (from memory)
  */

@@ -7,7 +7,9 @@ import { leftOfFoam } from './left-of-foam.ts';
 import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
 import { BASE_WATER_CEMENT, demandWaterCement, waterCementNotes } from './water-cement-limits.ts';
 
-/** As-cast densities cellular concrete is usually made at, kg/m³ (20–120 lb/ft³). @source aci-523-3r */
+/**
+ * As-cast densities cellular concrete is usually made at, kg/m³ (20–120 lb/ft³). @source aci-523-3r
+ */
 export const CELLULAR_RANGE = { min: 320, max: 1920 } as const;
 
 type Target = { readonly wetDensity: number } | { readonly ovenDryDensity: number };
@@ -80,20 +82,20 @@ export interface Proportion {
  *
  *   C m + F μ = V ρ        C v + F ν = V
  *
- * For a wet density and the w/c of the base mix, m = 1 + w + s and v = 1/ρc + w/ρw + s/ρs per kg
- * of cement, μ = ρf (0 where the foam is ignored), ν = 1. When w counts the foam's liquid,
- * mixing water is w C − ρf F: ρf leaves the mass equation and ν loses ρf/ρw. Where a share a of the
- * foam's gas lives, its liquid stays all the same, and 1 − (1 − a)(1 − ρf/ρw) stands for the 1 of ν. For an oven-dry density the
- * first equation is 1.2 C + s C = V D, the surface-dry sand taken as dry: D is high by what its grains
- * hold, 6 kg/m³ for 600 kg of sand at 1 % (`designBatch` takes it off). Solved by Cramer's rule; nothing
- * is iterated. All of the foam's mass is counted as water (a concentrate and a little glycerol are a
- * few percent of it).
+ * For a wet density and the w/c of the base mix, m = 1 + w + s and v = 1/ρc + w/ρw + s/ρs per kg of
+ * cement, μ = ρf (0 where the foam is ignored), ν = 1. When w counts the foam's liquid, mixing
+ * water is w C − ρf F: ρf leaves the mass equation and ν loses ρf/ρw. Where a share a of the foam's
+ * gas lives, its liquid stays all the same, and 1 − (1 − a)(1 − ρf/ρw) stands for the 1 of ν. For
+ * an oven-dry density the first equation is 1.2 C + s C = V D, the surface-dry sand taken as dry: D
+ * is high by what its grains hold, 6 kg/m³ for 600 kg of sand at 1 % (`designBatch` takes it off).
+ * Solved by Cramer's rule; nothing is iterated. All of the foam's mass is counted as water (a
+ * concentrate and a little glycerol are a few percent of it).
  *
  * Notes: 'paste-robs-foam' (base w/c below 0.35), 'outside-range' of 'waterCementBase' or of
  * 'wetDensity' (320–1920).
  *
- * @throws {DomainError} 'heavier-than-base-mix' and 'lighter-than-foam' for a target out of
- *   reach; a survival outside 0…1; sand outside 0…100 times the cement; 'paste-robs-foam' for a base w/c
+ * @throws {DomainError} 'heavier-than-base-mix' and 'lighter-than-foam' for a target out of reach;
+ *   a survival outside 0…1; sand outside 0…100 times the cement; 'paste-robs-foam' for a base w/c
  *   below 0.2, or a total that leaves one.
  * @source navedtra-14071 (absolute volume), kearsley-mostert-2005 (the two equations, from
  *   memory), astm-c869 and aci-523-1r (oven-dry), jones-mccarthy-2005 (foam ignored, from memory)

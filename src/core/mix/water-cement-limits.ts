@@ -3,8 +3,8 @@ import type { Note } from '../note.ts';
 import { MOST_WATER_CEMENT } from './most-water.ts';
 
 /**
- * Water-cement ratios of the base mix that are refused outright. Below 0.2 there is less water than the
- * hydrate itself takes up (a fifth of the cement: astm-c869 Table 1); above 2 nothing stays in
+ * Water-cement ratios of the base mix that are refused outright. Below 0.2 there is less water than
+ * the hydrate itself takes up (a fifth of the cement: astm-c869 Table 1); above 2 nothing stays in
  * suspension (common practice, no source).
  */
 export const BASE_WATER_CEMENT = { min: 0.2, max: MOST_WATER_CEMENT } as const;
@@ -16,7 +16,10 @@ export const BASE_WATER_CEMENT = { min: 0.2, max: MOST_WATER_CEMENT } as const;
  */
 export const ROBS_FOAM_BELOW = 0.35;
 
-/** Upper ends of the usual ranges: neat low-density cellular concrete, and sanded foamed concrete. @source asce-texas-lcc, thakrele-2014 */
+/**
+ * Upper ends of the usual ranges: neat low-density cellular concrete, and sanded foamed concrete.
+ * @source asce-texas-lcc, thakrele-2014
+ */
 export const USUAL_MAX_NEAT = 0.8;
 export const USUAL_MAX_SANDED = 1.25;
 
@@ -36,8 +39,8 @@ export const isBaseMix = (waterCement: number): boolean =>
   waterCement >= FOAMED_BASE.min && waterCement <= FOAMED_BASE.max;
 
 /**
- * Notes on the w/c of a base mix, by mass: 'paste-robs-foam' below 0.35, 'outside-range' above the usual
- * range for the kind of mix.
+ * Notes on the w/c of a base mix, by mass: 'paste-robs-foam' below 0.35, 'outside-range' above the
+ * usual range for the kind of mix.
  *
  * @throws {DomainError} outside 0.2–2; 'paste-robs-foam' below.
  * @source asce-texas-lcc (0.35–0.80), thakrele-2014 (to 1.25 with sand)

@@ -73,8 +73,8 @@ const MOST_LOADS = 200;
  * allows. In a larger mixer, making base mix and foam and placing take longer in proportion;
  * blending and weighing do not. No range: bookkeeping.
  *
- * @throws {DomainError} for a number of loads that is not whole and from 1 to 200 ('too-many-loads' above), a
- *   negative time, a limit not above 0
+ * @throws {DomainError} for a number of loads that is not whole and from 1 to 200 ('too-many-loads'
+ *   above), a negative time, a limit not above 0
  * @source common-practice (the steps and who waits for whom; the limits are the caller's)
  */
 export function dayClock(plan: DayPlan): Clock {

@@ -13,9 +13,10 @@ const FARTHEST = { min: -EXTREMES.length.max, max: EXTREMES.length.max } as cons
  *
  * The corners in order round the outline, either way; the last joins the first, and may repeat it.
  *
- * @throws {DomainError} 'too-few-corners' for fewer than three; 'crosses-itself' when it crosses its
- *   own path, at a side or a corner, or goes round twice, since then the sum is not the area; 'no-area'
- *   when they lie on a line; a corner farther from the first, along or across, than EXTREMES.length.
+ * @throws {DomainError} 'too-few-corners' for fewer than three; 'crosses-itself' when it crosses
+ *   its own path, at a side or a corner, or goes round twice, since then the sum is not the area;
+ *   'no-area' when they lie on a line; a corner farther from the first, along or across, than
+ *   EXTREMES.length.
  * @source none: it is geometry
  */
 export function polygonArea(corners: readonly Corner[]): number {

@@ -25,8 +25,9 @@ const PAIRS: Partial<
 const WHOLE_THEN_PART = /^([+-]?)\s*(\d+)\s*([^\d\s.,-][^\d\s-]*)\s*(-?)\s*([\d¼-¾⅐-⅞].*)$/u;
 
 /**
- * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`, `1h30m`, `2 h 30`, `1 ft 4`: a whole number of the larger unit, then less
- * than one of it in the smaller. Gives the number in the larger unit, or undefined for anything else.
+ * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`, `1h30m`, `2 h 30`, `1 ft 4`: a whole number of the
+ * larger unit, then less than one of it in the smaller. Gives the number in the larger unit, or
+ * undefined for anything else.
  * @source none: reading, by how feet and inches, pounds and ounces, hours and minutes are written
  */
 export function readCompound(

@@ -2,9 +2,15 @@ import { demand } from '../domain-error.ts';
 import { DUST } from '../quantity/dust.ts';
 import { studentT } from '../uncertainty/student-t.ts';
 
-/** Mean range of two normal values over their standard deviation: 2/√π. @source nist-sematech 6.3.2 (d₂ for n = 2, from memory) */
+/**
+ * Mean range of two normal values over their standard deviation: 2/√π.
+ * @source nist-sematech 6.3.2 (d₂ for n = 2, from memory)
+ */
 export const D2 = 2 / Math.sqrt(Math.PI);
-/** Standard deviation of that range over σ: √(2 − 4/π). @source nist-sematech 6.3.2 (d₃ for n = 2, from memory) */
+/**
+ * Standard deviation of that range over σ: √(2 − 4/π).
+ * @source nist-sematech 6.3.2 (d₃ for n = 2, from memory)
+ */
 export const D3 = Math.sqrt(2 - 4 / Math.PI);
 /**
  * How many in a row on one side are no longer chance.

@@ -25,7 +25,8 @@ export interface Plan {
  * @param next what the next batch's survival is expected to be: centre, scale, degrees of freedom
  * @param tolerance a share of the target either way
  * @returns a share, 0–1. No range is published.
- * @throws {DomainError} a target not between foam and base mix, or one no amount of such foam reaches
+ * @throws {DomainError} a target not between foam and base mix, or one no amount of such foam
+ *   reaches
  * @source navedtra-14071 (absolute volume), gelman-bda 3.3 (predictive distribution, from memory)
  */
 export function landingOdds({

@@ -28,7 +28,9 @@ export interface Learned {
   readonly next: { readonly low: number; readonly high: number };
   /** Indices of the outliers that were pulled in. */
   readonly moved: readonly number[];
-  /** The next batch as Student's t: centre, scale, degrees of freedom; of the logarithm when `log`. */
+  /**
+   * The next batch as Student's t: centre, scale, degrees of freedom; of the logarithm when `log`.
+   */
   readonly t: { readonly mean: number; readonly scale: number; readonly freedom: number };
 }
 
@@ -50,8 +52,8 @@ const LEAST_SPREAD = 0.25;
  * range is published.
  *
  * @param values one a batch, SI, independent and about normal (or lognormal); may be empty
- * @throws {DomainError} a value that is not finite (not positive when `log`), a weight or spread not
- *   positive, a freedom below 3 or not whole
+ * @throws {DomainError} a value that is not finite (not positive when `log`), a weight or spread
+ *   not positive, a freedom below 3 or not whole
  * @source gelman-bda 3.3 (normal data, conjugate prior, from memory)
  */
 export function learn({

@@ -12,8 +12,8 @@ export interface Limits {
  * of the reading; undefined if there is none. For functions that are linear in the reading, or
  * nearly so: each root is found in a few secant steps. No range: a search.
  *
- * @param of `read`, its standard uncertainty `doubt`, above 0, and the `limits` of such a reading, in one unit; `ends` in
- *   any; `can` whether a value can be
+ * @param of `read`, its standard uncertainty `doubt`, above 0, and the `limits` of such a reading,
+ *   in one unit; `ends` in any; `can` whether a value can be
  * @throws whatever an end or `can` throws but what `ifAllowed` lets go: what is refused cannot be
  * @source definition
  */

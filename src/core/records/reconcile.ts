@@ -2,7 +2,9 @@ import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../mix/densities.ts';
 
-/** What was weighed and measured of one batch, SI. Masses in kg, volumes in m³, densities in kg/m³. */
+/**
+ * What was weighed and measured of one batch, SI. Masses in kg, volumes in m³, densities in kg/m³.
+ */
 export interface BatchWeighed {
   readonly cement: number;
   /** Mixing water, without the foam's. */
@@ -74,9 +76,10 @@ export interface Reconciled {
  * quotient; w/c (k W + ρf F)/(k C), of the base mix W/C; solids k (C + S)/M. Air entrained with the
  * base mix counts as foam that survived. No range is published: a balance of mass and volume.
  *
- * @returns see `Reconciled`; a survival below 0 or above 1 is returned as it is, for a judge to explain
- * @throws {DomainError} amounts that are not positive, a full bucket not heavier than the empty one,
- *   a foam not lighter than water
+ * @returns see `Reconciled`; a survival below 0 or above 1 is returned as it is, for a judge to
+ *   explain
+ * @throws {DomainError} amounts that are not positive, a full bucket not heavier than the empty
+ *   one, a foam not lighter than water
  * @source astm-c138 (density, yield, gravimetric air); navedtra-14071 (absolute volume)
  */
 export function reconcile(batch: BatchWeighed & Particles): Reconciled {

@@ -51,8 +51,8 @@ export interface PulledIn {
  * more than a poor one. No range: a statistic.
  *
  * @param values any number, one unit; fewer than four are left as they are
- * @param least the deviation is never taken as smaller than this, same unit, so that equal readings do
- *   not make the next one wild
+ * @param least the deviation is never taken as smaller than this, same unit, so that equal readings
+ *   do not make the next one wild
  * @throws {DomainError} for a value that is not finite, or a negative `least`
  * @source huber-1981 (metric winsorizing, from memory)
  */

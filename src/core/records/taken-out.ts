@@ -29,8 +29,8 @@ const sumOf = (amounts: readonly (number | undefined)[]) =>
  * corrections, they are divided in the same proportions. No range is published: a balance of mass.
  *
  * @param batch all that went in, as `reconcile` takes it; `corrections` in their order
- * @returns `batch`: of what is in the mixer; `share` of the first amounts in it; `mass` kg and `volume` m³ taken out,
- *   undefined where the density of some of it is not known
+ * @returns `batch`: of what is in the mixer; `share` of the first amounts in it; `mass` kg and
+ *   `volume` m³ taken out, undefined where the density of some of it is not known
  * @throws {DomainError} as much taken out as there is, or a density below nothing
  * @source navedtra-14071 (absolute volume)
  */
@@ -80,8 +80,8 @@ export type VerdictCorrected = Omit<Verdict, 'yield'> & { readonly yield: number
  * `judgeBatch` for a batch of which some may have been taken out before it was corrected: for what
  * is in the mixer, with what was taken out included in its yield and its mass. No range is
  * published.
- * @param batch all that went in; `u` standard uncertainties of its readings; `corrections` in their order; `possible` what
- *   they can be
+ * @param batch all that went in; `u` standard uncertainties of its readings; `corrections` in their
+ *   order; `possible` what they can be
  * @throws {DomainError} as `judgeBatch` and `inMixer`
  * @source navedtra-14071 (absolute volume); jcgm-100 5.1.2 (first order)
  */

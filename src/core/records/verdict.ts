@@ -94,8 +94,8 @@ const TOO_MUCH = 0.1;
  * uncertainty then comes out too large, so more gas than the foam brought may go unnoticed. No
  * range is published.
  *
- * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units; `possible` what they can
- *   be; `balance` what it comes to
+ * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units;
+ *   `possible` what they can be; `balance` what it comes to
  * @throws {DomainError} as `balance`; a negative uncertainty
  * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138; astm-c869 Table 1 note (w/c 0.2);
  *   thakrele-2014 (w/c 1.25); common-practice (w/c 2)
@@ -127,8 +127,8 @@ export function judgeBatch(
 /**
  * Is a mix heavier than its parts could be without any gas? The same finding as `judgeBatch`, for
  * callers that need only that, and often. No range is published.
- * @param batch as `reconcile` takes it, of water and cement that make a base mix; `u` standard uncertainties of its
- *   readings, same units
+ * @param batch as `reconcile` takes it, of water and cement that make a base mix; `u` standard
+ *   uncertainties of its readings, same units
  * @throws {DomainError} as `judgeBatch`
  * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138
  */

@@ -188,8 +188,9 @@ export function strictestLimit(
 }
 
 /**
- * Water-soluble chromium(VI), kg per kg of dry cement, that the EU allows in cement placed on the market
- * and above which it must be labelled: 0.0002 %. @source reach-47 @source clp-euh203
+ * Water-soluble chromium(VI), kg per kg of dry cement, that the EU allows in cement placed on the
+ * market and above which it must be labelled: 0.0002 %.
+ * @source reach-47 @source clp-euh203
  */
 export const CHROMIUM_VI_LIMIT = 2e-6;
 /** How long a reducer lasts: in the bag, and opened, s (months of 30 days). @source bfa-cement */

@@ -19,7 +19,8 @@ const LIME_SATURATED_PH = 12.45;
 const LIME_FROM_CEMENT = { low: 0.2, high: 0.25 } as const;
 
 /**
- * −log₁₀ of the ion product of water at a temperature: 14.94 at 0 °C, 14.35 at 15, 14.00 at 25. Range 0–50 °C.
+ * −log₁₀ of the ion product of water at a temperature: 14.94 at 0 °C, 14.35 at 15, 14.00 at 25.
+ * Range 0–50 °C.
  * @param temperature K
  * @throws {DomainError} outside that range
  * @source wateq4f
@@ -73,7 +74,8 @@ export interface Neutraliser {
  * CO₂ + 2 OH⁻ → CO₃²⁻ + H₂O; C₆H₈O₇ + 3 OH⁻ → citrate + 3 H₂O. Each kg of lime hydrate left among
  * the solids gives 2 mol OH⁻ per 0.0740927 kg as it dissolves. Acid is fully used; carbon dioxide
  * is not, and part of what is blown in escapes.
- * @param washout volume of water m³; pH; lime hydrate in reserve kg, 0 or more (see `limeReserve`); pKw as for `freeHydroxide`
+ * @param washout volume of water m³; pH; lime hydrate in reserve kg, 0 or more (see `limeReserve`);
+ *   pKw as for `freeHydroxide`
  * @returns mol and kg; note `outside-range` of a pH above lime saturation
  * @throws {DomainError} for a volume not above 0, a negative reserve, and as `freeHydroxide`
  * @source washout-stoichiometry

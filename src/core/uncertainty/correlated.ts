@@ -7,7 +7,8 @@ import { contributions, type FirstOrder, type Model } from './first-order.ts';
  *
  * `correlation` holds the coefficients rᵢⱼ. Arguments and range otherwise as `firstOrder`.
  * @throws {DomainError} as `firstOrder`, and when a coefficient lies outside −1…1.
- * @throws {RangeError} as `firstOrder`, and when `correlation` is not symmetric with ones on its diagonal.
+ * @throws {RangeError} as `firstOrder`, and when `correlation` is not symmetric with ones on its
+ *   diagonal.
  * @source jcgm-100 5.2.2, equation (13)
  */
 export function firstOrderCorrelated(

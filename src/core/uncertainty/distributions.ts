@@ -30,7 +30,8 @@ export function rectangular(low: number, high: number): Distribution {
 /**
  * The same with uncertain ends: a ± d and b ± d. Its variance is (b − a)²/12 + d²/9. No range: a
  * definition.
- * @throws {DomainError} when the ends are in the wrong order, or d is negative or above half the width
+ * @throws {DomainError} when the ends are in the wrong order, or d is negative or above half the
+ *   width
  * @source jcgm-101 6.4.3 (from memory)
  */
 export function curvedTrapezoid({
@@ -63,10 +64,11 @@ export function arcsine(low: number, high: number): Distribution {
 }
 
 /**
- * The mean of a few repeated readings, scaled and shifted Student's t: t(mean, s²) with ν degrees of
- * freedom, a whole number. Its standard uncertainty is s √(ν/(ν − 2)) for ν above 2. No range: a
+ * The mean of a few repeated readings, scaled and shifted Student's t: t(mean, s²) with ν degrees
+ * of freedom, a whole number. Its standard uncertainty is s √(ν/(ν − 2)) for ν above 2. No range: a
  * definition.
- * @throws {DomainError} for a negative scale, fewer than one degree of freedom, or a number not whole
+ * @throws {DomainError} for a negative scale, fewer than one degree of freedom, or a number not
+ *   whole
  * @source jcgm-101 6.4.9
  */
 export function scaledT({

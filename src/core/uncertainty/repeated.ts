@@ -21,7 +21,8 @@ export interface Repeated {
  * @param values at least one, in SI
  * @param kind of the values, for a refusal to name
  * @param confidence share, default `USUAL_CONFIDENCE`
- * @returns in the unit of the values. No range is published: independent readings of normal scatter.
+ * @returns in the unit of the values. No range is published: independent readings of normal
+ *   scatter.
  * @throws {DomainError} no values, one that is not finite, confidence outside 0–1
  * @source jcgm-100 4.2, Type A evaluation; the t of Annex G
  */

@@ -26,8 +26,9 @@ const STEP = 0.25;
  * third derivative opposed to the slope may outweigh everything else: then these terms are too few,
  * and there is no u.
  *
- * @throws {DomainError} when an uncertainty is negative; when `f` gives no number nearby ('outcome'); when
- *   the terms come to less than nothing ('variance', 'bends-too-much'); whatever `f` throws nearby
+ * @throws {DomainError} when an uncertainty is negative; when `f` gives no number nearby
+ *   ('outcome'); when the terms come to less than nothing ('variance', 'bends-too-much'); whatever
+ *   `f` throws nearby
  * @throws {RangeError} when the lists differ in length
  * @source jcgm-100 5.1.2, note (the terms); the shift of the mean is Taylor's series
  */

@@ -81,7 +81,8 @@ export interface Bin {
 /**
  * A histogram of simulated values as shares of all of them.
  *
- * @throws {DomainError} for no values, bins that are not a whole number from 1 to 1000, or ends in the wrong order
+ * @throws {DomainError} for no values, bins that are not a whole number from 1 to 1000, or ends in
+ *   the wrong order
  * @source none: it counts values
  */
 export function histogram(

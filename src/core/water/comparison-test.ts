@@ -38,7 +38,8 @@ export type Verdict = 'passes' | 'fails' | 'unknown';
  * ASTM's set is read as the initial set of the two (from memory: C403 mortar). No range: a
  * comparison.
  *
- * @throws {DomainError} for a time or strength that is not positive, or a final set before the initial.
+ * @throws {DomainError} for a time or strength that is not positive, or a final set before the
+ *   initial.
  * @source neville-water-tests, pca-design-control
  */
 export function compareWaters({ control, test }: Comparison): {

@@ -6,7 +6,8 @@ const TANAKA_2001_RANGE = { min: ICE_POINT, max: ICE_POINT + 40 } as const;
 const KELL_1975_RANGE = { min: ICE_POINT, max: ICE_POINT + 150 } as const;
 
 /**
- * Density of air-free pure water at atmospheric pressure, kg/m³, from its temperature in K (ITS-90).
+ * Density of air-free pure water at atmospheric pressure, kg/m³, from its temperature in K
+ * (ITS-90).
  *
  * ρ = 999.974950 [1 − (t − 3.983035)² (t + 301.797) / (522528.9 (t + 69.34881))], t in °C.
  * Valid 0–40 °C to better than 0.001 kg/m³. Dissolved salts of a hard tap water add about

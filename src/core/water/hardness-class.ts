@@ -7,7 +7,10 @@ export type UsgsClass = 'soft' | 'moderately-hard' | 'hard' | 'very-hard';
 /** Where the survey's "moderately hard" ends, mg/L as CaCO₃. @source usgs-hardness */
 const MODERATELY_HARD = 120;
 
-/** Upper ends of the classes, mg/L as CaCO₃; above the last the water is very hard. @source usgs-hardness */
+/**
+ * Upper ends of the classes, mg/L as CaCO₃; above the last the water is very hard.
+ * @source usgs-hardness
+ */
 export const USGS_CLASS_ENDS = [
   ['soft', 60],
   ['moderately-hard', MODERATELY_HARD],

@@ -55,8 +55,8 @@ const LANGELIER_FACTORS = {
 } as const;
 
 /**
- * The index by those factors: pH + TF + CF + AF − 12.1, interpolated. Dissolved solids of about
- * 1 g/L are built into the 12.1 (from memory). Same arguments as `langelierField`. Range: the table,
+ * The index by those factors: pH + TF + CF + AF − 12.1, interpolated. Dissolved solids of about 1
+ * g/L are built into the 12.1 (from memory). Same arguments as `langelierField`. Range: the table,
  * 0–53.3 °C and 5–1,000 mg/L as CaCO₃.
  *
  * @throws {DomainError} outside the table: 0–53.3 °C, 5–1,000 mg/L as CaCO₃ of either.

@@ -1,6 +1,9 @@
 import { demand } from '../domain-error.ts';
 
-/** Share of the rain on a roof that reaches the butt: the rest wets it, splashes and blows off. @source common-practice */
+/**
+ * Share of the rain on a roof that reaches the butt: the rest wets it, splashes and blows off.
+ * @source common-practice
+ */
 export const RUN_OFF = 0.8;
 
 /**
@@ -11,7 +14,8 @@ export const RUN_OFF = 0.8;
  * runOff, zero during the first flush. `rainFor` is its inverse. No range is published: it is a
  * balance.
  *
- * @throws {DomainError} for a negative depth, an area that is not positive, or a share outside (0, 1].
+ * @throws {DomainError} for a negative depth, an area that is not positive, or a share outside (0,
+ *   1].
  * @source definition; common-practice for the share
  */
 export function rainCaught(roof: {

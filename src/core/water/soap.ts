@@ -23,8 +23,8 @@ export const EMPIRICAL_SOAP_LOSS = 12;
  *
  * Two moles of soap per mole of calcium or magnesium: 2 c M. `hardness` in mol/m³. `empirical` is
  * the household figure for commercial soap, 12 kg per kg as CaCO₃, kept apart from the chemistry.
- * Range: fatty-acid soaps only. Synthetic surfactants and hydrolysed protein do not precipitate in this
- * ratio, and no figure for them is known here.
+ * Range: fatty-acid soaps only. Synthetic surfactants and hydrolysed protein do not precipitate in
+ * this ratio, and no figure for them is known here.
  *
  * @throws {DomainError} for a negative hardness.
  * @source soap-stoichiometry; frankland (from memory), utah-soap-item
@@ -74,8 +74,8 @@ const CLARK = [
  * Hardness by Clark's soap test in mol/m³, from the volume of his solution (m³) that gives a
  * lasting lather with 20 mL of water.
  *
- * His table, interpolated; range 0.4–9.0 mL (dilute a harder water). At 8.8 mL the printing at hand has
- * 11.79, which breaks the run of its neighbours (11.38, 12.00); 11.69 is used.
+ * His table, interpolated; range 0.4–9.0 mL (dilute a harder water). At 8.8 mL the printing at hand
+ * has 11.79, which breaks the run of its neighbours (11.38, 12.00); 11.69 is used.
  *
  * @throws {DomainError} outside the table.
  * @source clark-table

@@ -24,8 +24,8 @@ const LARGER: Readonly<Record<string, readonly [unit: string, from: number]>> = 
 };
 
 /**
- * The unit in which an amount can be weighed, poured or timed: 0.27 gal of water is 1.1 qt, 0.2 gal 26 fl oz, and
- * 17 400 g of fibre 17.4 kg.
+ * The unit in which an amount can be weighed, poured or timed: 0.27 gal of water is 1.1 qt, 0.2 gal
+ * 26 fl oz, and 17 400 g of fibre 17.4 kg.
  */
 export function handy(si: number, kind: Kind, unit: string): string {
   if (kind !== 'mass' && kind !== 'volume' && kind !== 'time') return unit;

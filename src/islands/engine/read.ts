@@ -25,7 +25,10 @@ import {
 } from './reading.ts';
 import type { Say } from './say.ts';
 
-/** Reads every field of a worksheet from the bench: values in SI, or sentences that say what is wrong. */
+/**
+ * Reads every field of a worksheet from the bench: values in SI, or sentences that say what is
+ * wrong.
+ */
 export function readWorksheet(
   sheet: Asked,
   entries: Entries,

@@ -24,12 +24,14 @@ export interface Change {
 /** The size of one practicable change, m. Common practice, no source. @source common-practice */
 const NEARER_BY = 0.1;
 const RAISED_BY = 0.25;
-/** One practicable change of twist, rad (45°). Common practice, no source. @source common-practice */
+/**
+ * One practicable change of twist, rad (45°). Common practice, no source. @source common-practice
+ */
 const TURNED_BY = Math.PI / 4;
 
 /**
- * Which multiplier costs most? The smallest, since they multiply. Ties go to the first in the order of
- * the equation. No range: a comparison.
+ * Which multiplier costs most? The smallest, since they multiply. Ties go to the first in the order
+ * of the equation. No range: a comparison.
  * @source niosh-lifting-1994 p. 7 (the product)
  */
 export function costliestMultiplier(m: Multipliers): MultiplierName {
@@ -38,10 +40,11 @@ export function costliestMultiplier(m: Multipliers): MultiplierName {
 }
 
 /**
- * What one change helps most? Tries one practicable step of each kind alone and ranks them by the lifting
- * index they leave, best first: 10 cm closer, 25 cm nearer waist height (75 cm), travel halved, feet
- * turned 45° nearer, half the rate, the next better grip, half the mass. The sizes of the steps are
- * common practice, no source; a step that changes nothing is left out. Range as `judgeLift`.
+ * What one change helps most? Tries one practicable step of each kind alone and ranks them by the
+ * lifting index they leave, best first: 10 cm closer, 25 cm nearer waist height (75 cm), travel
+ * halved, feet turned 45° nearer, half the rate, the next better grip, half the mass. The sizes of
+ * the steps are common practice, no source; a step that changes nothing is left out. Range as
+ * `judgeLift`.
  * @param lift as for `judgeLift`
  * @param mass kg
  * @throws {DomainError} as `judgeLift`

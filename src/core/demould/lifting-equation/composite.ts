@@ -60,8 +60,8 @@ export function combineTasks(tasks: readonly TaskIndices[], form: Form): Composi
 }
 
 /**
- * How hard is a job of several lifts? Each is judged alone, then together by `combineTasks`. Range: that
- * of the method, in `scope.ts`.
+ * How hard is a job of several lifts? Each is judged alone, then together by `combineTasks`. Range:
+ * that of the method, in `scope.ts`.
  * @param tasks at least one; masses kg
  * @returns indices without unit, and the verdict on each task in the order given
  * @throws {DomainError} for no task and for what `judgeLift` refuses

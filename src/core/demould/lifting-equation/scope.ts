@@ -59,9 +59,10 @@ const outside = (
 ) => below(said, min) || above(said, max);
 
 /**
- * What two people can lift together as a share of the sum of what each could lift alone: practice counts
- * well short of the sum, here two thirds. Common practice, no source; the lifting equation does not cover
- * lifts by two. @source common-practice
+ * What two people can lift together as a share of the sum of what each could lift alone: practice
+ * counts well short of the sum, here two thirds. Common practice, no source; the lifting equation
+ * does not cover lifts by two.
+ * @source common-practice
  */
 export const TWO_PEOPLE_SHARE = 2 / 3;
 

@@ -27,7 +27,10 @@ export const MPA = 1e6;
  */
 export const MOST_OF_ALL = 39 * MPA;
 
-/** A class of a specification: from this density, kg/m³, on, at least this strength, Pa, until the next class. */
+/**
+ * A class of a specification: from this density, kg/m³, on, at least this strength, Pa, until the
+ * next class.
+ */
 export type Step = readonly [from: number, minimum: number];
 
 /**

@@ -2,7 +2,9 @@ import { STANDARD_ATMOSPHERE } from '../../quantity/constants.ts';
 import { type Equilibrated, equilibrateWithCalcite } from '../carbonate/equilibrate.ts';
 import type { CarbonateWater } from '../carbonate/water.ts';
 
-/** Pressure of CO₂ in outdoor air, Pa: 10^−3.4 atmospheres, about 400 ppm. @source common-practice */
+/**
+ * Pressure of CO₂ in outdoor air, Pa: 10^−3.4 atmospheres, about 400 ppm. @source common-practice
+ */
 export const AIR_CARBON_DIOXIDE = STANDARD_ATMOSPHERE * 10 ** -3.4;
 /**
  * Pressure of CO₂ that may remain over a pot in a hard boil, where steam drives the air away, Pa:

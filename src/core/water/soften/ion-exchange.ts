@@ -2,7 +2,10 @@ import { demand } from '../../domain-error.ts';
 import { GRAIN, POUND } from '../../quantity/constants.ts';
 import * as MOLAR_MASS from '../molar-masses.ts';
 
-/** Salt to regenerate a softener, kg per eq of hardness: 0.3 lb a kilograin. @source ten-states-standards 4.4.2 */
+/**
+ * Salt to regenerate a softener, kg per eq of hardness: 0.3 lb a kilograin.
+ * @source ten-states-standards 4.4.2
+ */
 export const SALT_PER_EQUIVALENT =
   (0.3 * POUND) / ((1000 * GRAIN) / (MOLAR_MASS.calciumCarbonate / 2));
 

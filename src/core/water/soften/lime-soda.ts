@@ -53,8 +53,8 @@ export function limeSodaForSalts(water: {
 
 /**
  * The same for a water analysed as ions: calcium, magnesium and carbon dioxide in mol/m³,
- * bicarbonate in eq/m³. Lime: CO₂ + HCO₃/2 + Mg; soda: Ca + Mg − HCO₃/2, none when negative. Range as
- * `limeSodaForSalts`.
+ * bicarbonate in eq/m³. Lime: CO₂ + HCO₃/2 + Mg; soda: Ca + Mg − HCO₃/2, none when negative. Range
+ * as `limeSodaForSalts`.
  *
  * @throws {DomainError} for a negative concentration or a purity outside (0, 1].
  * @source lime-soda-exercises
@@ -78,7 +78,10 @@ export function limeSodaForIons(water: {
   };
 }
 
-/** Carbonate hardness that lime leaves in practice, mol/m³: 35 mg/L as CaCO₃. @source awwa-asce-wtpd ch. 11 */
+/**
+ * Carbonate hardness that lime leaves in practice, mol/m³: 35 mg/L as CaCO₃.
+ * @source awwa-asce-wtpd ch. 11
+ */
 const CARBONATE_LEFT = 0.035 / MOLAR_MASS.calciumCarbonate;
 /**
  * Magnesium hydroxide that remains in practice, mol/m³: 10 mg/L as CaCO₃.
@@ -90,10 +93,14 @@ const MAGNESIUM_LEFT = 0.01 / MOLAR_MASS.calciumCarbonate;
  * @source davis-2010 ch. 7
  */
 const MAGNESIUM_ALLOWED = 0.04 / MOLAR_MASS.calciumCarbonate;
-/** Least hardness lime-soda leaves in practice, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
+/**
+ * Least hardness lime-soda leaves in practice, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7
+ */
 const LIME_SODA_LEAST = 0.04 / MOLAR_MASS.calciumCarbonate;
 
-/** Least and most lime added in excess, mol/m³: 20 and 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
+/**
+ * Least and most lime added in excess, mol/m³: 20 and 40 mg/L as CaCO₃. @source davis-2010 ch. 7
+ */
 const LEAST_EXCESS = 0.02 / MOLAR_MASS.calciumCarbonate;
 const MOST_EXCESS = 0.04 / MOLAR_MASS.calciumCarbonate;
 

@@ -17,7 +17,10 @@ export const SEQUESTRANTS = {
 } as const;
 export type Sequestrant = keyof typeof SEQUESTRANTS;
 
-/** Sugar that begins to retard, as a share of the cement: about 0.05 %. @source retarders (from memory) */
+/**
+ * Sugar that begins to retard, as a share of the cement: about 0.05 %.
+ * @source retarders (from memory)
+ */
 export const SUGAR_RETARDS = 0.0005;
 
 export interface Sequestered {

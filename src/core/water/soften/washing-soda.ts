@@ -9,7 +9,8 @@ export type SodaForm = 'anhydrous' | 'decahydrate';
 
 /**
  * How many times as much crystal as soda ash carries the same sodium carbonate: 286.14/105.99 =
- * 2.70. Weighing one for the other is wrong by this much. @source iupac-atomic-weights (from memory)
+ * 2.70. Weighing one for the other is wrong by this much.
+ * @source iupac-atomic-weights (from memory)
  */
 export const DECAHYDRATE_FACTOR =
   MOLAR_MASS.sodiumCarbonateDecahydrate / MOLAR_MASS.sodiumCarbonate;
