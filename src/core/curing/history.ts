@@ -173,10 +173,7 @@ export function temperatureAt(history: TemperatureHistory, time: number): number
   return temperatures[after - 1]! + share * (temperatures[after]! - temperatures[after - 1]!);
 }
 
-/**
- * Index of the first of rising `times` later than `time`, both s; their number if none is.
- * @source definition
- */
+/** Index of the first of rising `times` later than `time`, both s; their number if none is. @source definition */
 export function firstAfter(times: ArrayLike<number>, time: number): number {
   let low = 0;
   let high = times.length;

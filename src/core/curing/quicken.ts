@@ -29,14 +29,14 @@ export interface Quickened {
 }
 
 /**
- * What each way to shorten set would achieve, in order of cost.
+ * What each way to quicken set would bring, in order of what it costs.
  *
- * `set` now, s, at mix `temperature` K; `law` of ageing; `mixWarmer` and `roomWarmer`: by how many
- * K warmer water and a warmer room would warm the mix; `rapidFactor`: the share of the set that the
- * quicker cement takes, from its bag (left out if absent); `product`: what another accelerator's
- * sheet says, as acceleratorFactor takes it (listed without times if absent: its sheet tells);
- * `chlorideDose`: share of the cement's mass; `steel`. Calcium chloride with steel is listed as not
- * allowed, and never worked out. No range is published.
+ * `set` now, s, at mix `temperature` K; `law` of ageing; `mixWarmer` and `roomWarmer` K the
+ * mix would be by warmer water and by a warmer room; `rapidFactor` share of the set the quicker cement
+ * takes, from its bag (left out if absent); `product` what another accelerator's sheet says, as
+ * acceleratorFactor takes it (listed without times if absent: its sheet tells); `chlorideDose` share of
+ * the cement's mass; `steel`. Calcium chloride with steel is listed as not allowed, never worked. No
+ * range is published.
  * @throws {DomainError} for a warming below zero, a factor outside 0…1, or as setByTemperature,
  * acceleratorFactor and chlorideSet.
  * @source fhp-1977 from memory

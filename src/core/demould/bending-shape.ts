@@ -28,8 +28,7 @@ const STEPS = 60;
  */
 export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): BendingShape {
   heldAtTwoPoints(beam);
-  // There is no kind of quantity for N·m², so it is refused as the moment that bends the beam to a
-  // radius of its length.
+  // No unit of N·m² is at hand: it is refused as the moment that bends the beam to a radius of its length.
   demand('stiffness', stiffness / beam.length, 'moment', { min: 0, aboveMin: true });
   demand('steps', steps, 'count', { min: 2 });
   const h = beam.length / steps;
@@ -52,7 +51,7 @@ export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): 
   return { x, moment, deflection };
 }
 
-/** Linear interpolation between two steps; `at` counts them. */
+/** Straight between two steps; `at` counts them. */
 function between(y: readonly number[], at: number): number {
   const i = Math.min(Math.floor(at), y.length - 2);
   return y[i]! + (y[i + 1]! - y[i]!) * (at - i);

@@ -41,7 +41,7 @@ export function fitLogistic(x: readonly number[], v: readonly number[]): Logisti
   return undefined;
 }
 
-/** Residuals about one curve: their sum of squares, Jᵀr, and JᵀJ, by the constants. */
+/** The readings about one curve: what is left over, its slope Jᵀr, and JᵀJ, by the constants. */
 interface About {
   readonly u: number;
   readonly n: number;

@@ -42,7 +42,7 @@ export function answer(
     const doubt = doubtOf(sheet, reading, pms, result);
     const waiting = awaited(sheet, reading, result, say, kept);
     const numbers: Record<string, { value: number; sure?: Sure }> = {};
-    // While a reading is awaited, only the first result is known.
+    // While a reading is waited for, only the first result is known.
     for (const [name, spec] of Object.entries(sheet.results).slice(0, waiting && 1)) {
       const value = spec.of(result);
       if (value === undefined) continue;
