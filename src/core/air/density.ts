@@ -85,7 +85,7 @@ export function roomAirDensity({
  * @param volume at state `from`, m³ (or m³/s)
  * @param from absolute pressure in Pa and temperature in K
  * @param to absolute pressure in Pa and temperature in K
- * @returns volume at state `to`, m³ (or m³/s). An ideal gas; moisture is not reckoned with.
+ * @returns volume at state `to`, m³ (or m³/s). An ideal gas; moisture is not included.
  *   No range is published.
  * @throws {DomainError} a negative volume, a pressure or temperature that is not positive
  * @source compressed-air-states

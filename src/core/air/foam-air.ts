@@ -14,7 +14,7 @@ export const FOAM_AIR: AirState = { pressure: SEA_LEVEL_PRESSURE, temperature: 2
  * @param foamVolume m³
  * @param expansion volume of foam over volume of the solution in it, above 1
  * @param air state of the air in the foam, default `FOAM_AIR`
- * @param free the state free air is told at, default `FREE_AIR`
+ * @param free the state free air is stated at, default `FREE_AIR`
  * @returns free air, m³. No range is published: a volume balance of an ideal gas.
  * @throws {DomainError} a negative foam volume, an expansion not above 1, an impossible state
  * @source imo-foam-test 3.7.2, expansion

@@ -12,10 +12,10 @@ export interface Ageing {
 }
 
 /**
- * Between which adjusted ages, s, can a part be at a time after casting? From max(t·slow, age + (t
- * − time)·slow) to min(t·fast, age + (t − time)·fast), limited by both the paces and the known age;
- * before the known time the two paces swap. No range is published: it holds wherever the paces
- * hold.
+ * Between which adjusted ages, s, can a part be at a time after casting? Both the paces and the
+ * known age limit it: max(t·slow, age + (t − time)·slow) to min(t·fast, age + (t − time)·fast).
+ * Before the known time the paces of the second terms are swapped. No range is published: it holds
+ * wherever the paces hold.
  * @param of how it ages; `at` the time, s
  * @throws {DomainError} for a time or a pace below 0, a `fast` below `slow`, or an age the paces
  *   cannot bring about

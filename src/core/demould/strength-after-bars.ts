@@ -12,7 +12,7 @@ import { demand } from '../domain-error.ts';
  * one kept warmer does not. No range is published: the curves are of ordinary concrete.
  * @param of tested flexural strength Pa (low: what the next bar should exceed); testedAt time after
  *   casting, s, above 0; ageing s; coefficients s of the curves; elapsed time after casting, s
- * @throws {DomainError} for a test not after casting, a pace of nought, or as `grownBand` and
+ * @throws {DomainError} for a test not after casting, a pace of zero, or as `grownBand` and
  *   `ageBetween`
  * @source common-practice
  */

@@ -62,7 +62,7 @@ export function pauwModulus(of: {
  * E from density alone, Pa: 5.31 w − 853 (MPa, kg/m³). From memory; zero or less below 161 kg/m³,
  * which is refused. No range is recalled.
  * @param of density kg/m³
- * @throws {DomainError} at or below the density where the line reaches nought
+ * @throws {DomainError} at or below the density where the line reaches zero
  * @source tada-1986
  */
 export function tadaModulus({ density }: { readonly density: number }): Modulus {

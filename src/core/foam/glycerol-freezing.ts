@@ -18,7 +18,7 @@ export interface GlycerolFreezing {
  * solution (1.86 K per mol/kg, from memory) is 2.2 K at 10 %, where the table has 1.6 K. The table
  * is followed. From 60 to 70 % the eutectic, the coldest point of the curve, lies between two rows
  * (near 67 % and −46 °C, from memory), so the straight line between them is far too warm.
- * Concentrate in the solution is not reckoned with.
+ * Concentrate in the solution is not included.
  *
  * @param glycerol share of the mixture by mass, 0–1
  * @returns freezing point, K. Range: the whole table, 0–100 %.

@@ -57,7 +57,7 @@ export interface Equivalent {
  *
  * @throws {DomainError} as `binderDensity`; for a negative ratio or share, a filler above ten times
  *   the binder, lighter than 100 or heavier than 5000 kg/m³, pigment or admixture above the
- *   binder's mass, fibre above 10 % by volume; a part there is none of is not asked further
+ *   binder's mass, fibre above 10 % by volume; a part of which there is none is not checked further
  * @source navedtra-14071 (absolute volume)
  */
 export function equivalent(mix: Ingredients): Equivalent {

@@ -86,8 +86,8 @@ export function loadsOfWholePieces(plan: {
  * The number of equal loads among which pieces of several sizes can be divided with none filled
  * from two; any divisor of it works too. `sizes`: how many of each, and the volume of one, m³;
  * `spare`: the mix beyond them all, m³. It is the greatest common divisor of their numbers; the
- * smallest sizes do not count while that many loads would each have room for one more of them.
- * Range: any number of sizes from one.
+ * smallest sizes do not count if the spare mix gives each of that many loads room for one more of
+ * each. Range: any number of sizes from one.
  * @source none: it shares out what has been worked out
  */
 export function evenLoads(

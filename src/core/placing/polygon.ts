@@ -74,7 +74,7 @@ const SAME = 1e-12;
 /**
  * Whether the outline winds exactly once, in one direction, given that its sides do not cross
  * between corners. Between the heights of its corners, where no side begins or ends, a horizontal
- * line from left to right is then alternately outside, and inside with the same orientation. So
+ * line from left to right is then either outside, or inside with the same orientation. So
  * corners may touch sides, but nothing may cross.
  */
 function goesRoundOnce(outline: readonly Corner[]): boolean {

@@ -21,7 +21,7 @@ export interface Plan {
  * between the survivals at both ends of the tolerance. Only the survival varies here: where it was
  * found by weighing batches, its scatter already contains the errors of such weighings.
  *
- * @param aim the survival the foam is reckoned for, above 0 up to 1
+ * @param aim the survival the foam is planned for, above 0 up to 1
  * @param next what the next batch's survival is expected to be: centre, scale, degrees of freedom
  * @param tolerance a share of the target either way
  * @returns a share, 0–1. No range is published.

@@ -1,4 +1,4 @@
-// Units other than the kind’s usual ones, used where a result or a field names none.
+// Alternatives to a kind’s own units, which apply wherever none are given.
 
 /** Foam added in a correction: in US units quarts, and ounces of it. */
 export const ADDED_FOAM = { metric: 'L', us: 'qt' } as const;
