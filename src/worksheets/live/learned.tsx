@@ -1,3 +1,4 @@
+import { useEffect, useMemo } from 'preact/hooks';
 import { pageAt } from '../../bench/page-at.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
@@ -10,7 +11,7 @@ import { NEAR_ENOUGH } from '../shared/mix/near-enough.ts';
 import { StrengthPoints } from './compare/StrengthPoints.tsx';
 import { signedTenths } from './compare/signed-percent.ts';
 import { lastingChange } from './records/lasting-change.ts';
-import { type LessonLearned, refreshLearned } from './records/lessons.ts';
+import { type LessonLearned, learnFrom, storeLearned } from './records/lessons.ts';
 import { oddsOf, timesIn100 } from './records/record-odds.ts';
 import { nameOf } from './records/record-words.ts';
 import { useRecords } from './records/use-records.ts';
@@ -54,8 +55,12 @@ const together = (text: string) => text.replaceAll(' ', '\u00a0');
 export default function LearnedFromBatches() {
   const say = speaker(useUnits());
   const [loaded] = useRecords();
-  if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
   const records = loaded.is === 'there' ? loaded.listed.records : [];
+  const found = useMemo(() => learnFrom(records), [loaded]);
+  useEffect(() => {
+    if (loaded.is === 'there') storeLearned(found);
+  }, [found]);
+  if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
   if (records.length === 0)
     return (
       <p class="note">
@@ -63,7 +68,7 @@ export default function LearnedFromBatches() {
         of this chapter.
       </p>
     );
-  const { lessons, invented, used } = refreshLearned(records);
+  const { lessons, invented, used } = found;
   return (
     <div class="records learned">
       {invented && (

@@ -1,6 +1,6 @@
 import { listRecords } from '../../../bench/records/store.ts';
 import { $unlearned } from '../../../bench/store.ts';
-import { refreshLearned } from './lessons.ts';
+import { learnFrom, storeLearned } from './lessons.ts';
 import { tellDamaged } from './use-records.ts';
 
 /** Learns from all batches anew; where one changes meanwhile, or this page is left, the next page does. */
@@ -9,7 +9,7 @@ export async function learnAnew(): Promise<void> {
   try {
     const listed = await listRecords();
     tellDamaged(listed);
-    if ($unlearned.get() === mark) refreshLearned(listed.records);
+    if ($unlearned.get() === mark) storeLearned(learnFrom(listed.records));
   } catch {
     // Nothing is learned: the mark stays.
   }
