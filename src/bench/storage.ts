@@ -17,7 +17,7 @@ export const KEYS = {
   left: 'suds.left.1',
   learned: 'suds.learned.1',
   aside: 'suds.aside.',
-  behind: 'suds.behind',
+  behind: 'suds.behind.',
   unlearned: 'suds.unlearned',
   units: 'suds.units',
 } as const;
@@ -113,9 +113,7 @@ export function forgiving(store: Storage | undefined): Storage {
         if (!store) throw new Error('storage is off');
         try {
           store.setItem(key, String(value));
-        } catch (refused) {
-          // Of a list that only grows the older one is true as far as it goes.
-          if (key === KEYS.behind) throw refused;
+        } catch {
           // The next page must not take the older value for the reader's; and its going may make room.
           store.removeItem(key);
           store.setItem(key, String(value));

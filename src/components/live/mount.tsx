@@ -7,8 +7,8 @@ import type { AnyWorksheet } from '../../islands/worksheet.ts';
 noteLate();
 /** What sees to it that what other pages have kept follows is fetched once something has changed. */
 let following = false;
-$behind.subscribe((keys) => {
-  if (following || keys.length === 0) return;
+$behind.subscribe((noted) => {
+  if (following || Object.keys(noted).length === 0) return;
   following = true;
   import('./catch-up.ts').then(({ follow }) => follow());
 });
