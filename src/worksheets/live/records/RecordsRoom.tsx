@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify, withdraw } from '../../../bench/notices.ts';
 import { dropAside, emptyBin, listAside, listBin } from '../../../bench/records/bin.ts';
-import type { Done, SetAside } from '../../../bench/records/database.ts';
+import { type Done, reportFault, type SetAside } from '../../../bench/records/database.ts';
 import { today } from '../../../bench/records/record.ts';
 import { askToPersist, type Room, room } from '../../../bench/records/room.ts';
 import type { Listed } from '../../../bench/records/store.ts';
@@ -43,7 +43,7 @@ export function RecordsRoom({
         setBin(bin);
         setAside(aside);
       })
-      .catch(() => {});
+      .catch(reportFault);
   }, [listed]);
   const clear = async (work: Promise<Done>, stale?: string) => {
     const done = await work;

@@ -1,3 +1,4 @@
+import { reportFault } from '../../../bench/records/database.ts';
 import { listRecords } from '../../../bench/records/store.ts';
 import { $unlearned } from '../../../bench/store.ts';
 import { learnFrom, storeLearned } from './lessons.ts';
@@ -10,7 +11,8 @@ export async function learnAnew(): Promise<void> {
     const listed = await listRecords();
     tellDamaged(listed);
     if ($unlearned.get() === mark) storeLearned(learnFrom(listed.records));
-  } catch {
+  } catch (error) {
     // Nothing is learned: the mark stays.
+    reportFault(error);
   }
 }
