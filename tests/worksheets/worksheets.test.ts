@@ -42,7 +42,7 @@ function wordsOf(sheet: AnyWorksheet, outcome: Answered, system: System): string
   return [
     judgement.say,
     ...notes,
-    ...sheet.working.map((step) => step.put(values, result, say)),
+    ...sheet.working.map((step) => step.put(result, values, say)),
     ...(sheet.tables ?? []).flatMap((table) => table.rows(result, values, say).flat()),
   ];
 }

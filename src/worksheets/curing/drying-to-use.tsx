@@ -161,12 +161,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t = 1\ \mathrm{d/mm}\ \text{to}\ 50\ \mathrm{mm},\quad 2\ \mathrm{d/mm}\ \text{beyond}`,
-      put: (v, { rule }, say) =>
+      put: ({ rule }, v, say) =>
         `${say(v.faces === 'two' ? v.thickness / 2 : v.thickness, 'length', { units: { metric: 'mm', us: 'mm' } })} to each face: ${say(rule, 'time', { units: DAYS, significant: 2 })}`,
     },
     {
       tex: String.raw`\frac{u - u_\infty}{u_0 - u_\infty} = \sum_{n=0}^{\infty} \frac{8}{(2n+1)^2\pi^2}\; e^{-\left(\frac{(2n+1)\pi}{2}\right)^2 \frac{D t}{L^2}}`,
-      put: (v, { initial, diffusion }, say) =>
+      put: ({ initial, diffusion }, v, say) =>
         `u0 = ${say(initial, 'ratio', { units: PERCENT, significant: 2 })}, u = ${say(v.target, 'ratio', { units: PERCENT, significant: 2 })}, u∞ = ${say(v.resting, 'ratio', { units: PERCENT, significant: 2 })}: ${say(diffusion.time, 'time', { units: DAYS, significant: 2 })}`,
     },
   ],

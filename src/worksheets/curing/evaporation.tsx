@@ -215,12 +215,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`E = \left(T_c^{2.5} - r\,T_a^{2.5}\right)\left(1 + 0.4\,V\right)\times 10^{-6}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `In lb/(ft²·h), with T in °F and V in mph: Tc = ${fahrenheit(r.face).toFixed(1)}\u00a0°F, Ta = ${fahrenheit(v.air).toFixed(1)}\u00a0°F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / MILE_PER_HOUR).toFixed(1)}\u00a0mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
     },
     {
       tex: String.raw`m = E \times A \times 1\ \mathrm h`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `${say(r.rate, 'massFlux')} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: SMALL_MASS, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: SMALL_MASS, significant: 2 })}`,
     },
   ],

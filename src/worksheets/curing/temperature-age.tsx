@@ -187,12 +187,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293.15\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\end{gathered}`,
-      put: (v, { now }, say) =>
+      put: ({ now }, v, say) =>
         `E in kJ/mol, t in °C. ${LAWS[v.law]}: ${say(v.elapsed, 'time', { units: HOURS })} by the clock count as ${say(now, 'time', { units: HOURS })}`,
     },
     {
       tex: String.raw`M = \int \max(T - T_0,\ 0)\, dt`,
-      put: (_, { saul }) =>
+      put: ({ saul }) =>
         `Nurse–Saul from −10\u00a0°C: ${(saul / HOUR).toFixed(0)}\u00a0°C·h, which is ${(saul / DAY).toFixed(1)}\u00a0°C·d`,
     },
   ],

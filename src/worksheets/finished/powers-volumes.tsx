@@ -182,12 +182,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered}V_{\text{gel}} = q\,g\,\alpha,\\ V_{\text{emptied}} = q\,s\,\alpha,\\ V_{\text{unhydrated}} = q\,(1-\alpha)\end{gathered}`,
-      put: (_, { paste, degree }, say) =>
+      put: ({ paste, degree }, _, say) =>
         `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)}\u00a0% of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}, by the model’s own cement of ${say(paste.reaction.cementDensity, 'density')} (yours counts in the air alone); g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
     },
     {
       tex: String.raw`x = \frac{0.68\,\alpha}{0.32\,\alpha + w/c + a}`,
-      put: (_, { gelSpace, mix, paste }) =>
+      put: ({ gelSpace, mix, paste }) =>
         `w/c = ${paste.waterCement.toFixed(3)}, a = ${((paste.air / mix.cement) * 1000).toFixed(2)}\u00a0mL of air to a gram of cement: x = ${gelSpace.toFixed(3)}`,
     },
   ],

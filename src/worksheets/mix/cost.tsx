@@ -216,7 +216,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`K = \sum m_i\,k_i \qquad k_{\text{part}} = \frac{K}{n}`,
-      put: (v, r) =>
+      put: (r, v) =>
         `K = ${
           r.lines
             .filter(({ cost }) => cost > 0)

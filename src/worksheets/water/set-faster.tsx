@@ -105,12 +105,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`s = H\,M_{\mathrm{CaCl_2}}\,\frac{w/c}{\rho_w}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}\u00a0×\u00a0110.98\u00a0g/mol × ${say(v.waterCement, 'count')} = ${say(r.shareOfCement, 'ratio', { units: PERCENT })} of the cement`,
     },
     {
       tex: String.raw`\Delta T = s \times \frac{11\ {}^\circ\mathrm{F}}{1\ \%} \qquad \frac{t}{t_0} = \left(\tfrac34\right)^{\Delta T / 10\ {}^\circ\mathrm{F}}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `${say(r.warmth, 'temperatureDifference', { significant: 1 })} warmer, so the set is ${say(1 - r.setFactor, 'ratio', { units: PERCENT, significant: 2 })} shorter.`,
     },
   ],

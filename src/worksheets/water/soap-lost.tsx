@@ -167,12 +167,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered} \mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \\ m = 2\,H\,M \end{gathered}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${(SOAPS[v.soap] * 1000).toFixed(1)}\u00a0g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: IN_SOLUTION })}`,
     },
     {
       tex: String.raw`m_{\text{house}} = 12\,H\,M_{\mathrm{CaCO_3}}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `${EMPIRICAL_SOAP_LOSS} × ${say(v.hardness, 'hardness')} = ${say(r.yours.lost.empirical, 'concentration', { units: IN_SOLUTION })}`,
     },
   ],

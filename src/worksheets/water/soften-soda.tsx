@@ -260,19 +260,19 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\mathrm{Ca^{2+}} + \mathrm{CO_3^{2-}} \rightarrow \mathrm{CaCO_3}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `Mole for mole: (${say(r.hardness, 'hardness')} − ${say(v.target, 'hardness')}) of calcium asks for ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}.`,
     },
     {
       tex: String.raw`\mathrm{CO_2} + \mathrm{CO_3^{2-}} + \mathrm{H_2O} \rightarrow 2\,\mathrm{HCO_3^-}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         r.spent
           ? 'No soda: a cold bucket takes no more out, as below.'
           : `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH ${r.softened.water.pH.toFixed(1)}.`,
     },
     {
       tex: String.raw`\text{limit} = [\mathrm{Mg}] + 30\ldots 35\ \text{mg/L as CaCO}_3`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `${say(r.water.magnesium * r.perVolume + SETTLED_COLD.min, 'hardness')} to ${say(r.water.magnesium * r.perVolume + SETTLED_COLD.max, 'hardness')} in a cold bucket, whatever the dose.`,
     },
   ],
