@@ -5,6 +5,7 @@ import {
   screedDryingTime,
 } from '../../core/curing/drying.ts';
 import { demand } from '../../core/domain-error.ts';
+import { HYDRATE_WATER } from '../../core/mix/oven-dry.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { foamShare } from '../shared/foam/foam-share.ts';
@@ -17,8 +18,6 @@ import { partThickness } from '../shared/part/part-sides.ts';
 import { DAYS, PERCENT } from '../shared/words/amounts.ts';
 import { DryingChart } from './drawn/DryingChart.tsx';
 
-/** Water that cement binds for good, kg/kg: the fifth that stays in the oven. */
-const BOUND = 0.2;
 const moisture = (label: string, example: string, help = 'Mass of water over dry mass.') =>
   number('ratio', {
     label,
@@ -70,7 +69,7 @@ export default worksheet({
   },
   work: (v) => {
     const mix = cubicMetre(v, v.wet);
-    const free = mix.water + mix.foamMass - BOUND * mix.cement;
+    const free = mix.water + mix.foamMass - HYDRATE_WATER * mix.cement;
     const initial = free / mix.ovenDryDensity;
     demand('target', v.target, 'ratio', { min: v.resting, aboveMin: true }, 'never-that-dry');
     demand('target', v.target, 'ratio', { max: Math.max(initial, 0) }, 'dry-already');
