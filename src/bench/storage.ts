@@ -6,7 +6,11 @@ import { BENCH_VERSION, bringUp } from './migrate-bench.ts';
 import { notify } from './notices.ts';
 import { isBegun, isClock } from './shapes.ts';
 
-/** Storage keys carry the version of what they hold: that of the bench, or one of their own. */
+/**
+ * Storage keys carry the version of what they hold: that of the bench, or one of their own. Four carry none: `behind` and
+ * `unlearned` hold marks and names that are gone once what they note is worked out, `units` one of two words, and what is
+ * set `aside` has behind it the key it was found under, with the version of that.
+ */
 export const KEYS = {
   entries: `suds.bench.${BENCH_VERSION}.`,
   kept: `suds.kept.${BENCH_VERSION}.`,
