@@ -201,7 +201,7 @@ export default worksheet({
     {
       tex: String.raw`\frac{g(t)}{g(0)} = e^{-k t}`,
       put: ({ survival, perMinute }, _, say) =>
-        `k = ${(survival.rate * MINUTE).toPrecision(2)} a minute by least squares on the logarithms, so ${say(perMinute, 'ratio', { units: PERCENT, significant: 2 })} of the gas is lost each minute`,
+        `k = ${say(survival.rate * MINUTE, 'count', { significant: 2 })} a minute by least squares on the logarithms, so ${say(perMinute, 'ratio', { units: PERCENT, significant: 2 })} of the gas is lost each minute`,
     },
   ],
   figure: ({ result, say }) => (

@@ -123,7 +123,7 @@ export default worksheet({
     const limit = 100 * CHLORIDE_LIMIT;
     return (
       <Plot
-        words={`At ${say(v.hardness, 'hardness')} the hardness would be ${(100 * r.shareOfCement).toFixed(3)}\u00a0% of the cement as calcium chloride; the usual greatest dose of CaCl₂ is ${limit}\u00a0%, half of that ${limit / 2}\u00a0%.`}
+        words={`At ${say(v.hardness, 'hardness')} the hardness would be ${say(r.shareOfCement, 'ratio', { units: PERCENT, decimals: 3 })} of the cement as calcium chloride; the usual greatest dose of CaCl₂ is ${limit}\u00a0%, half of that ${limit / 2}\u00a0%.`}
         caption="Hardness as if it were calcium chloride, in per cent of the cement, on the scale of a dose."
         x={[0, shown(end)]}
         y={[0, Math.max(limit * 1.15, share(end))]}
