@@ -49,13 +49,14 @@ test('no worksheet sets a number with a unit by hand', () => {
 const STANDS: Readonly<Record<string, string>> = {
   'curing/drying-wind.mdx: usActionAnHour.toFixed(3) kg/(m²·h)': 'in US units just before it',
   'mix/proportion.mdx: base.massPerCement.toFixed(2) kg': 'worked in kilograms and litres',
-  'mix/proportion.mdx: cube.cement.toFixed(1) kg': 'worked in kilograms and cubic metres',
-  'mix/proportion.mdx: cube.foamVolume.toFixed(4) m³': 'worked in kilograms and cubic metres',
+  'mix/proportion.mdx: demoCube.cement.toFixed(1) kg': 'worked in kilograms and cubic metres',
+  'mix/proportion.mdx: demoCube.foamVolume.toFixed(4) m³': 'worked in kilograms and cubic metres',
   'mix/proportion.mdx: litresPerCement.toFixed(3) L': 'worked in kilograms and litres',
   'safety/skin-and-eyes.mdx: chromium.toFixed(0) mg': 'to the kilogram: a ratio',
   'water/foam-and-soap.mdx: lostPerGram.laurate.toFixed(1) g': 'for each gram: a ratio',
   'water/foam-and-soap.mdx: lostPerGram.oleate.toFixed(1) g': 'for each gram: a ratio',
-  'water/hardness.mdx: mains.total.toFixed(2) mmol/L': 'as chemists say it; in both just after it',
+  'water/hardness.mdx: mainsHardness.total.toFixed(2) mmol/L':
+    'as chemists say it; in both just after it',
   'water/softening.mdx: (SALT_PER_EQUIVALENT * 1000).toFixed(0) g':
     'to an equivalent, of chemistry',
 };
