@@ -6,7 +6,11 @@ import { BENCH_VERSION, bringUp } from './migrate-bench.ts';
 import { notify } from './notices.ts';
 import { isBegun, isClock } from './shapes.ts';
 
-/** Storage keys carry the version of what they hold: that of the bench, or one of their own. */
+/**
+ * Storage keys carry the version of what they hold: that of the bench, or one of their own. Four carry none: `behind` and
+ * `unlearned` hold marks and names that are gone once what they note is worked out, `units` one of two words, and what is
+ * set `aside` has behind it the key it was found under, with the version of that.
+ */
 export const KEYS = {
   entries: `suds.bench.${BENCH_VERSION}.`,
   kept: `suds.kept.${BENCH_VERSION}.`,
@@ -17,7 +21,7 @@ export const KEYS = {
   left: 'suds.left.1',
   learned: 'suds.learned.1',
   aside: 'suds.aside.',
-  behind: 'suds.behind',
+  behind: 'suds.behind.',
   unlearned: 'suds.unlearned',
   units: 'suds.units',
 } as const;
@@ -113,9 +117,7 @@ export function forgiving(store: Storage | undefined): Storage {
         if (!store) throw new Error('storage is off');
         try {
           store.setItem(key, String(value));
-        } catch (refused) {
-          // Of a list that only grows the older one is true as far as it goes.
-          if (key === KEYS.behind) throw refused;
+        } catch {
           // The next page must not take the older value for the reader's; and its going may make room.
           store.removeItem(key);
           store.setItem(key, String(value));

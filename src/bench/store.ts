@@ -8,6 +8,7 @@ import {
   type KeptResults,
   type System,
 } from './entries.ts';
+import { localStore } from './local-store.ts';
 import { notify } from './notices.ts';
 import { LIMITS } from './records/limits.ts';
 import { decode, KEYS, openStorage } from './storage.ts';
@@ -65,24 +66,32 @@ export function fitsField(entry: Entry): boolean {
 }
 
 /**
- * The keys of what was entered or kept since all that rests on it was last worked out anew. A worksheet
- * works itself out where it is shown; one on another page may have left a result that is older now.
+ * The keys of what was entered or kept since all that rests on it was last worked out anew, each under a mark that is
+ * never used again: two tabs that note at once keep both, and one that takes off what it has worked out leaves what the
+ * other noted meanwhile. A worksheet works itself out where it is shown; one on another page may have left a result
+ * that is older now.
  */
-export const $behind = persistentAtom<readonly string[]>(KEYS.behind, [], {
-  encode: (keys) => keys.join(' '),
-  decode: (text) => text.split(' ').filter(Boolean),
-});
+export const $behind = persistentMap<Record<string, string>>(KEYS.behind, {});
+const mark = (): string => String(Math.random());
 
 /** Set once a batch has changed, until a page has learned from all of them anew; to another mark each time. */
 export const $unlearned = persistentAtom<string | undefined>(KEYS.unlearned, undefined);
 /** Notes that a batch has changed, and what was learned from all is behind. */
-export const noteUnlearned = (): void => $unlearned.set(String(Math.random()));
+export const noteUnlearned = (): void => $unlearned.set(mark());
+
+/** Takes what was noted under these marks off again. */
+export function dropBehind(marks: Iterable<string>): void {
+  for (const one of marks) $behind.setKey(one, undefined as never);
+}
 
 /** Noted after the change itself: another tab that hears of it works with what has changed already. */
 export function noteBehind(...keys: readonly string[]): void {
-  const before = $behind.get();
-  const more = keys.filter((key) => !before.includes(key));
-  if (more.length > 0) $behind.set([...before, ...more]);
+  const before = Object.entries($behind.get());
+  for (const key of keys) {
+    // Each change anew, for another tab may just be done with the one before.
+    dropBehind(before.flatMap(([one, noted]) => (noted === key ? [one] : [])));
+    $behind.setKey(mark(), key);
+  }
 }
 
 /** Puts an entry on the bench; an empty one is taken off, and one that could not be read again is refused. */
@@ -100,11 +109,17 @@ export function keep(key: string, kept: Kept | undefined): void {
   noteBehind(key);
 }
 
+/** Where an earlier version of this handbook noted all that was behind, as one list. */
+const LISTED = 'suds.behind';
+
 /**
- * A plan that was kept before the foam of each load was is behind, with all that lies beside it. The foam of a load
- * waits for the worksheet that has the rest of the plan.
+ * Notes what an earlier version left. A plan that was kept before the foam of each load was is behind, with all that lies
+ * beside it; the foam of a load waits for the worksheet that has the rest of the plan.
  */
 export function noteLate(): void {
+  const listed = localStore()?.getItem(LISTED);
+  localStore()?.removeItem(LISTED);
+  noteBehind(...(listed?.split(' ').filter(Boolean) ?? []));
   const { 'mix.foamVolume': all, 'mix.loadFoam': load } = $kept.get();
   if (!all?.by || load) return;
   keep('mix.loadFoam', { waits: true, from: all.from, by: all.by });

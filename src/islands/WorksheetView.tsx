@@ -206,7 +206,7 @@ function Explained({
       {sheet.tables?.map(({ caption, columns, rows }) => (
         <Table caption={caption} columns={columns} rows={rows(result, values, say)} />
       ))}
-      <Working formulas={formulas} put={sheet.working.map((s) => s.put(values, result, say))} />
+      <Working formulas={formulas} put={sheet.working.map((s) => s.put(result, values, say))} />
     </>
   );
 }

@@ -51,7 +51,7 @@ interface WorkingStep<V, R> {
   /** The formula, as TeX; typeset at build time. */
   readonly tex: string;
   /** The same with the reader's numbers in it. */
-  readonly put: (values: V, result: R, say: Say) => string;
+  readonly put: (result: R, values: V, say: Say) => string;
 }
 
 interface FigureProps<V, R> {

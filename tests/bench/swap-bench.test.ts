@@ -43,9 +43,13 @@ test('what was typed, kept or used since stays', () => {
 
 test('what a bench brings along is noted to be worked out anew, which is no reader’s doing: mine comes back whole', () => {
   replaceBench(mine);
-  $behind.set([]);
+  $behind.set({});
   const back = swapBench(other);
-  expect([...$behind.get()].sort()).toEqual(['bucket.tare', 'bucket.volume', 'mix.planned']);
+  expect(Object.values($behind.get()).sort()).toEqual([
+    'bucket.tare',
+    'bucket.volume',
+    'mix.planned',
+  ]);
   // As what catches up does.
   keep('mix.planned', { v: 650, from: 'x' });
   keep('mix.cement', { v: 13, from: 'x' });

@@ -150,6 +150,28 @@ describe.concurrent('more than a record keeps', () => {
   });
 });
 
+describe.concurrent('a fault of the program', () => {
+  test('while a draft is taken up comes to light, and the list stands', async ({ expect }) => {
+    const opened = await openPage('chapters/');
+    const { page } = opened;
+    await page.evaluate(
+      (typed) => localStorage.setItem('suds.draft.1.a.x', JSON.stringify(typed)),
+      slabs('a', { changed: '2025-04-05T12:00:00.000Z' }),
+    );
+    await opened.context.addInitScript(() => {
+      IDBObjectStore.prototype.get = () => {
+        throw new TypeError('taken up by nobody');
+      };
+    });
+    await opened.go(LIST);
+    await wakeWorksheets(page);
+    await listed(page);
+    await expect.poll(() => opened.complaints.join('\n')).toContain('taken up by nobody');
+    expect(await page.locator('.records-failed').count()).toBe(0);
+    await opened.close();
+  });
+});
+
 describe.concurrent('a browser without room', () => {
   test('says that it cannot remove, removes for good when asked, and hands over what is not stored', async ({
     expect,

@@ -42,7 +42,7 @@ function asked(
     numbers,
     judgement,
     notes: sheet.notes?.(result, values, say).join(' ') ?? '',
-    working: sheet.working.map(({ put }) => put(values, result, say)).join(' '),
+    working: sheet.working.map(({ put }) => put(result, values, say)).join(' '),
     tables: sheet.tables?.map(({ rows }) => rows(result, values, say)) ?? [],
   };
 }

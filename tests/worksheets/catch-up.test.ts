@@ -7,6 +7,8 @@ import shapes from '../../src/worksheets/placing/shapes.tsx';
 
 const deaf = { addEventListener() {}, removeEventListener() {} };
 let bench: typeof import('../../src/bench/store.ts');
+/** What the browser keeps. */
+let stored: Record<string, string>;
 
 beforeEach(async () => {
   vi.resetModules();
@@ -17,13 +19,14 @@ beforeEach(async () => {
     Promise.resolve(Response.json(Object.fromEntries([shapes, proportion, batch].map(restsOn)))),
   );
   bench = await import('../../src/bench/store.ts');
-  setPersistentEngine({}, deaf);
+  stored = {};
+  setPersistentEngine(stored as unknown as Storage, deaf);
   for (const [key, sheet] of [
     ['batch.volume', shapes],
     ['mix.cement', proportion],
   ] as const)
     bench.keep(key, { v: 1, from: sheet.question, by: sheet.id });
-  bench.$behind.set([]);
+  bench.$behind.set({});
   (await import('../../src/components/live/catch-up.ts')).follow();
 });
 afterEach(() => {
@@ -55,28 +58,37 @@ test('a key between two worksheets is answered first; both are worked out at the
   expect(cementAtKey).toBe(1);
   await new Promise((resolve) => setTimeout(resolve, 500));
   expect([kept('batch.volume'), kept('mix.cement')]).toEqual([two, 1]);
-  expect(bench.$behind.get()).toContain('shapes.count');
+  expect(Object.values(bench.$behind.get())).toContain('shapes.count');
 
-  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual({}), 5000);
   expect(kept('batch.volume')).toBeCloseTo(1.5 * two, 9);
   expect(kept('mix.cement')).not.toBe(1);
 });
 
+test('what another tab noted meanwhile, of the same field, is not taken off with what was worked out', async () => {
+  bench.enter('shapes.count', { t: '2' });
+  // That tab writes to the same store, and this one has not heard of it yet.
+  stored['suds.behind.another'] = 'shapes.count';
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual({}), 5000);
+  const noted = Object.keys(stored).filter((key) => key.startsWith('suds.behind.'));
+  expect(noted).toEqual(['suds.behind.another']);
+});
+
 test('a plan kept before the foam of a load was is worked out anew, once', async () => {
   bench.noteLate();
-  expect(bench.$behind.get()).toEqual([]);
+  expect(bench.$behind.get()).toEqual({});
   bench.enter('proportion.volume', { t: '500', u: 'L' });
   bench.enter('mix.largestLoad', { t: '100', u: 'L' });
-  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual({}), 5000);
   const now = kept('mix.loadFoam')!;
   expect(now).toBeLessThan(kept('mix.foamVolume')! / 2);
   bench.keep('mix.loadFoam', undefined);
-  bench.$behind.set([]);
+  bench.$behind.set({});
   bench.noteLate();
   await vi.waitFor(() => expect(kept('mix.loadFoam')).toBe(now), 5000);
-  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual({}), 5000);
   bench.noteLate();
-  expect(bench.$behind.get()).toEqual([]);
+  expect(bench.$behind.get()).toEqual({});
 });
 
 test('the foam of a load kept before it was is that of the worksheet that has the plan', async () => {
@@ -88,7 +100,7 @@ test('the foam of a load kept before it was is that of the worksheet that has th
   noteLate();
   // A page of the other worksheet may be the next one open.
   expect($kept.get()['mix.loadFoam']).toMatchObject({ waits: true, by: batch.id });
-  await vi.waitFor(() => expect($behind.get()).toEqual([]), 5000);
+  await vi.waitFor(() => expect($behind.get()).toEqual({}), 5000);
   expect($kept.get()['mix.loadFoam']).toMatchObject({ by: batch.id });
   expect(kept('mix.loadFoam')).toBeCloseTo(kept('mix.foamVolume')! / 2, 9);
 });
@@ -97,14 +109,14 @@ test('what no worksheet keeps does not come with another bench', async () => {
   const { swapBench } = await import('../../src/bench/swap-bench.ts');
   const made = { v: 20, from: 'How heavy is my foam?', by: 'nothing' };
   swapBench({ entries: { 'shapes.count': { t: '3' } }, kept: { 'foam.density': made } });
-  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual({}), 5000);
   expect(bench.$kept.get()).toEqual({});
 });
 
 test('what another bench has kept is worked out from its own readings, whatever was kept with them', async () => {
   const { swapBench } = await import('../../src/bench/swap-bench.ts');
   bench.enter('shapes.count', { t: '2' });
-  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual({}), 5000);
   const two = kept('batch.volume')!;
   swapBench({
     entries: { 'shapes.count': { t: '3' } },

@@ -30,7 +30,7 @@ function worked(sheet: AnyWorksheet, typed: Record<string, string>, system: Syst
   const { values, result } = found;
   const spaced = (text: string) => text.replaceAll('\u00a0', ' ');
   return {
-    lines: sheet.working.map(({ put }) => spaced(put(values, result, say))),
+    lines: sheet.working.map(({ put }) => spaced(put(result, values, say))),
     picture: () => spaced(renderToString(h(Fragment, {}, sheet.figure!({ values, result, say })))),
   };
 }

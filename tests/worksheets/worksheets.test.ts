@@ -42,7 +42,7 @@ function wordsOf(sheet: AnyWorksheet, outcome: Answered, system: System): string
   return [
     judgement.say,
     ...notes,
-    ...sheet.working.map((step) => step.put(values, result, say)),
+    ...sheet.working.map((step) => step.put(result, values, say)),
     ...(sheet.tables ?? []).flatMap((table) => table.rows(result, values, say).flat()),
   ];
 }
@@ -167,12 +167,21 @@ function expectSense(sheet: AnyWorksheet, outcome: Answered | Unanswered, system
     expect(Number.isFinite(value)).toBe(true);
     if (sure) expect(Number.isFinite(sure.pm)).toBe(true);
   }
-  for (const words of wordsOf(sheet, outcome, system)) expect(words).not.toMatch(UNSAID);
-  expect(drawn(sheet, outcome, system)).not.toMatch(UNSAID);
+  const picture = drawn(sheet, outcome, system);
+  for (const words of wordsOf(sheet, outcome, system)) {
+    expect(words).not.toMatch(UNSAID);
+    expect(words).not.toMatch(HYPHEN);
+  }
+  expect(picture).not.toMatch(UNSAID);
+  for (const [, label, text] of picture.matchAll(/aria-label="([^"]*)"|>([^<]+)</g))
+    expect(label ?? text).not.toMatch(HYPHEN);
 }
 
 /** No number, one that only a machine writes so, or inches that run into the next word. */
 const UNSAID = /NaN|Infinity|undefined|\de[+-]\d|\u00a0in in /;
+
+/** A hyphen where a minus sign belongs, as `toFixed` writes it. */
+const HYPHEN = /(?<![\p{L}\d–-])-\.?\d/u;
 
 const numberFields = (sheet: AnyWorksheet) =>
   Object.entries(sheet.fields as Fields).filter(

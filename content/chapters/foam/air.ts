@@ -2,7 +2,7 @@ import { percent } from '~/components/prose/percent.ts';
 import { freeAirForFoam } from '~/core/air/foam-air.ts';
 import { criticalRatio, SHARP_CHOKED, SHARP_EDGED } from '~/core/air/orifice.ts';
 import { receiverContents } from '~/core/air/receiver.ts';
-import { PCC2_AMBIENT, storedEnergy, TNT_ENERGY } from '~/core/air/stored-energy.ts';
+import { PCC2_AMBIENT, storedEnergy } from '~/core/air/stored-energy.ts';
 import { STANDARD_ATMOSPHERE } from '~/core/quantity/constants.ts';
 import { fromUnit } from '~/core/quantity/convert.ts';
 import { demo } from '~/worksheets/demo.ts';
@@ -13,8 +13,6 @@ const bar = (value: number) => fromUnit(value, 'pressure', 'bar');
 const { volume: vessel, pressure: full } = demo.receiver;
 /** What would come out of the full receiver at once. */
 export const stored = storedEnergy({ vessel, pressure: full + PCC2_AMBIENT });
-/** The energy of TNT as the same standard has it, MJ/kg. */
-export const tntMegajoules = TNT_ENERGY / 1e6;
 
 /** Free air that the demo’s foam takes, as a share of the foam’s volume. */
 export const freeAirShare = freeAirForFoam({ foamVolume: 1, expansion: demoFoam.expansion });

@@ -94,13 +94,18 @@ const nameOf = (error: unknown) => (error instanceof Error ? error.name : '');
 const isFull = (error: unknown) => nameOf(error) === 'QuotaExceededError';
 const OFF = 'storage is off, or the page was opened privately';
 
+/** Brings a fault of the program to light, and says whether it was one: what a browser denies is none. */
+export function reportFault(error: unknown): boolean {
+  if (error instanceof DOMException || !globalThis.indexedDB) return false;
+  reportError(error);
+  return true;
+}
+
 /** Why something went undone that is not the browser's doing, as a sentence; a fault of the program is no less one for being told. */
 function otherwise(undone: string, error: unknown): string | undefined {
   if (nameOf(error) === 'VersionError')
     return `${undone}: what is stored belongs to a later version of this handbook and was left as it is. Reload the page to get that version.`;
-  if (error instanceof DOMException || !globalThis.indexedDB) return undefined;
-  reportError(error);
-  return `${undone}, by a fault of this handbook (${error}).`;
+  return reportFault(error) ? `${undone}, by a fault of this handbook (${error}).` : undefined;
 }
 
 /** Why the browser would not store, as a sentence. */

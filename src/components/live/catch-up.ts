@@ -1,4 +1,4 @@
-import { $behind, $entries, $kept, $units, keep } from '../../bench/store.ts';
+import { $behind, $entries, $kept, $units, dropBehind, keep } from '../../bench/store.ts';
 import { answer } from '../../islands/engine/answer.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import { speaker } from '../../islands/engine/say.ts';
@@ -31,7 +31,7 @@ export function follow(): void {
   let working = false;
   const wait = () => {
     clearTimeout(timer);
-    if ($behind.get().length > 0) timer = setTimeout(work, PAUSE);
+    if (Object.keys($behind.get()).length > 0) timer = setTimeout(work, PAUSE);
   };
   const work = async () => {
     if (working) return wait();
@@ -50,7 +50,8 @@ export function follow(): void {
  * Works out anew what worksheets on other pages have kept, where something they rest on has changed: so
  * that no page takes over a number that is older than what it comes of. It fetches those alone, and works one
  * a task, so that a key in between is answered. At a key, or when the page is left, it stops where it is:
- * what is behind stays noted until all of it is done, here after the next pause or on the next page.
+ * what is behind stays noted until all of it is done, here after the next pause or on the next page. What another tab
+ * notes of late stays too: only what was looked at is taken off.
  */
 async function catchUp(): Promise<void> {
   let paused = true;
@@ -61,17 +62,21 @@ async function catchUp(): Promise<void> {
   try {
     restsOn ??= await table();
     const due = new Set<string>();
+    const marks = new Set<string>();
     // Last in the row, behind what it rests on.
-    const putBehind = (key: string) => {
+    const putBehind = ([mark, key]: readonly [string, string]) => {
+      marks.add(mark);
       for (const id of keepers())
         if (restsOn?.[id]?.includes(key) ?? true) {
           due.delete(id);
           due.add(id);
         }
     };
-    $behind.get().forEach(putBehind);
+    Object.entries($behind.get()).forEach(putBehind);
     // What is kept anew, here or by a worksheet awake on this page, puts behind what rests on it in turn.
-    stopFollowing = $kept.listen((_now, _before, key) => key && putBehind(key));
+    stopFollowing = $behind.listen((now, _before, mark) => {
+      if (mark && now[mark]) putBehind([mark, now[mark]]);
+    });
     const worked: string[] = [];
     for (const id of due) {
       due.delete(id);
@@ -83,7 +88,7 @@ async function catchUp(): Promise<void> {
       worked.push(id);
       workOut(sheet);
     }
-    if (paused) $behind.set([]);
+    if (paused) dropBehind(marks);
   } finally {
     stopListening();
     stopFollowing?.();

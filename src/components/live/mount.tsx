@@ -10,8 +10,8 @@ noteLate();
  * first change.
  */
 let following = false;
-$behind.subscribe((keys) => {
-  if (following || keys.length === 0) return;
+$behind.subscribe((noted) => {
+  if (following || Object.keys(noted).length === 0) return;
   following = true;
   import('./catch-up.ts').then(({ follow }) => follow());
 });

@@ -184,7 +184,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t_{\text{end}} = t_{\text{table}}(\bar T,\ r) + t_{T < 5\,°\mathrm C}`,
-      put: (_, { din, mean }, say) =>
+      put: ({ din, mean }, _, say) =>
         din === undefined || mean === undefined
           ? 'Too cold for the table to end.'
           : `Mean ${say(mean, 'temperature')}: ${say(din, 'time', { units: DAYS, significant: 2 })}, the time below 5\u00a0°C (41\u00a0°F) added`,

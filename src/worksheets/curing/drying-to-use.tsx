@@ -5,6 +5,7 @@ import {
   screedDryingTime,
 } from '../../core/curing/drying.ts';
 import { demand } from '../../core/domain-error.ts';
+import { HYDRATE_WATER } from '../../core/mix/oven-dry.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { foamShare } from '../shared/foam/foam-share.ts';
@@ -17,8 +18,6 @@ import { partThickness } from '../shared/part/part-sides.ts';
 import { DAYS, PERCENT } from '../shared/words/amounts.ts';
 import { DryingChart } from './drawn/DryingChart.tsx';
 
-/** Water that cement binds for good, kg/kg: the fifth that stays in the oven. */
-const BOUND = 0.2;
 const moisture = (label: string, example: string, help = 'Mass of water over dry mass.') =>
   number('ratio', {
     label,
@@ -70,7 +69,7 @@ export default worksheet({
   },
   work: (v) => {
     const mix = cubicMetre(v, v.wet);
-    const free = mix.water + mix.foamMass - BOUND * mix.cement;
+    const free = mix.water + mix.foamMass - HYDRATE_WATER * mix.cement;
     const initial = free / mix.ovenDryDensity;
     demand('target', v.target, 'ratio', { min: v.resting, aboveMin: true }, 'never-that-dry');
     demand('target', v.target, 'ratio', { max: Math.max(initial, 0) }, 'dry-already');
@@ -161,12 +160,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t = 1\ \mathrm{d/mm}\ \text{to}\ 50\ \mathrm{mm},\quad 2\ \mathrm{d/mm}\ \text{beyond}`,
-      put: (v, { rule }, say) =>
+      put: ({ rule }, v, say) =>
         `${say(v.faces === 'two' ? v.thickness / 2 : v.thickness, 'length', { units: { metric: 'mm', us: 'mm' } })} to each face: ${say(rule, 'time', { units: DAYS, significant: 2 })}`,
     },
     {
       tex: String.raw`\frac{u - u_\infty}{u_0 - u_\infty} = \sum_{n=0}^{\infty} \frac{8}{(2n+1)^2\pi^2}\; e^{-\left(\frac{(2n+1)\pi}{2}\right)^2 \frac{D t}{L^2}}`,
-      put: (v, { initial, diffusion }, say) =>
+      put: ({ initial, diffusion }, v, say) =>
         `u0 = ${say(initial, 'ratio', { units: PERCENT, significant: 2 })}, u = ${say(v.target, 'ratio', { units: PERCENT, significant: 2 })}, u∞ = ${say(v.resting, 'ratio', { units: PERCENT, significant: 2 })}: ${say(diffusion.time, 'time', { units: DAYS, significant: 2 })}`,
     },
   ],

@@ -9,7 +9,6 @@ import {
 } from '../../core/curing/evaporation.ts';
 import { evaporationMeasures } from '../../core/curing/evaporation-measures.ts';
 import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
-import { fahrenheit, MILE_PER_HOUR } from '../../core/curing/units.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
@@ -69,6 +68,10 @@ function ofLoss(r: Evaporation, wind: number, warmer: boolean, say: Say): Judgem
     say: `${amount} is calm, its upper end too. Hold a sheet over it all the same.`,
   };
 }
+
+/** The units of the formula, in which its numbers are said to whoever reads it. */
+const FORMULA_DEGREES = { units: { metric: 'degF', us: 'degF' }, decimals: 1 } as const;
+const FORMULA_SPEED = { units: { metric: 'mph', us: 'mph' }, decimals: 1 } as const;
 
 export default worksheet({
   id: 'evaporation',
@@ -215,12 +218,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`E = \left(T_c^{2.5} - r\,T_a^{2.5}\right)\left(1 + 0.4\,V\right)\times 10^{-6}`,
-      put: (v, r, say) =>
-        `In lb/(ft²·h), with T in °F and V in mph: Tc = ${fahrenheit(r.face).toFixed(1)}\u00a0°F, Ta = ${fahrenheit(v.air).toFixed(1)}\u00a0°F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / MILE_PER_HOUR).toFixed(1)}\u00a0mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
+      put: (r, v, say) =>
+        `In lb/(ft²·h), with T in °F and V in mph: Tc = ${say(r.face, 'temperature', FORMULA_DEGREES)}, Ta = ${say(v.air, 'temperature', FORMULA_DEGREES)}, r = ${v.humidity.toFixed(2)}, V = ${say(v.wind, 'speed', FORMULA_SPEED)}: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
     },
     {
       tex: String.raw`m = E \times A \times 1\ \mathrm h`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `${say(r.rate, 'massFlux')} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: SMALL_MASS, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: SMALL_MASS, significant: 2 })}`,
     },
   ],

@@ -273,7 +273,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t_e = \frac{28\,\mathrm d}{\left(1 - \ln(f/f_{28})/s\right)^2}`,
-      put: (v, { age, frozen, reached }, say) => {
+      put: ({ age, frozen, reached }, v, say) => {
         const s = new Set(coefficientsOf(v).map((each) => each.toFixed(2)));
         return age === undefined
           ? `${say(v.wanted, 'stress')} is above where the lowest curve levels out.`

@@ -251,17 +251,17 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \frac{\lambda}{r^n}\,\frac{\partial}{\partial r}\!\left(r^n\,\frac{\partial T}{\partial r}\right) + H\,C\,\frac{\partial \alpha}{\partial t}`,
-      put: ({ shape, wet }, r, say) =>
+      put: (r, { shape, wet }, say) =>
         `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρ = ${say(wet, 'density')}, c = ${say(r.heatCapacity / wet, 'specificHeat')}, H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density')} of cement, in ${FINE.cells} cells and steps of up to ${Math.round(r.step / 60)} minutes, the late ones an hour`,
     },
     {
       tex: String.raw`\alpha = \alpha_u\, e^{-(\tau/t_e)^\beta}`,
-      put: (_, { hydration: h }, say) =>
+      put: ({ hydration: h }, _, say) =>
         `αu = ${h.ultimate.toFixed(3)}, τ = ${say(h.tau, 'time', { units: HOURS })}, β = ${h.beta.toFixed(3)}, age by Arrhenius with E = ${say(h.activationEnergy, 'molarEnergy')}`,
     },
     {
       tex: String.raw`\Delta T_{\text{ad}} = \frac{H\,\alpha_u\,C}{\rho c}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `${say(r.rise, 'temperatureDifference')} if no heat got out. Released and come in at the faces equals stored to ${closeTo(r.run.energy.imbalance)} of the largest.`,
     },
   ],

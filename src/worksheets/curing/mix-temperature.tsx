@@ -185,12 +185,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`T = \frac{\sum m\,c\,T}{\sum m\,c}`,
-      put: (v, { mix, sandHeat, iceCounts }, say) =>
+      put: ({ mix, sandHeat, iceCounts }, v, say) =>
         `${say(v.cement, 'mass')} × ${KILOJOULES.cement} × ${say(v.cementAt, 'temperature')} + ${say(v.water, 'mass')} × ${KILOJOULES.water} × ${say(v.waterAt, 'temperature')} + ${say(v.foam, 'mass')} × ${KILOJOULES.water} × ${say(v.foamAt, 'temperature')}${v.sand > 0 ? ` + ${say(v.sand, 'mass')} × ${(sandHeat / 1000).toFixed(2)} × ${say(v.sandAt, 'temperature')}` : ''}${v.ice > 0 ? ` + ${say(v.ice, 'mass')} × ${KILOJOULES.water} × ${say(iceCounts, 'temperature')} for the ice (as water so cold: what melts it counted)` : ''}, over the same without the temperatures: ${mix.iceLeft > 0 ? 'below freezing, so not all of the ice melts, and the mix stays at ' : ''}${say(mix.temperature, 'temperature')}`,
     },
     {
       tex: String.raw`T_w = \frac{T \sum m\,c - \sum_{\text{others}} m\,c\,T_i}{m_w\,c_w}`,
-      put: (v, { heat }, say) =>
+      put: ({ heat }, v, say) =>
         `For ${say(v.wanted, 'temperature')} the water would have to be at ${say(heat.temperature, 'temperature')}`,
     },
   ],

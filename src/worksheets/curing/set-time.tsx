@@ -240,7 +240,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t = t_r\, \frac{\gamma(T_r)}{\gamma(T)} \qquad \gamma(T) = e^{\frac{E}{R}\left(\frac1{293.15\ \mathrm K} - \frac1T\right)}`,
-      put: (v, { set, pace, dosed }, say) =>
+      put: ({ set, pace, dosed }, v, say) =>
         `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)}${dosed.factor === 1 ? '' : ` × ${dosed.factor.toFixed(3)} for the accelerator`} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}. ${LAWS[v.law]}.`,
     },
   ],

@@ -253,9 +253,9 @@ export default worksheet({
   working: [
     {
       tex: String.raw`f(t_e) = f_{28}\; e^{\,s\left(1-\sqrt{28\,\mathrm d/t_e}\right)}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         r.fit
-          ? `Through your ${r.fit.count === 1 ? 'one result' : `${r.fit.count} results by least squares`}: f28 = ${say(r.fit.strength28, 'stress')}, s = ${r.fit.coefficient.toFixed(2)}`
+          ? `Through your ${r.fit.count === 1 ? 'one result' : `${r.fit.count} results by least squares`}: f28 = ${say(r.fit.strength28, 'stress')}, s = ${say(r.fit.coefficient, 'count', { decimals: 2 })}`
           : `f28 from ${say(r.at28.low, 'stress')} to ${say(r.at28.high, 'stress')}, s from ${GROWTH[v.cement][1].toFixed(2)} to ${GROWTH[v.cement][0].toFixed(2)}${r.now ? `: at ${say(v.age, 'time', { units: DAYS })}, ${say(r.now.low, 'stress', { significant: 2 })} to ${say(r.now.high, 'stress', { significant: 2 })}` : ''}`,
     },
   ],

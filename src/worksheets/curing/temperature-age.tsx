@@ -9,6 +9,7 @@ import { extremesOf, type TemperatureHistory, temperatureAt } from '../../core/c
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse-saul.ts';
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
+import { formatNumber } from '../../core/quantity/format.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { heatDoubt, oneText } from '../shared/time/heat-doubt.ts';
@@ -187,13 +188,13 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293.15\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\end{gathered}`,
-      put: (v, { now }, say) =>
+      put: ({ now }, v, say) =>
         `E in kJ/mol, t in °C. ${LAWS[v.law]}: ${say(v.elapsed, 'time', { units: HOURS })} by the clock count as ${say(now, 'time', { units: HOURS })}`,
     },
     {
       tex: String.raw`M = \int \max(T - T_0,\ 0)\, dt`,
-      put: (_, { saul }) =>
-        `Nurse–Saul from −10\u00a0°C: ${(saul / HOUR).toFixed(0)}\u00a0°C·h, which is ${(saul / DAY).toFixed(1)}\u00a0°C·d`,
+      put: ({ saul }) =>
+        `Nurse–Saul from −10\u00a0°C: ${formatNumber(saul / HOUR, { decimals: 0 })}\u00a0°C·h, which is ${formatNumber(saul / DAY, { decimals: 1 })}\u00a0°C·d`,
     },
   ],
   figure: ({ values: v, result: { known, law, now, reached }, say }) => (

@@ -153,14 +153,14 @@ export default worksheet({
   working: [
     {
       tex: String.raw`f = \frac{6M}{b\,d^2},\quad M = \frac{F\,s}{4}\ \text{or}\ \frac{F\,s}{6}`,
-      put: ({ span, loading }, r, say) => {
+      put: (r, { span, loading }, say) => {
         const [bar, broken] = [r.read[0]!, r.broken[0]!];
         return `First bar: F = ${say(bar.hung, 'mass')} × g, s = ${say(span, 'length')}, divided by ${loading === 'centre' ? 4 : 6}; with its own weight (${say(broken.ownWeight, 'stress', { units: KPA, significant: 2 })}) f = ${say(broken.strength, 'stress', { units: KPA })}`;
       },
     },
     {
       tex: String.raw`\begin{gathered}f_{\text{next}} = \bar f - \sqrt{a^2 + (1.645\,u)^2},\\ a^2 = t^2 s^2\left(1+\tfrac1n\right)\end{gathered}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         r.together.scatter === undefined
           ? 'One bar: no scatter is known, so no low end can be worked out; half the strength is carried on as a guess (common practice, no source).'
           : `mean ${say(r.together.mean, 'stress', { units: KPA })}, scatter ${say(r.together.scatter, 'stress', { units: KPA, significant: 2 })}, n = ${r.counted.length}: ${r.low > 0 ? say(r.low, 'stress', { units: KPA }) : 'below 0, so taken as 0'}`,

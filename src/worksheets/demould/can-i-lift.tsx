@@ -171,7 +171,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered}RWL = LC \cdot HM \cdot VM\\ {}\cdot DM \cdot AM \cdot FM \cdot CM\end{gathered}`,
-      put: (_, { ruling, constant }, say) => {
+      put: ({ ruling, constant }, _, say) => {
         const m = ruling.multipliers;
         const factors = [
           m.horizontal,
@@ -186,7 +186,7 @@ export default worksheet({
     },
     {
       tex: String.raw`LI = \frac{m}{RWL}`,
-      put: ({ mass }, { ruling }, say) =>
+      put: ({ ruling }, { mass }, say) =>
         Number.isFinite(ruling.liftingIndex)
           ? `LI = ${say(mass, 'mass')} ÷ ${say(ruling.weightLimit, 'mass', { toward: 'down' })} = ${ruling.liftingIndex.toFixed(2)}`
           : 'The limit is nought, so there is no index.',

@@ -128,12 +128,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`w = (\rho\,g\,d\,k + a)\,b`,
-      put: ({ density }, { part, held }, say) =>
+      put: ({ part, held }, { density }, say) =>
         `k the factor or a the pull, whichever asks more. w = (${say(density, 'density')} × g × ${say(part.depth, 'length')} × ${part.factor.toFixed(1)} + ${say(part.adhesion, 'stress', { units: KPA, significant: 2 })}) × ${say(part.width, 'length')}: ${say(held.load * part.length, 'force', { units: { metric: 'N', us: 'lbf' } })} in all`,
     },
     {
       tex: String.raw`\begin{gathered}\sigma = \frac{6M}{b\,d^2},\\ M_{\text{ends}} = \frac{wL^2}{8},\\ M_{0.207L} = 0.0214\,wL^2\end{gathered}`,
-      put: (_, { held, part }, say) =>
+      put: ({ held, part }, _, say) =>
         `M = ${say(held.moment, 'moment')}, d = ${say(part.depth, 'length')}: σ = ${say(held.stress, 'stress', { units: KPA })}`,
     },
   ],

@@ -146,7 +146,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered}CLI = STLI_1 \\ {}+ \sum_{j>1} FILI_j\left(\frac{1}{FM_{1\ldots j}} - \frac{1}{FM_{1\ldots j-1}}\right)\end{gathered}`,
-      put: (_, { order, compositeIndex }) =>
+      put: ({ order, compositeIndex }) =>
         Number.isFinite(compositeIndex)
           ? `CLI = ${order.map(({ adds }) => adds.toFixed(3)).join(' + ')} = ${compositeIndex.toFixed(3)}`
           : 'One of the lifts, or the summed rate, is beyond the method.',

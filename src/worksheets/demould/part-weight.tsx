@@ -121,12 +121,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`m = \rho V + m_{\text{fittings}}`,
-      put: ({ wet, fittings }, r, say) =>
+      put: (r, { wet, fittings }, say) =>
         `wet: ${say(wet, 'density')} × ${say(r.volume, 'volume')} + ${say(fittings, 'mass')} = ${say(r.wet, 'mass')}`,
     },
     {
       tex: String.raw`m_{\text{now}} = m_{\text{wet}} - g\,(m_{\text{wet}} - m_{\text{dry}})`,
-      put: ({ gone }, r, say) =>
+      put: (r, { gone }, say) =>
         `${say(r.wet, 'mass')} − ${say(gone, 'ratio', { units: PERCENT, significant: 2 })} of ${say(r.wet - r.dry, 'mass')} = ${say(r.stripped, 'mass')}`,
     },
   ],

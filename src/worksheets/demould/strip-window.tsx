@@ -118,12 +118,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\sigma\,(1+r) \le \eta\, f_{28}\; e^{\,s\left(1-\sqrt{28/t_e}\right)}`,
-      put: ({ share }, { stress, window, sure }, say) =>
+      put: ({ stress, window, sure }, { share }, say) =>
         `σ = ${say(stress.low, 'stress', { units: KPA })} to ${say(stress.high, 'stress', { units: KPA })}, η = ${percent(share, say)}${share > sure ? ` and ${percent(sure, say)}` : ''}: it must bear ${say(window.needed.low, 'stress', { units: KPA })} to ${say(window.needed.high, 'stress', { units: KPA })}`,
     },
     {
       tex: String.raw`\begin{gathered}t_e = t \cdot e^{\frac{E}{R}\left(\frac{1}{293.15\,\mathrm K} - \frac{1}{T}\right)}\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\\ \text{or } E = ${ACTIVATION_ENERGY_ASTM / 1000}\end{gathered}`,
-      put: ({ now }, { pace, cold, warm, age }, say) =>
+      put: ({ pace, cold, warm, age }, { now }, say) =>
         `E in kJ/mol, t in °C, the slower of the two for the coldest and the faster for the warmest: ${age === undefined ? '' : `its ${say(now, 'time', { units: HOURS })} so far count as ${say(age, 'time', { units: HOURS, significant: 3 })}; from now on `}a day counts as ${say(DAY * pace.slow, 'time', { units: HOURS, significant: 2 })} at ${say(cold, 'temperature')} and as ${say(DAY * pace.fast, 'time', { units: HOURS, significant: 2 })} at ${say(warm, 'temperature')}`,
     },
   ],

@@ -178,12 +178,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`A = \frac{T_a}{T_t}\ \text{or}\ \frac{S_a}{S_t},\quad \bar l = \frac{A}{n},\quad \alpha = \frac{4}{\bar l}`,
-      put: (_, { found }, say) =>
+      put: ({ found }, _, say) =>
         `A = ${say(found.airContent, 'ratio', { units: PERCENT })}, mean chord ${say(found.meanChord, 'length')}, α = ${perLength(found.specificSurface, say)}`,
     },
     {
       tex: String.raw`\begin{gathered}\bar L = \frac{p}{4n}\ \left(\tfrac pA \le 4.342\right),\\ \bar L = \tfrac{3}{\alpha}\left[1.4\left(1+\tfrac pA\right)^{1/3} - 1\right]\end{gathered}`,
-      put: (_, { found }, say) =>
+      put: ({ found }, _, say) =>
         `p/A = ${formatNumber(found.pasteAirRatio, { significant: 3 })}, so the ${found.branch === 'thin-walls' ? 'first' : 'second'}: ${say(found.spacingFactor, 'length', { significant: 2 })}`,
     },
   ],

@@ -215,19 +215,19 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\rho = \frac{m}{V}`,
-      put: ({ mass }, { found }, say) =>
+      put: ({ found }, { mass }, say) =>
         `${say(mass, 'mass', { decimals: 3 })} ÷ ${say(found.volume, 'volume')} = ${say(found.density, 'density')}`,
     },
     {
       tex: String.raw`V_{\text{wrapped}} = \frac{\Delta m}{\rho_w} - \frac{m_{\text{wrapped}} - m}{\rho_{\text{film}}}`,
-      put: ({ method }, { found }, say) =>
+      put: ({ found }, { method }, say) =>
         method === 'gain' || method === 'hanging'
           ? `V = ${say(found.volume, 'volume')}, film taken off`
           : 'Only when the piece is weighed in water.',
     },
     {
       tex: String.raw`u = \frac{m - m_{\text{dry}}}{m_{\text{dry}}}`,
-      put: ({ mass }, { dry }, say) =>
+      put: ({ dry }, { mass }, say) =>
         dry?.done
           ? `(${say(mass, 'mass', { decimals: 3 })} − ${say(dry.mass, 'mass', { decimals: 3 })}) ÷ ${say(dry.mass, 'mass', { decimals: 3 })} = ${say(dry.moisture, 'ratio', { units: PERCENT })}`
           : 'Not dry, or not known to be.',

@@ -1,6 +1,7 @@
 import { gelSpaceRatio } from '../../core/finished/gel-space.ts';
 import { greatestDegree, greatestHydration, powersVolumes } from '../../core/finished/powers.ts';
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
+import { formatNumber, formatQuantity } from '../../core/quantity/format.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { unfitFoam } from '../shared/foam/foam-doubt.ts';
@@ -14,7 +15,7 @@ import { wetDensity } from '../shared/part/part-densities.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { PARTS, SETS, VolumesPlot } from './drawn/VolumesPlot.tsx';
 
-const whole = (share: number) => `${(share * 100).toFixed(0)}\u00a0%`;
+const whole = (share: number) => formatQuantity(share, 'ratio', '%', { decimals: 0 }).text;
 
 export default worksheet({
   id: 'powers-volumes',
@@ -182,13 +183,13 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered}V_{\text{gel}} = q\,g\,\alpha,\\ V_{\text{emptied}} = q\,s\,\alpha,\\ V_{\text{unhydrated}} = q\,(1-\alpha)\end{gathered}`,
-      put: (_, { paste, degree }, say) =>
-        `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)}\u00a0% of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}, by the model’s own cement of ${say(paste.reaction.cementDensity, 'density')} (yours counts in the air alone); g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
+      put: ({ paste, degree }, _, say) =>
+        `paste is ${say(1 - paste.air - paste.inert, 'ratio', { units: PERCENT, decimals: 1 })} of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}, by the model’s own cement of ${say(paste.reaction.cementDensity, 'density')} (yours counts in the air alone); g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
     },
     {
       tex: String.raw`x = \frac{0.68\,\alpha}{0.32\,\alpha + w/c + a}`,
-      put: (_, { gelSpace, mix, paste }) =>
-        `w/c = ${paste.waterCement.toFixed(3)}, a = ${((paste.air / mix.cement) * 1000).toFixed(2)}\u00a0mL of air to a gram of cement: x = ${gelSpace.toFixed(3)}`,
+      put: ({ gelSpace, mix, paste }) =>
+        `w/c = ${paste.waterCement.toFixed(3)}, a = ${formatNumber((paste.air / mix.cement) * 1000, { decimals: 2 })}\u00a0mL of air to a gram of cement: x = ${gelSpace.toFixed(3)}`,
     },
   ],
   figure: ({ result, say }) => (

@@ -235,12 +235,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`f_c \in \left[\min_i f_i(\rho),\ \max_i f_i(\rho)\right]`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `${r.relations.length} sources cover it: ${say(r.low, 'stress', { significant: 2 })} is the least of them${r.high === null ? '' : `, ${say(r.high, 'stress', { significant: 2 })} the most`}.`,
     },
     {
       tex: String.raw`f_{\text{bend}} = 0.22\ldots0.35\; f_c`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `${say(r.flexural.low, 'stress', { units: KPA, significant: 2 })} to ${say(r.flexural.high, 'stress', { units: KPA, significant: 2 })}`,
     },
   ],

@@ -181,19 +181,19 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\frac{p_2}{p_1} \le \left(\frac{2}{\gamma+1}\right)^{\gamma/(\gamma-1)} = 0.528`,
-      put: (v, { choked, upstream }) =>
+      put: ({ choked, upstream }, v) =>
         `p₂ ÷ p₁ = ${((v.after + v.atmosphere) / upstream).toFixed(3)}, absolute: ${choked ? 'choked' : 'not choked'}`,
     },
     {
       tex: String.raw`\dot m = C_d A\,\frac{p_1}{\sqrt{R\,T_1}}\sqrt{\gamma}\left(\frac{2}{\gamma+1}\right)^{\frac{\gamma+1}{2(\gamma-1)}}`,
-      put: (_, { choked, area, freeAir }, say) =>
+      put: ({ choked, area, freeAir }, _, say) =>
         choked
           ? `Cd A = ${say(area, 'area', { units: HOLE })}, so ${say(freeAir, 'flow', { units: AIR_FLOW })} of free air`
           : `Not choked, so the next line holds: ${say(freeAir, 'flow', { units: AIR_FLOW })}`,
     },
     {
       tex: String.raw`\dot m = C_d A\,\frac{p_1}{\sqrt{R\,T_1}}\sqrt{\frac{2\gamma}{\gamma-1}\left(r^{2/\gamma} - r^{(\gamma+1)/\gamma}\right)},\quad r = \frac{p_2}{p_1}`,
-      put: (_, { choked, freeAir }, say) =>
+      put: ({ choked, freeAir }, _, say) =>
         choked
           ? 'For flows that are not choked.'
           : `${say(freeAir, 'flow', { units: AIR_FLOW })} of free air, 20\u00a0°C (68\u00a0°F) and 1\u00a0bar (14.5\u00a0psi) absolute`,

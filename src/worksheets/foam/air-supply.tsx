@@ -200,12 +200,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`V_{\text{air}} = F\left(1 - \frac{1}{E}\right)\frac{p\,T_0}{p_0\,T}`,
-      put: (v, { freeAir }, say) =>
+      put: ({ freeAir }, v, say) =>
         `${say(v.foamVolume, 'volume')} of foam hold ${say(freeAir, 'volume', { units: AIR_VOLUME })} of free air: ${say(freeAir / v.foamVolume, 'count')} of the foam’s own volume`,
     },
     {
       tex: String.raw`t = \frac{V_{\text{air}}}{Q} \qquad V_{\text{held}} = \frac{V\,p_1}{p_0}\left[1 - \left(\frac{p_2}{p_1}\right)^{1/\gamma}\right]`,
-      put: (v, { making, contents }, say) =>
+      put: ({ making, contents }, v, say) =>
         `t = ${say(making.time, 'time')} at ${say(v.airFlow, 'flow', { units: AIR_FLOW })}; the receiver gives ${say(contents.fast, 'volume', { units: AIR_VOLUME })} drawn fast and ${say(contents.slow, 'volume', { units: AIR_VOLUME })} drawn slowly`,
     },
   ],

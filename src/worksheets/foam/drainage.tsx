@@ -193,14 +193,16 @@ export default worksheet({
   working: [
     {
       tex: String.raw`v(t) = \frac{t^n}{c + t^n}`,
-      put: (_, { fit }, say) =>
-        fit.supported
-          ? `v = tⁿ ÷ (c + tⁿ) with n = ${fit.exponent.value.toFixed(2)} (95\u00a0% sure between ${fit.exponent.low.toFixed(2)} and ${fit.exponent.high.toFixed(2)}) and c = ${say((fit.halfTime.value / MINUTE) ** fit.exponent.value, 'count')} for t in minutes, by least squares on ${fit.readings} readings`
-          : 'No curve of this form is fitted.',
+      put: ({ fit }, _, say) => {
+        const n = (power: number) => say(power, 'count', { decimals: 2 });
+        return fit.supported
+          ? `v = tⁿ ÷ (c + tⁿ) with n = ${n(fit.exponent.value)} (95\u00a0% sure between ${n(fit.exponent.low)} and ${n(fit.exponent.high)}) and c = ${say((fit.halfTime.value / MINUTE) ** fit.exponent.value, 'count')} for t in minutes, by least squares on ${fit.readings} readings`
+          : 'No curve of this form is fitted.';
+      },
     },
     {
       tex: String.raw`t_{50} = c^{1/n} \qquad t_{25} = (c/3)^{1/n}`,
-      put: (_, { fit }, say) =>
+      put: ({ fit }, _, say) =>
         fit.supported
           ? `t₅₀ = ${say(fit.halfTime.value, 'time')}, t₂₅ = ${say(fit.quarterTime.value, 'time')}`
           : 'No half time without a curve.',

@@ -200,21 +200,21 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\rho_f = \frac{m_{\text{full}} - m_{\text{empty}}}{V}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         r.weighed === undefined
           ? 'Assumed; nothing was weighed.'
           : `ρf = (${netWords(r.weighed.spread.mean, v.tare, say)}) ÷ ${say(r.weighed.volume, 'volume')} = ${say(r.weighed.asMade.apparent, 'density', { units: FOAM })}`,
     },
     {
       tex: String.raw`\rho_f' = \frac{m_{\text{foam}} - \rho_s V_{\text{drained}}}{V - V_{\text{drained}}}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         r.weighed && v.drained > 0
           ? `ρf′ = ${say(r.apparent, 'density', { units: FOAM })} above ${say(v.drained, 'volume', { units: SMALL_VOLUME })} of liquid`
           : 'Only when liquid stands below the foam.',
     },
     {
       tex: String.raw`V = \frac{m_{\text{water}} - m_{\text{empty}}}{\rho_w(T)}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         v.method === 'weighed' && v.vesselKnown === 'weighed'
           ? `V = (${netWords(v.filled, v.tare, say)}) ÷ water’s density at ${say(v.temperature, 'temperature')} = ${say(r.weighed!.volume, 'volume', { significant: 4 })}`
           : 'Only when the vessel is weighed full of water.',

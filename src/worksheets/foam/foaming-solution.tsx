@@ -112,12 +112,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`S = F\,\rho_f\,(1 + x) + V_0\,\rho_s`,
-      put: (v, { solution }, say) =>
+      put: ({ solution }, v, say) =>
         `S = ${say(v.foamVolume, 'volume')} of foam, ${say(v.lanceLoss, 'ratio', { units: PERCENT, significant: 2 })} for waste, ${say(v.priming, 'volume', { significant: 2 })} for priming: ${say(solution.solutionMass, 'mass')}`,
     },
     {
       tex: String.raw`W = \frac{(1 - g)\,S}{1 + k + x_s} \qquad K = (k + x_s)\,W`,
-      put: (_, { solution }, say) =>
+      put: ({ solution }, _, say) =>
         `With ${say(solution.concentrateMass / (solution.concentrateMass + solution.waterMass), 'ratio', { units: PERCENT })} of concentrate in concentrate and water by mass: water ${say(solution.waterMass, 'mass')}, concentrate ${say(solution.concentrateMass, 'mass')}`,
     },
   ],

@@ -124,12 +124,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\mu = \mu_w^{\,\alpha}\,\mu_g^{\,1-\alpha} \qquad \alpha = 1 - w + \frac{a\,b\,w\,(1-w)}{a\,w + b\,(1-w)}`,
-      put: ({ glycerol, temperature }, r, say) =>
+      put: (r, { glycerol, temperature }, say) =>
         `At ${say(temperature, 'temperature')} and w = ${glycerol.toFixed(3)} by mass: μ = ${say(r.viscosity, 'viscosity')}, ${r.thickening.toFixed(3)} times that of water`,
     },
     {
       tex: String.raw`\rho = \left[1 + A \sin(w^{1.31}\pi)^{0.81}\right]\left(\frac{w}{\rho_g} + \frac{1-w}{\rho_w}\right)^{-1}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `ρ = ${say(r.density, 'density', { units: WEIGHT, significant: 5 })}; glycerol is ${say(r.byVolume, 'ratio', { units: PERCENT })} of the parts by volume`,
     },
   ],

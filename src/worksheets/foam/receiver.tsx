@@ -135,12 +135,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t_{\text{warm}} = \tau \ln\frac{p_0}{p} \qquad t_{\text{cold}} = \frac{2\tau}{\gamma-1}\left[\left(\frac{p_0}{p}\right)^{\frac{\gamma-1}{2\gamma}} - 1\right]`,
-      put: (v, { slow, fast }, say) =>
+      put: ({ slow, fast }, v, say) =>
         `In all ${say(slow, 'time')} kept warm, ${say(fast, 'time')} cooling${v.low < chokingAt(v) ? `; by these formulas down to ${say(chokingAt(v), 'pressure', { units: GAUGE, significant: 2 })}, below which it is no longer choked, and the rest summed` : ''}`,
     },
     {
       tex: String.raw`E = 2.5\,p\,V\left[1 - \left(\frac{p_a}{p}\right)^{0.286}\right]`,
-      put: (v, { stored }, say) =>
+      put: ({ stored }, v, say) =>
         `${say(v.vessel, 'volume')} at ${say(v.full, 'pressure', { units: GAUGE })} by the gauge hold ${say(stored.isentropic, 'energy')}`,
     },
   ],

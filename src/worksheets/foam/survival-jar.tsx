@@ -189,7 +189,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`g(t) = \frac{1}{\rho(t)} - \frac{1}{\rho_\infty}`,
-      put: (_, { gasless, first, last }, say) => {
+      put: ({ gasless, first, last }, _, say) => {
         const [one, unit] = { metric: ['kilogram', 'kg'], us: ['pound', 'lb'] }[say.system];
         const gas = ({ density }: typeof first) =>
           say(fromUnit(1, 'mass', unit!) * (1 / density - 1 / gasless), 'volume', {
@@ -200,8 +200,8 @@ export default worksheet({
     },
     {
       tex: String.raw`\frac{g(t)}{g(0)} = e^{-k t}`,
-      put: (_, { survival, perMinute }, say) =>
-        `k = ${(survival.rate * MINUTE).toPrecision(2)} a minute by least squares on the logarithms, so ${say(perMinute, 'ratio', { units: PERCENT, significant: 2 })} of the gas is lost each minute`,
+      put: ({ survival, perMinute }, _, say) =>
+        `k = ${say(survival.rate * MINUTE, 'count', { significant: 2 })} a minute by least squares on the logarithms, so ${say(perMinute, 'ratio', { units: PERCENT, significant: 2 })} of the gas is lost each minute`,
     },
   ],
   figure: ({ result, say }) => (

@@ -207,12 +207,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`v = \frac{1}{1 + (t_{50}/t)^n} \qquad \rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s}`,
-      put: (v, { now }, say) =>
+      put: ({ now }, v, say) =>
         `v = ${say(now.lost, 'ratio', { units: PERCENT, significant: 2 })}; foam ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${still(now) ? say(now.foam.density, 'density', { units: FOAM }) : 'none'} then`,
     },
     {
       tex: String.raw`\rho = \frac{m_b + \rho_f' F}{m_b/\rho_b + F}`,
-      put: (v, { now }, say) =>
+      put: ({ now }, v, say) =>
         `ρ = ${still(now) ? say(now.liquidStays, 'density') : '—'} ${{ whole: 'with all the foam that is left', volume: 'with the planned volume of it', mass: 'with the planned weight of it' }[v.dose]}; planned ${say(v.target, 'density')}`,
     },
   ],

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { $foamClock, clearClock, startClock } from '../../bench/clock.ts';
 import { notify, withdraw } from '../../bench/notices.ts';
+import { reportFault } from '../../bench/records/database.ts';
 import { recordToWeigh, weighedAnew } from '../../bench/records/from-bench.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
@@ -193,7 +194,10 @@ function useListed(wanted: boolean): readonly BatchRecord[] | undefined {
         if (!late) setRecords(listed.records);
       })
       // A batch can be begun all the same; it says so itself when nothing can be stored.
-      .catch(() => setRecords([]));
+      .catch((error: unknown) => {
+        reportFault(error);
+        if (!late) setRecords([]);
+      });
     return () => {
       late = true;
       setRecords(undefined);

@@ -1,3 +1,4 @@
+import { useEffect, useMemo } from 'preact/hooks';
 import { pageAt } from '../../bench/page-at.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
@@ -7,22 +8,27 @@ import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { NEAR_ENOUGH } from '../shared/mix/near-enough.ts';
+import { PERCENT } from '../shared/words/amounts.ts';
 import { StrengthPoints } from './compare/StrengthPoints.tsx';
 import { signedTenths } from './compare/signed-percent.ts';
 import { lastingChange } from './records/lasting-change.ts';
-import { type LessonLearned, refreshLearned } from './records/lessons.ts';
+import { type LessonLearned, learnFrom, storeLearned } from './records/lessons.ts';
 import { oddsOf, timesIn100 } from './records/record-odds.ts';
 import { nameOf } from './records/record-words.ts';
 import { useRecords } from './records/use-records.ts';
 
 /** How each lesson is said: its name, and its numbers as text. */
 const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; unit: string }>> = {
-  survival: { name: 'Foam that survives', of: (x) => (x * 100).toFixed(0), unit: '%' },
+  survival: {
+    name: 'Foam that survives',
+    of: (x) => formatNumber(x * 100, { decimals: 0 }),
+    unit: '%',
+  },
   drift: { name: 'Foam density, change in 10\u00a0min', of: signedTenths, unit: '%' },
-  settling: { name: 'Settling', of: (x) => (x * 100).toFixed(1), unit: '%' },
+  settling: { name: 'Settling', of: (x) => formatNumber(x * 100, { decimals: 1 }), unit: '%' },
   stripAge: {
     name: 'Came out clean at, age at 20\u00a0°C (68\u00a0°F)',
-    of: (x) => (x / HOUR).toFixed(0),
+    of: (x) => formatNumber(x / HOUR, { decimals: 0 }),
     unit: 'h',
   },
   strength: {
@@ -54,8 +60,12 @@ const together = (text: string) => text.replaceAll(' ', '\u00a0');
 export default function LearnedFromBatches() {
   const say = speaker(useUnits());
   const [loaded] = useRecords();
-  if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
   const records = loaded.is === 'there' ? loaded.listed.records : [];
+  const found = useMemo(() => learnFrom(records), [loaded]);
+  useEffect(() => {
+    if (loaded.is === 'there') storeLearned(found);
+  }, [found]);
+  if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
   if (records.length === 0)
     return (
       <p class="note">
@@ -63,7 +73,7 @@ export default function LearnedFromBatches() {
         of this chapter.
       </p>
     );
-  const { lessons, invented, used } = refreshLearned(records);
+  const { lessons, invented, used } = found;
   return (
     <div class="records learned">
       {invented && (
@@ -146,10 +156,11 @@ function Odds({
       A batch like “{nameOf(last)}”, at {say(odds.target, 'density')}, lands within{' '}
       {100 * NEAR_ENOUGH}&nbsp;% of it <strong>{timesIn100(odds.before)}</strong> when its foam is
       reckoned as if all of it lived, and <strong>{timesIn100(odds.after)}</strong> when it is
-      reckoned with your {(learned.estimate * 100).toFixed(0)}&nbsp;%. Errors of weighing are within
-      both: your share was found by such weighings. Reckoned so, leave the target as it is: a mean
-      error of landing, on <a href={pageAt('batch-records/compare/')}>Batches side by side</a>, is
-      mostly this same foam, and one cure is enough.
+      reckoned with your {say(learned.estimate, 'ratio', { units: PERCENT, decimals: 0 })}. Errors
+      of weighing are within both: your share was found by such weighings. Reckoned so, leave the
+      target as it is: a mean error of landing, on{' '}
+      <a href={pageAt('batch-records/compare/')}>Batches side by side</a>, is mostly this same foam,
+      and one cure is enough.
     </p>
   );
 }

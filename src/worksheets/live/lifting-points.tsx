@@ -6,7 +6,7 @@ import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { demo } from '../demo.ts';
 import { HandlingShape } from '../demould/drawn/HandlingShape.tsx';
-import { KPA } from '../shared/words/amounts.ts';
+import { KPA, PERCENT } from '../shared/words/amounts.ts';
 
 const { length, width, thickness } = demo.slab;
 const slab = { length, width, depth: thickness, density: demo.wetDensity };
@@ -23,7 +23,7 @@ export default function LiftingPoints() {
   const [share, setShare] = useState<number>(0.1);
   const { load, stress } = stretched(share);
   const least = stretched(BEST_SUPPORT_FRACTION).stress;
-  const words = `${(share * 100).toFixed(0)}\u00a0% of the length in from each end`;
+  const words = `${say(share, 'ratio', { units: PERCENT, decimals: 0 })} of the length in from each end`;
   const tension = `Tension as it is carried ${say(stress, 'stress', { units: KPA })}: ${(stress / least).toFixed(1)} times the least that two holds can do.`;
   return (
     <div class="home-bucket">

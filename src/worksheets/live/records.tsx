@@ -28,8 +28,8 @@ export default function Records() {
     performance.measure('batches-listed', 'batches-asked');
     // Learning waits until the list stands.
     const timer = setTimeout(async () => {
-      const { refreshLearned } = await import('./records/lessons.ts');
-      refreshLearned(records);
+      const { learnFrom, storeLearned } = await import('./records/lessons.ts');
+      storeLearned(learnFrom(records));
     }, 200);
     return () => clearTimeout(timer);
   }, [loaded]);

@@ -124,12 +124,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`w = \frac{1 + s - \rho\left(\frac{1}{\rho_c} + \frac{s}{\rho_s}\right)}{\rho/\rho_w - 1}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `w = (1 + ${v.sandCement} − ${say(r.measured / (1 - v.air), 'density', { significant: 4 })} × volume of the solids in a kilogram of cement) ÷ (density over water’s − 1) = ${r.check.waterCement.toFixed(3)}`,
     },
     {
       tex: String.raw`\Delta W = (w_0 - w)\,C \qquad \Delta C = \left(\frac{w}{w_0} - 1\right) C`,
-      put: (v, { check, aim, off }, say) =>
+      put: ({ check, aim, off }, v, say) =>
         off > 0
           ? `ΔC = (${check.waterCement.toFixed(4)} ÷ ${Number(aim.toFixed(4))} − 1) × ${say(v.cement, 'mass', { significant: 4 })} = ${say(check.addCement, 'mass', { units: SMALL_MASS })}`
           : `ΔW = (${Number(aim.toFixed(4))} − ${check.waterCement.toFixed(4)}) × ${say(v.cement, 'mass', { significant: 4 })} = ${say(check.addWater, 'mass', { units: SMALL_MASS })}`,

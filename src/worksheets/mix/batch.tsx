@@ -111,7 +111,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\frac{1}{\rho_b} = \sum \frac{x_i}{\rho_i} \qquad V(1-\varphi) = C\left(\frac{1}{\rho_b} + \frac{w}{\rho_w} + \sum\frac{r_i}{\rho_i}\right) + F`,
-      put: (_, { design: { volumes: v, binder } }, say) =>
+      put: ({ design: { volumes: v, binder } }, _, say) =>
         `Volume: ${(Object.keys(v) as (keyof typeof v)[])
           .filter((name) => v[name] > 0)
           .map(
@@ -122,7 +122,7 @@ export default worksheet({
     },
     {
       tex: String.raw`W_{\text{pour}} = w\,C - \frac{S\,(m - a)}{1 + a} - d\,q\,C`,
-      put: (_, { design: d }, say) =>
+      put: ({ design: d }, _, say) =>
         `Water to pour: ${say(d.mix.water, 'mass')} − ${say(d.broughtByFillers, 'mass')} with sand and filler − ${say(d.broughtByAdmixture, 'mass')} with the admixture = ${say(d.waterToAdd, 'mass')}`,
     },
   ],

@@ -74,7 +74,7 @@ export function benchRows(
   const columns = correctionColumns(cells, say);
   return table.map((row, i) => {
     const line = [
-      `${inUnit(row.reading).toFixed(decimals)}\u00a0${unit}`,
+      say(row.reading, 'mass', { units: SCALE, decimals }),
       say(row.density, 'density'),
     ];
     const { fix, instead, first } = cells[i]!;

@@ -2,7 +2,7 @@ import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { DRAINS, drains, howItDrains } from '../shared/foam/drains.ts';
 import { zeroed } from '../shared/foam/foam-vessel.ts';
-import { foamDensityField } from '../shared/mix/recipe.ts';
+import { foamDensityField, targetDensity } from '../shared/mix/recipe.ts';
 import { weighingBucket } from '../shared/mix/weighing-bucket.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
@@ -38,14 +38,7 @@ export const bucketsFields = {
   }),
   tare: { ...weighingBucket.tare, help: 'Its ± is taken for that of each full bucket too.' },
   vessel: weighingBucket.vessel,
-  target: number('density', {
-    label: 'Target wet density',
-    example: '600 kg/m3',
-    min: '0 kg/m3',
-    aboveMin: true,
-    max: '4000 kg/m3',
-    takes: 'mix.planned',
-  }),
+  target: targetDensity,
   age: number('time', {
     label: 'Age of the foam to be added',
     help: 'Since it left the lance; poured off the liquid that has drained from it.',

@@ -146,12 +146,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\bar\rho = \frac{\sum M_i}{\sum M_i/\rho_i}`,
-      put: (_, { all }, say) =>
+      put: ({ all }, _, say) =>
         `ρ = ${say(all.mass, 'mass')} ÷ ${say(all.volume, 'volume')} = ${say(all.density, 'density')}`,
     },
     {
       tex: String.raw`\rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s} \qquad F = \frac{M - \rho_t V}{\rho_t - \rho_f'}`,
-      put: (v, { foam, share }, say) =>
+      put: ({ foam, share }, v, say) =>
         `foam: ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid gone, ${share < DRAINED.all ? say(foam.density, 'density', { units: FOAM }) : 'none'} now`,
     },
   ],

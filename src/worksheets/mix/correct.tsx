@@ -211,12 +211,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\rho = \frac{m_{\text{full}} - m_{\text{empty}}}{V_{\text{bucket}}}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `ρ = (${netWords(v.full, v.tare, say)}) ÷ ${say(v.vessel, 'volume')} = ${say(r.measured, 'density')}`,
     },
     {
       tex: String.raw`F = \frac{M - \rho_t M/\rho}{\rho_t - \rho_f} \qquad B = \frac{\rho_t M/\rho - M}{1 - \rho_t/\rho_b}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         r.fix.action === 'leave'
           ? `ρ is within ${say(r.tolerance, 'density', { significant: 2 })} of ρt = ${say(v.target, 'density')}: near enough, and nothing is added.`
           : r.fix.action === 'add-base-mix'

@@ -12,7 +12,7 @@ import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/f
 import { unfitFoam } from '../shared/foam/foam-doubt.ts';
 import { BATCH_VOLUME } from '../shared/mix/batch-volume.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
-import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { foamDensityField, sandCement, targetDensity, waterCement } from '../shared/mix/recipe.ts';
 import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { withoutMoney } from '../shared/words/spelt.ts';
@@ -97,15 +97,7 @@ export default worksheet({
       max: '2 t',
       folded: true,
     }),
-    density: number('density', {
-      label: 'Wet density',
-      example: '600 kg/m3',
-      min: '0 kg/m3',
-      aboveMin: true,
-      max: '4000 kg/m3',
-      takes: 'mix.planned',
-      folded: true,
-    }),
+    density: { ...targetDensity, label: 'Wet density', folded: true },
     waterCement: { ...waterCement, folded: true },
     counts,
     sandCement: { ...sandCement, folded: true },
@@ -216,7 +208,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`K = \sum m_i\,k_i \qquad k_{\text{part}} = \frac{K}{n}`,
-      put: (v, r) =>
+      put: (r, v) =>
         `K = ${
           r.lines
             .filter(({ cost }) => cost > 0)

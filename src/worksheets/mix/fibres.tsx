@@ -129,7 +129,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`m = \varphi\,\rho_\varphi\,V`,
-      put: (v, { share, dose }, say) =>
+      put: ({ share, dose }, v, say) =>
         `m = ${say(share, 'ratio', { units: PERCENT })} × ${say(FIBRES[v.kind].density, 'density')} × ${say(v.volume, 'volume')} = ${say(dose.mass, 'mass', { units: SMALL_MASS })}`,
     },
   ],

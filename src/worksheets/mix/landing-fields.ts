@@ -5,7 +5,7 @@ import { slide } from '../../islands/parts/Slider.tsx';
 import { foamShare } from '../shared/foam/foam-share.ts';
 import { FOAM_VESSEL } from '../shared/foam/foam-vessel.ts';
 import { NEAR_ENOUGH } from '../shared/mix/near-enough.ts';
-import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { foamDensityField, sandCement, targetDensity, waterCement } from '../shared/mix/recipe.ts';
 import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
 import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 
@@ -13,14 +13,7 @@ import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 export const SUPPLY_BAND = 50;
 
 export const landingFields = {
-  target: number('density', {
-    label: 'Target wet density',
-    example: '600 kg/m3',
-    min: '0 kg/m3',
-    aboveMin: true,
-    max: '4000 kg/m3',
-    takes: 'mix.planned',
-  }),
+  target: targetDensity,
   foamDensity: foamDensityField,
   foamScale: number('mass', {
     label: 'The foam is weighed to ±',

@@ -236,12 +236,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\rho = \frac{C + W + S + \rho_f F}{C/\rho_c + W/\rho_w + S/\rho_s + F - \ell\,F\,(1 - \rho_f/\rho_w)}`,
-      put: (_, { found }, say) =>
+      put: ({ found }, _, say) =>
         `ρ = ${say(found.wetDensity.value, 'density')} from the readings as they stand; the trials’ mean is ${say(found.wetDensity.trials.mean, 'density')}`,
     },
     {
       tex: String.raw`u^2(\rho) = \sum_i \sum_j c_i\,c_j\,r_{ij}\,u_i\,u_j \qquad c_i = \frac{\partial \rho}{\partial x_i}`,
-      put: (_, { found }, say) =>
+      put: ({ found }, _, say) =>
         `u = ${say(found.wetDensity.first, 'density', { significant: 3 })} to first order, where the trials give ${say(found.wetDensity.trials.sd, 'density', { significant: 3 })}; yield ${say(found.yield.first, 'volume', { significant: 3 })} and ${say(found.yield.trials.sd, 'volume', { significant: 3 })}, oven-dry density ${say(found.ovenDryDensity.first, 'density', { significant: 3 })} and ${say(found.ovenDryDensity.trials.sd, 'density', { significant: 3 })}`,
     },
   ],

@@ -71,7 +71,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`m = d\,C_{\text{all}} \qquad d \le 10\,\%`,
-      put: (v, { dose }, say) =>
+      put: ({ dose }, v, say) =>
         `m = ${say(v.share, 'ratio', { units: PERCENT })} × ${say(v.cement, 'mass')} = ${say(dose.mass, 'mass', { units: SMALL_MASS })}`,
     },
   ],

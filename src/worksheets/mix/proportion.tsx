@@ -51,12 +51,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`C\left(1 + \tfrac{w}{c} + \tfrac{s}{c}\right) + \rho_f F = \rho V`,
-      put: (v, { mix }, say) =>
+      put: ({ mix }, v, say) =>
         `Mass: ${say(mix.cement, 'mass')} × ${(1 + mix.waterCementBase + v.sandCement).toFixed(3)} + ${say(v.foamDensity, 'density', { units: FOAM })} × ${say(mix.foamVolume, 'volume')} = ${say(mix.mass, 'mass')}`,
     },
     {
       tex: String.raw`C\left(\tfrac{1}{\rho_c} + \tfrac{w/c}{\rho_w} + \tfrac{s/c}{\rho_s}\right) + F = V`,
-      put: (_, { mix }, say) =>
+      put: ({ mix }, _, say) =>
         `Volume: base mix ${say(mix.baseVolume, 'volume')} + foam as it is left ${say(mix.volume - mix.baseVolume, 'volume')} = ${say(mix.volume, 'volume')}`,
     },
   ],

@@ -126,7 +126,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\rho_{\text{dry}} = \frac{1.2\,C + A}{V}`,
-      put: ({ sandCement }, { mix }, say) =>
+      put: ({ mix }, { sandCement }, say) =>
         `ρdry = 1.2 × ${say(mix.cement / mix.volume, 'density')} + ${say((sandCement * mix.cement) / mix.volume, 'density')} = ${say(mix.ovenDryDensity, 'density')}. A fifth of the cement’s mass stays as bound water.`,
     },
   ],

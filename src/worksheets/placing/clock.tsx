@@ -150,7 +150,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t_{\text{foam}} = t_{\text{lance}} + t_{\text{blend}} \le t_{\text{lasts}}`,
-      put: (v, { oldest }, say) =>
+      put: ({ oldest }, v, say) =>
         `oldest foam ${say(oldest, 'time')}, against ${say(v.latest, 'time')}`,
     },
   ],

@@ -202,12 +202,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`p = \rho\,g\,h \qquad R = \tfrac12\,\rho\,g\,h^2\,b \quad\text{at}\quad \tfrac{h}{3}`,
-      put: (v, { push }, say) =>
+      put: ({ push }, v, say) =>
         `p = ${say(v.density, 'density')} × g × ${say(v.depth, 'length')} = ${say(push.pressure, 'pressure', { units: ON_FORM })}; R = ${say(push.resultant, 'force', { units: NEWTON })}`,
     },
     {
       tex: String.raw`\delta = k_\delta\,\frac{p\,L^4}{E\,t^3/12} \qquad \sigma = k_m\,\frac{p\,L^2}{t^2/6}`,
-      put: (_, { bent, bulges, beam, limits, longest, span }, say) =>
+      put: ({ bent, bulges, beam, limits, longest, span }, _, say) =>
         `δ ${bulges ? `= ${say(bent.deflection, 'length', { significant: 2 })}` : `< ${say(LEAST_BULGE, 'length', { plain: true, significant: 1 })}`} over a span of ${say(span, 'length')}, limit span ÷ ${Math.round(1 / limits.share)}${beam ? `; the longest span is set by its ${longest.by}` : ''}`,
     },
   ],

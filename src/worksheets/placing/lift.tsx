@@ -160,12 +160,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\rho(p) = \frac{\rho_0}{1 - \varphi + \varphi\,p_0/p} \qquad \frac{dp}{dz} = \rho\,g`,
-      put: (_, { gas, profile }, say) =>
+      put: ({ gas, profile }, _, say) =>
         `φ = ${say(gas, 'ratio', { units: PERCENT })} gas; ${say(profile.pressure, 'pressure')} at the bottom makes it ${say(profile.bottom, 'density', { significant: 4 })}`,
     },
     {
       tex: String.raw`(1-\varphi)\left(\frac{p}{p_0} - 1\right) + \varphi \ln\frac{p}{p_0} = \frac{\rho_0\,g\,z}{p_0}`,
-      put: (v, { plain, profile }, say) =>
+      put: ({ plain, profile }, v, say) =>
         `right side ${(plain / v.atmosphere).toPrecision(3)}; a liquid that does not give would press ${say(plain, 'pressure')}, this one ${say(profile.pressure, 'pressure')}`,
     },
   ],

@@ -152,7 +152,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`V = \sum n\,V_{\text{piece}}\,(1+s)(1+x)`,
-      put: ({ pieces, settling, waste }, r, say) =>
+      put: (r, { pieces, settling, waste }, say) =>
         `V = (${pieces.map((row, i) => `${row.count} × ${say(r.each[i]!, 'volume')}`).join(' + ')}) × ${(1 + settling).toFixed(2)} × ${(1 + waste).toFixed(2)} = ${say(r.total, 'volume')}`,
     },
   ],

@@ -116,7 +116,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`V = n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}})\,(1+s)(1+x)`,
-      put: (v, { each, total }, say) =>
+      put: ({ each, total }, v, say) =>
         `V = ${v.count} × (${say(each.gross, 'volume')} − ${say(each.cores, 'volume')}) × ${(1 + v.settling).toFixed(2)} × ${(1 + v.waste).toFixed(2)} = ${say(total, 'volume')}`,
     },
   ],

@@ -154,16 +154,16 @@ export default worksheet({
   working: [
     {
       tex: String.raw`V = \frac{M}{\rho}, \qquad M = C + W + S + \rho_f F`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `V = ${say(r.massIn, 'mass', scaleReads(r.massIn, say))} ÷ ${say(r.wetDensity, 'density')} = ${say(r.yield, 'volume')}`,
     },
     {
       tex: String.raw`V_0 = \frac{C}{\rho_c} + \frac{W}{\rho_w} + \frac{S}{\rho_s} + \frac{\rho_f F}{\rho_w}`,
-      put: (_, r, say) => `V₀ = ${say(r.airless, 'volume')}, all but the gas`,
+      put: (r, _, say) => `V₀ = ${say(r.airless, 'volume')}, all but the gas`,
     },
     {
       tex: String.raw`\text{survival} = \frac{V - V_0}{F\,(1 - \rho_f/\rho_w)}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         r.tells()
           ? `survival = ${say(r.gasFound, 'volume')} ÷ ${say(r.gasIn, 'volume')} = ${say(r.survival, 'ratio', { units: PERCENT })}`
           : 'survival: not by such readings',

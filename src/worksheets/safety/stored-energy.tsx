@@ -157,17 +157,17 @@ export default worksheet({
   working: [
     {
       tex: String.raw`E = 2.5\,pV\left[1 - \left(\tfrac{p_a}{p}\right)^{0.286}\right]`,
-      put: ({ vessel, gauge, ambient }, { held }, say) =>
+      put: ({ held }, { vessel, gauge, ambient }, say) =>
         `p = ${say(gauge + ambient, 'pressure', { units: BAR })} absolute, V = ${say(vessel, 'volume')}: E = ${say(held.isentropic, 'energy')}`,
     },
     {
       tex: String.raw`\begin{gathered}E_T = pV\left[\ln\tfrac{p}{p_a} - 1 + \tfrac{p_a}{p}\right],\\ E_B = \frac{(p-p_a)V}{\gamma-1}\end{gathered}`,
-      put: (_, { held }, say) =>
+      put: ({ held }, _, say) =>
         `${say(held.isothermal, 'energy')} and ${say(held.brode, 'energy')}`,
     },
     {
       tex: String.raw`R = 20\,(2\,m_{\text{TNT}})^{1/3} \ge 30\ \text{m}`,
-      put: (_, { held, distance }, say) =>
+      put: ({ held, distance }, _, say) =>
         `m = ${say(held.tnt, 'mass', { units: SMALL_MASS, significant: 3 })}: ${say(distance.scaled, 'length', { units: DISTANCE, significant: 3 })} by the rule${distance.floor === undefined ? ', and beyond the energies the standard covers' : `, ${say(distance.floor, 'length', { units: DISTANCE, significant: 2 })} by its floor`}`,
     },
   ],

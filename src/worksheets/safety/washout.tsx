@@ -143,12 +143,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`[\mathrm{OH^-}] = 10^{\,\mathrm{pH}-\mathrm{p}K_w}\ \text{mol/L}`,
-      put: ({ volume, pH, temperature }, { clear, pKw }, say) =>
+      put: ({ clear, pKw }, { volume, pH, temperature }, say) =>
         `pKw is ${pKw.toFixed(2)} at ${say(temperature, 'temperature')}. pH ${pH.toFixed(2)} in ${say(volume, 'volume')}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
     },
     {
       tex: String.raw`\begin{gathered}\mathrm{CO_2 + 2\,OH^- \to CO_3^{2-} + H_2O}\\ \mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,
-      put: (_, { clear, muddy }, say) =>
+      put: ({ clear, muddy }, _, say) =>
         `÷ 3\u00a0×\u00a0210\u00a0g/mol of citric acid monohydrate: ${say(clear.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}; with ${say(muddy.hydroxide.reserve, 'count', { significant: 3 })}\u00a0mol from the solids, ${say(muddy.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}. ÷ 2\u00a0×\u00a044\u00a0g/mol of carbon dioxide: ${say(clear.carbonDioxide, 'mass', { units: SMALL_MASS, significant: 2 })}; with those of the solids, ${say(muddy.carbonDioxide, 'mass', { units: SMALL_MASS, significant: 2 })}`,
     },
   ],

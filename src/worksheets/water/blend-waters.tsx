@@ -181,7 +181,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`x_2 = \frac{c_1 - c_{\text{wanted}}}{c_1 - c_2}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         r.values.length > 2
           ? `As much of the first as the target allows, cut with the one other that does it in the smallest amount: ${r.fractions.map((f, i) => `${r.names[i]} ${say(f, 'ratio', { units: PERCENT })}`).join(', ')}.`
           : v.of === 'hardness'
@@ -190,7 +190,7 @@ export default worksheet({
     },
     {
       tex: String.raw`\mathrm{pH} = f\!\left(\textstyle\sum x_i A_i,\ \sum x_i C_i,\ \sum x_i \mathrm{Ca}_i,\ T\right)`,
-      put: (_, r) => {
+      put: (r) => {
         const pH = r.pH();
         return pH
           ? `Alkalinity, carbon and ions averaged, then solved: pH ${pH.solved.toFixed(2)} (the average of the pH values is ${pH.averaged.toFixed(2)}).`

@@ -148,12 +148,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\mathrm{Ca^{2+}} + 2\,\mathrm{HCO_3^-} \rightarrow \mathrm{CaCO_3} + \mathrm{CO_2} + \mathrm{H_2O}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `CO₂ leaves until the water rests with air; ${say(r.removed, 'hardness')} of calcium comes out before calcite is just saturated.`,
     },
     {
       tex: String.raw`H_{\text{rest}} = H - \min(H,\ A)`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `The textbook’s sum, which takes all the carbonate hardness for gone: ${say(r.textbook, 'hardness', { significant: 2 })}.`,
     },
   ],

@@ -169,14 +169,14 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\mathrm{SI} = \log_{10}\frac{a_{\mathrm{Ca^{2+}}}\,a_{\mathrm{CO_3^{2-}}}}{K_{\mathrm{calcite}}(T)}`,
-      put: (_, r) =>
+      put: (r) =>
         r.index === undefined
           ? 'Calcium or carbonate is absent: there is no product to compare.'
           : `log a(Ca²⁺) = ${log10(r.water.lnActivity.calcium)}, log a(CO₃²⁻) = ${log10(r.water.lnActivity.carbonate)}, SI = ${figure(r.index)}`,
     },
     {
       tex: String.raw`\mathrm{LI} = \mathrm{pH} - \mathrm{pH_s}`,
-      put: (_, r) => {
+      put: (r) => {
         const at = r.saturationPH();
         return at === undefined
           ? 'Between pH 4 and 11 this water is never just saturated.'
@@ -185,7 +185,7 @@ export default worksheet({
     },
     {
       tex: String.raw`\begin{aligned} \mathrm{pH_s} \approx{} & 9.3 + \tfrac{\log S - 1}{10} \\ & + 34.55 - 13.12\log(t + 273) \\ & - (\log C - 0.4) - \log A \end{aligned}`,
-      put: (_, r) =>
+      put: (r) =>
         r.field
           ? `With dissolved solids S, calcium C and alkalinity A in mg/L (C and A as CaCO₃): pHs = ${r.field.saturationPH.toFixed(2)}, index ${figure(r.field.index)}`
           : 'The field formula wants calcium, alkalinity and dissolved solids above nought.',

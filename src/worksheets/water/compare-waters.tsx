@@ -183,14 +183,14 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\frac{R_{\text{test}}}{R_{\text{control}}} \ge 0.90`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         v.testStrength === undefined || v.controlStrength === undefined
           ? 'Strengths are still missing.'
           : `${say(v.testStrength, 'stress')} ÷ ${say(v.controlStrength, 'stress')} = ${say(over(r.test.strength, r.control.strength)!, 'ratio', { units: PERCENT })}`,
     },
     {
       tex: String.raw`\left|\,t_{\text{test}} - t_{\text{control}}\right| \le 0.25\,t_{\text{control}}`,
-      put: (v, _, say) =>
+      put: (_, v, say) =>
         v.testInitial === undefined || v.controlInitial === undefined
           ? 'Initial sets are still missing.'
           : `Initial set: ${say(Math.abs(v.testInitial - v.controlInitial), 'time')} apart, ${say(COMPARISON.en1008.within * v.controlInitial, 'time')} allowed by EN 1008; 60\u00a0min earlier to 90\u00a0min later by ASTM C1602.`,

@@ -140,7 +140,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\mathrm{Na_2O_{eq}} = 1.348\,\mathrm{Na} + 0.658 \times 1.205\,\mathrm{K}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         r.alkalies === undefined || v.sodium === undefined || v.potassium === undefined
           ? 'Wants both sodium and potassium.'
           : `1.348 × ${say(v.sodium, 'concentration', READ)} + 0.793 × ${say(v.potassium, 'concentration', READ)} = ${say(r.alkalies, 'concentration')}`,

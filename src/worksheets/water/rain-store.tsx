@@ -162,7 +162,7 @@ export default worksheet({
   working: [
     {
       tex: String.raw`V = A\,(h - h_{\text{first}})\,k`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `${say(v.roof, 'area')} × (${say(v.rain, 'length')} − ${say(v.firstFlush, 'length')}) × ${say(v.runOff, 'ratio', { units: PERCENT })} = ${say(r.caught, 'volume')}`,
     },
   ],

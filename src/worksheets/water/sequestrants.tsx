@@ -147,12 +147,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`m = H\,V\,M`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${say(SEQUESTRANTS[v.agent].molarMass, 'mass', { units: { metric: 'g', us: 'g' }, significant: 4 })} a mole × ${say(r.volume, 'volume')} = ${say(r.mass, 'mass', { units: SMALL_MASS })}`,
     },
     {
       tex: String.raw`s = \frac{H\,M\,(w/c)}{\rho_w}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `Water to cement ${say(r.ratio, 'count', { significant: 3 })}: ${say(r.shareOfCement, 'ratio', { units: PERCENT, significant: 2 })} of the cement.`,
     },
   ],

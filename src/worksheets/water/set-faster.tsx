@@ -105,12 +105,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`s = H\,M_{\mathrm{CaCl_2}}\,\frac{w/c}{\rho_w}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}\u00a0×\u00a0110.98\u00a0g/mol × ${say(v.waterCement, 'count')} = ${say(r.shareOfCement, 'ratio', { units: PERCENT })} of the cement`,
     },
     {
       tex: String.raw`\Delta T = s \times \frac{11\ {}^\circ\mathrm{F}}{1\ \%} \qquad \frac{t}{t_0} = \left(\tfrac34\right)^{\Delta T / 10\ {}^\circ\mathrm{F}}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `${say(r.warmth, 'temperatureDifference', { significant: 1 })} warmer, so the set is ${say(1 - r.setFactor, 'ratio', { units: PERCENT, significant: 2 })} shorter.`,
     },
   ],
@@ -123,7 +123,7 @@ export default worksheet({
     const limit = 100 * CHLORIDE_LIMIT;
     return (
       <Plot
-        words={`At ${say(v.hardness, 'hardness')} the hardness would be ${(100 * r.shareOfCement).toFixed(3)}\u00a0% of the cement as calcium chloride; the usual greatest dose of CaCl₂ is ${limit}\u00a0%, half of that ${limit / 2}\u00a0%.`}
+        words={`At ${say(v.hardness, 'hardness')} the hardness would be ${say(r.shareOfCement, 'ratio', { units: PERCENT, decimals: 3 })} of the cement as calcium chloride; the usual greatest dose of CaCl₂ is ${limit}\u00a0%, half of that ${limit / 2}\u00a0%.`}
         caption="Hardness as if it were calcium chloride, in per cent of the cement, on the scale of a dose."
         x={[0, shown(end)]}
         y={[0, Math.max(limit * 1.15, share(end))]}

@@ -1,3 +1,4 @@
+import { formatNumber } from '../../core/quantity/format.ts';
 import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import { EMPIRICAL_SOAP_LOSS, SOAPS, soapLeft, soapLost } from '../../core/water/soap.ts';
 import { choice, number } from '../../islands/fields.ts';
@@ -167,12 +168,12 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered} \mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \\ m = 2\,H\,M \end{gathered}`,
-      put: (v, r, say) =>
-        `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${(SOAPS[v.soap] * 1000).toFixed(1)}\u00a0g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: IN_SOLUTION })}`,
+      put: (r, v, say) =>
+        `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${formatNumber(SOAPS[v.soap] * 1000, { decimals: 1 })}\u00a0g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: IN_SOLUTION })}`,
     },
     {
       tex: String.raw`m_{\text{house}} = 12\,H\,M_{\mathrm{CaCO_3}}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `${EMPIRICAL_SOAP_LOSS} × ${say(v.hardness, 'hardness')} = ${say(r.yours.lost.empirical, 'concentration', { units: IN_SOLUTION })}`,
     },
   ],

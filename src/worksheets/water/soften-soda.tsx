@@ -9,8 +9,9 @@ import {
   sodaMass,
   sodaMixUp,
 } from '../../core/water/soften/washing-soda.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SMALL_MASS } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
@@ -38,7 +39,28 @@ const BY_SODA = 0.5;
 const WEIGHABLE = 0.005;
 /** A hardness that passes another by no more than this factor is no other. A choice. */
 const ABOUT = 1.03;
+/** What soda can do for a water. */
+type Outcome =
+  /** As soft as is wanted without any. */
+  | 'soft'
+  /** No harder than a cold bucket stays, whatever the dose. */
+  | 'spent'
+  /** Most of it is left to lime that comes out by itself. */
+  | 'by-itself'
+  /** More is wanted than a cold bucket gives. */
+  | 'beyond'
+  /** A dose that softens it as far as is wanted. */
+  | 'dose';
 const NAMES = { anhydrous: 'soda ash', decahydrate: 'soda crystals' } as const;
+
+/** The refusal of a dose that makes the water caustic, whatever hardness it would leave. */
+const caustic = (pH: number, say: Say): Judgement | undefined =>
+  pH > CAUSTIC
+    ? {
+        verdict: 'stop',
+        say: `Ask for more hardness than that, or blend with soft water instead: at pH ${say(pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out.`,
+      }
+    : undefined;
 
 export default worksheet({
   id: 'soften-soda',
@@ -91,16 +113,24 @@ export default worksheet({
       });
     const { softened } = made;
     // Nothing makes a cold bucket softer than it settles.
-    const floor = water.magnesium * perVolume + SETTLED_COLD.max;
-    const spent = wanted && hardness <= floor * ABOUT;
+    const cold = {
+      min: water.magnesium * perVolume + SETTLED_COLD.min,
+      max: water.magnesium * perVolume + SETTLED_COLD.max,
+    };
+    const spent = wanted && hardness <= cold.max * ABOUT;
     const soda = spent ? 0 : made.soda;
     const other = v.form === 'anhydrous' ? 'decahydrate' : 'anhydrous';
     const mixUp = lazy(() => sodaMixUp({ water, soda, meant: v.form, used: other }));
     const litres = perVolume * v.volume;
     const mass = sodaMass(soda * litres, v.form);
     const stoichiometric = sodaMass(wanted ? (hardness - v.target) * v.volume : 0, v.form);
-    const byItself = !spent && mass < BY_SODA * stoichiometric;
     const settled = softened.settled.max * perVolume;
+    const outcome = (): Outcome => {
+      if (!wanted) return 'soft';
+      if (spent) return 'spent';
+      if (mass < BY_SODA * stoichiometric) return 'by-itself';
+      return settled > v.target * ABOUT ? 'beyond' : 'dose';
+    };
     return {
       water,
       perVolume,
@@ -109,12 +139,9 @@ export default worksheet({
       alkalinity: typed?.('alkalinity') ? v.alkalinity : undefined,
       mixUp,
       hardness,
-      wanted,
-      spent,
-      softer: hardness < water.magnesium * perVolume + SETTLED_COLD.min,
+      cold,
       mass,
-      byItself,
-      beyond: wanted && !spent && !byItself && settled > v.target * ABOUT,
+      outcome: outcome(),
       concentration: sodaMass(soda * perVolume, v.form),
       settled,
       sludge: softened.sludge * litres,
@@ -125,7 +152,7 @@ export default worksheet({
     mass: {
       label: 'Washing soda to stir in',
       kind: 'mass',
-      of: (r) => (r.beyond ? undefined : r.mass),
+      of: (r) => (r.outcome === 'beyond' ? undefined : r.mass),
       units: SMALL_MASS,
       sure: true,
     },
@@ -133,7 +160,7 @@ export default worksheet({
     beyond: {
       label: 'Washing soda, by equilibrium alone',
       kind: 'mass',
-      of: (r) => (r.beyond ? r.mass : undefined),
+      of: (r) => (r.outcome === 'beyond' ? r.mass : undefined),
       units: SMALL_MASS,
       answer: true,
       note: 'More than a cold bucket can use.',
@@ -141,36 +168,39 @@ export default worksheet({
     concentration: {
       label: 'Washing soda in the water',
       kind: 'concentration',
-      of: (r) => (r.beyond ? undefined : r.concentration),
+      of: (r) => (r.outcome === 'beyond' ? undefined : r.concentration),
       units: IN_SOLUTION,
     },
     pH: {
       label: 'pH reached',
       kind: 'count',
-      of: (r) => (r.wanted && !r.spent && !r.beyond ? r.softened.water.pH : undefined),
+      of: ({ outcome, softened }) =>
+        outcome === 'dose' || outcome === 'by-itself' ? softened.water.pH : undefined,
     },
     left: {
       label: 'Hardness at equilibrium',
       kind: 'hardness',
-      of: (r) => (r.spent ? undefined : r.softened.hardness * r.perVolume),
+      of: (r) => (r.outcome === 'spent' ? undefined : r.softened.hardness * r.perVolume),
     },
     settled: {
       label: 'Expect from a cold bucket',
       kind: 'hardness',
-      of: (r) => (r.byItself || !r.wanted ? undefined : r.settled),
+      of: ({ outcome, settled }) =>
+        outcome === 'soft' || outcome === 'by-itself' ? undefined : settled,
       note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay.',
     },
     sludge: {
       label: 'Calcite sludge, dry',
       kind: 'mass',
-      of: (r) => (r.soda > 0 && !r.beyond ? r.sludge : undefined),
+      of: (r) => (r.soda > 0 && r.outcome !== 'beyond' ? r.sludge : undefined),
       units: SMALL_MASS,
       significant: 2,
     },
     sodium: {
       label: 'Sodium added',
       kind: 'concentration',
-      of: (r) => (r.beyond ? undefined : 2 * r.soda * r.perVolume * MOLAR_MASS.sodium),
+      of: (r) =>
+        r.outcome === 'beyond' ? undefined : 2 * r.soda * r.perVolume * MOLAR_MASS.sodium,
       significant: 2,
     },
     stoichiometric: {
@@ -183,7 +213,8 @@ export default worksheet({
     mixUp: {
       label: 'If you weigh the other powder by mistake',
       kind: 'hardness',
-      of: (r) => (r.soda > 0 && !r.beyond ? r.mixUp().got.hardness * r.perVolume : undefined),
+      of: (r) =>
+        r.soda > 0 && r.outcome !== 'beyond' ? r.mixUp().got.hardness * r.perVolume : undefined,
       significant: 2,
       note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of calcite, whatever the dose.',
     },
@@ -191,47 +222,52 @@ export default worksheet({
   judge: (r, v, say) => {
     const unfit = ofPH(v.pH, say);
     if (unfit) return unfit;
-    if (!r.wanted) {
-      const doubt = softenedOrSlip(r.hardness, r.alkalinity, 'it needs no soda', say);
-      if (doubt) return { verdict: 'look', say: doubt };
-      const still = stillHard(r.hardness, say);
-      return {
-        verdict: still ? 'look' : 'good',
-        say: `It is ${r.hardness > v.target ? 'about ' : ''}as soft as you want without any soda.${still}`,
-      };
-    }
-    if (r.spent)
-      return {
-        verdict: 'look',
-        say: `Stir in no soda: the ${say(r.hardness, 'hardness', { significant: 2 })} of this water are ${r.softer ? 'less than' : 'about'} what stays in a cold bucket, whatever the dose: its magnesium and 30 to 35\u00a0mg/L of calcite. Blend it with soft water, or use a softener.`,
-      };
     const dose = `${say(r.mass, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}`;
-    if (r.softened.water.pH > CAUSTIC)
-      return {
-        verdict: 'stop',
-        say: `Ask for more hardness than that, or blend with soft water instead: at pH ${say(r.softened.water.pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out.`,
-      };
-    if (r.byItself)
-      return {
-        verdict: 'look',
-        say: `By the balance ${r.soda > 0 ? `${dose} is enough, for calcite comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness')} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
-      };
-    if (r.beyond)
-      return {
-        verdict: 'look',
-        say: `Blend with soft water, or ask for what a cold bucket leaves: equilibrium allows ${say(v.target, 'hardness')}, a cold bucket will leave about ${saidApart(r.settled, 'hardness', [v.target], say)}, and more soda does not help.${stillHard(r.settled, say)}`,
-      };
-    const still = stillHard(Math.max(v.target, r.settled), say);
-    return {
-      verdict: still ? 'look' : 'good',
-      say: `Dissolve ${dose} in a jug of it, stir it in, let it settle overnight and draw off the clear water.${still || ' Use it for the foam.'} Keep it out of the base mix.`,
-    };
+    switch (r.outcome) {
+      case 'soft': {
+        const doubt = softenedOrSlip(r.hardness, r.alkalinity, 'it needs no soda', say);
+        if (doubt) return { verdict: 'look', say: doubt };
+        const still = stillHard(r.hardness, say);
+        return {
+          verdict: still ? 'look' : 'good',
+          say: `It is ${r.hardness > v.target ? 'about ' : ''}as soft as you want without any soda.${still}`,
+        };
+      }
+      case 'spent':
+        return {
+          verdict: 'look',
+          say: `Stir in no soda: the ${say(r.hardness, 'hardness', { significant: 2 })} of this water are ${r.hardness < r.cold.min ? 'less than' : 'about'} what stays in a cold bucket, whatever the dose: its magnesium and 30 to 35\u00a0mg/L of calcite. Blend it with soft water, or use a softener.`,
+        };
+      case 'by-itself':
+        return (
+          caustic(r.softened.water.pH, say) ?? {
+            verdict: 'look',
+            say: `By the balance ${r.soda > 0 ? `${dose} is enough, for calcite comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness')} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
+          }
+        );
+      case 'beyond':
+        return (
+          caustic(r.softened.water.pH, say) ?? {
+            verdict: 'look',
+            say: `Blend with soft water, or ask for what a cold bucket leaves: equilibrium allows ${say(v.target, 'hardness')}, a cold bucket will leave about ${saidApart(r.settled, 'hardness', [v.target], say)}, and more soda does not help.${stillHard(r.settled, say)}`,
+          }
+        );
+      case 'dose': {
+        const still = stillHard(Math.max(v.target, r.settled), say);
+        return (
+          caustic(r.softened.water.pH, say) ?? {
+            verdict: still ? 'look' : 'good',
+            say: `Dissolve ${dose} in a jug of it, stir it in, let it settle overnight and draw off the clear water.${still || ' Use it for the foam.'} Keep it out of the base mix.`,
+          }
+        );
+      }
+    }
   },
   notes: (r, v, say) => {
     const washed = washedNote(v.pH);
-    if (!r.wanted || r.spent || ofPH(v.pH, say)) return washed;
+    if (r.outcome === 'soft' || r.outcome === 'spent' || ofPH(v.pH, say)) return washed;
     const balanced = isReported(v) ? washed : [...washed, balancedBy(r.water)];
-    if (r.beyond) return balanced;
+    if (r.outcome === 'beyond') return balanced;
     const factor = say(DECAHYDRATE_FACTOR, 'count', { significant: 2 });
     const slip =
       v.form === 'anhydrous'
@@ -260,20 +296,20 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\mathrm{Ca^{2+}} + \mathrm{CO_3^{2-}} \rightarrow \mathrm{CaCO_3}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         `Mole for mole: (${say(r.hardness, 'hardness')} − ${say(v.target, 'hardness')}) of calcium asks for ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}.`,
     },
     {
       tex: String.raw`\mathrm{CO_2} + \mathrm{CO_3^{2-}} + \mathrm{H_2O} \rightarrow 2\,\mathrm{HCO_3^-}`,
-      put: (_, r, say) =>
-        r.spent
+      put: (r, _, say) =>
+        r.outcome === 'spent'
           ? 'No soda: a cold bucket takes no more out, as below.'
           : `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH ${r.softened.water.pH.toFixed(1)}.`,
     },
     {
       tex: String.raw`\text{limit} = [\mathrm{Mg}] + 30\ldots 35\ \text{mg/L as CaCO}_3`,
-      put: (_, r, say) =>
-        `${say(r.water.magnesium * r.perVolume + SETTLED_COLD.min, 'hardness')} to ${say(r.water.magnesium * r.perVolume + SETTLED_COLD.max, 'hardness')} in a cold bucket, whatever the dose.`,
+      put: (r, _, say) =>
+        `${say(r.cold.min, 'hardness')} to ${say(r.cold.max, 'hardness')} in a cold bucket, whatever the dose.`,
     },
   ],
   figure: ({ result, values, say }) => (

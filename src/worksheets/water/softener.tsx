@@ -160,21 +160,21 @@ export default worksheet({
   working: [
     {
       tex: String.raw`V = \frac{Q}{2\,(H - H_{\text{through}})}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         r.volume === undefined
           ? 'Nothing to soften.'
           : `V = ${say(r.capacity, 'count')} eq ÷ (2 × ${say(v.hardness - v.leaves, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}) = ${say(r.volume, 'volume')}`,
     },
     {
       tex: String.raw`\begin{aligned} m_{\text{salt}} & = 0.105\ \tfrac{\text{kg}}{\text{eq}}\ Q \\ m_{\text{least}} & = 0.0584\ \tfrac{\text{kg}}{\text{eq}}\ Q \end{aligned}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         r.salt === undefined
           ? 'None.'
           : `${say(r.salt, 'mass')} at 0.3\u00a0lb for each kilograin; ${say(r.leastSalt, 'mass')} mole for mole.`,
     },
     {
       tex: String.raw`c_{\text{Na}} = 2\,(H - H_{\text{through}})\,M_{\text{Na}}`,
-      put: (_, r, say) => `Sodium added: ${say(r.sodiumAdded, 'concentration')}.`,
+      put: (r, _, say) => `Sodium added: ${say(r.sodiumAdded, 'concentration')}.`,
     },
   ],
   figure: ({ values: v, result: r, say }) => {

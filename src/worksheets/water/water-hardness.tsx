@@ -254,14 +254,14 @@ export default worksheet({
   working: [
     {
       tex: String.raw`H = \frac{c_{\text{Ca}}}{M_{\text{Ca}}} + \frac{c_{\text{Mg}}}{M_{\text{Mg}}}`,
-      put: (v, r, say) =>
+      put: (r, v, say) =>
         r.ions
           ? `H = ${say(v.calcium, 'concentration', READ)} ÷ 40.078\u00a0g/mol + ${say(v.magnesium, 'concentration', READ)} ÷ 24.305\u00a0g/mol = ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}`
           : `Read directly: ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} of calcium and magnesium together.`,
     },
     {
       tex: String.raw`H_{\text{as CaCO}_3} = H \times 100.0869\ \text{g/mol}`,
-      put: (_, r, say) =>
+      put: (r, _, say) =>
         `${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}\u00a0×\u00a0100.0869\u00a0g/mol = ${say(r.total, 'hardness')}`,
     },
   ],

@@ -1,5 +1,11 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { refusalOf, trying, unreadOf, upgrade } from '../../../src/bench/records/database.ts';
+import {
+  refusalOf,
+  reportFault,
+  trying,
+  unreadOf,
+  upgrade,
+} from '../../../src/bench/records/database.ts';
 
 const reported = vi.fn();
 beforeEach(() => {
@@ -23,6 +29,7 @@ test.each<[string, unknown, RegExp, RegExp]>([
 ])('%s', (_, error, refused, unread) => {
   expect(refusalOf(error)).toMatch(refused);
   expect(unreadOf(error)).toMatch(unread);
+  expect(reportFault(error)).toBe(false);
   expect(reported).not.toHaveBeenCalled();
 });
 
@@ -42,7 +49,8 @@ test('a fault of the program is told as one, and comes to light', async () => {
     say: 'Nothing was stored, by a fault of this handbook (TypeError: x is not a function).',
   });
   expect(unreadOf(error)).toContain('cannot be read here, by a fault of this handbook');
-  expect(reported.mock.calls).toEqual([[error], [error]]);
+  expect(reportFault(error)).toBe(true);
+  expect(reported.mock.calls).toEqual([[error], [error], [error]]);
 });
 
 test('what a reader’s database has already is not made a second time: that throws', () => {

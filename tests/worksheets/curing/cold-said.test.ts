@@ -176,7 +176,7 @@ test('ice stands in the working with what melts it, as water so cold', () => {
   const said = (ice: string) => {
     const entries = { 'mix-temperature.ice': { t: ice }, 'mix-temperature.iceAt': { t: '0' } };
     const found = answered(mixTemperature, entries, {});
-    return mixTemperature.working[0]!.put(found.values as never, found.result as never, metric)
+    return mixTemperature.working[0]!.put(found.result as never, found.values as never, metric)
       .replaceAll('\u00a0', ' ')
       .replaceAll('\u2212', '-');
   };

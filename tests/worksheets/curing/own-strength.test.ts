@@ -17,7 +17,7 @@ const answered = (v: Values) => {
   const numbers = Object.entries(strengthTime.results).flatMap(([name, { of }]) =>
     of(result) === undefined ? [] : [name],
   );
-  const words = strengthTime.working.map((step) => step.put(v, result, say)).join(' ');
+  const words = strengthTime.working.map((step) => step.put(result, v, say)).join(' ');
   return { numbers, words, ...strengthTime.judge(result, v, say) };
 };
 

@@ -38,7 +38,7 @@ test('a mix that is hot is not told to be warmed, and steel asks for a product w
     return {
       ways: setTime.tables![0]!.rows(result, v, say).map(([way]) => way),
       notes: setTime.notes!(result, v, say).join(' '),
-      put: setTime.working[0]!.put(v, result, say),
+      put: setTime.working[0]!.put(result, v, say),
     };
   };
   const warmer = ['Warmer mixing water', 'A warmer room and bags'];

@@ -41,7 +41,7 @@ describe('the foaming solution', () => {
       );
       if (kind === 'soap') expect(share!.value).toBeGreaterThan(0.029);
       else expect(share!.value).toBeCloseTo(1 / 41, 9);
-      const worked = foamingSolution.working[1]!.put(values as never, result as never, say);
+      const worked = foamingSolution.working[1]!.put(result as never, values as never, say);
       expect(worked).toContain(kind === 'soap' ? 'With 3.28' : 'With 2.68');
     }
   });

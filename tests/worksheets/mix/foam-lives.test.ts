@@ -25,7 +25,7 @@ test('foam that dies on the way is made up for, named so, and leaves the density
   expect(after.wet!.value).toBeCloseTo(before.wet!.value, 9);
   expect(sheet.results.foamVolume!.label).toBe('Foam to make');
   // The parts of the picture fill the batch, no more.
-  const working = sheet.working[1]!.put(made.values, made.result, say);
+  const working = sheet.working[1]!.put(made.result, made.values, say);
   const [base, foam, all] = [...working.matchAll(/([\d.]+)\s(?:L|m³)/g)].map(([, x]) => Number(x));
   expect(base! + foam!).toBeCloseTo(all!, 0);
 });

@@ -57,7 +57,7 @@ test('as much of the odds as chance leaves is said', () => {
 test('the ± to first order stands beside that of the trials, of all three', () => {
   const found = answer(landing, readWorksheet(landing, {}, {}, say), say);
   mustAnswer(found);
-  const words = landing.working[1]!.put(found.values as never, found.result as never, say);
+  const words = landing.working[1]!.put(found.result as never, found.values as never, say);
   expect(words).toMatch(
     /u = 14\.8\skg.*trials give 1[45]\.\d\skg.*yield 9[01]\d\smL and 9[01]\d\smL/,
   );

@@ -4,6 +4,7 @@ import { toUnit } from '../../../core/quantity/convert.ts';
 import { KINDS, unitOf } from '../../../core/quantity/kinds.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../../islands/plots/Plot.tsx';
+import { DAYS } from '../../shared/words/amounts.ts';
 import { spanWords } from '../../shared/words/span-words.ts';
 
 const TARGET = 'target' as const;
@@ -96,7 +97,7 @@ export function AgeCharts({ history, ageAt, until, now, wanted, say }: Props) {
               <Dot
                 axes={axes}
                 at={[wanted.time / DAY, wanted.age / DAY]}
-                label={`${days(wanted.time)}\u00a0d`}
+                label={say(wanted.time, 'time', { units: DAYS, decimals: 1 })}
                 role={TARGET}
               />
             )}

@@ -1,6 +1,9 @@
 import type { MultiplierName } from '../../../core/demould/lifting-equation/advice.ts';
 import type { Multipliers } from '../../../core/demould/lifting-equation/lift.ts';
+import { formatQuantity } from '../../../core/quantity/format.ts';
 import { MULTIPLIERS } from '../lift-fields.ts';
+
+const inPercent = (share: number) => formatQuantity(share, 'ratio', '%', { decimals: 0 }).text;
 
 const [LEFT, RIGHT] = [160, 360] as const;
 
@@ -13,7 +16,7 @@ export function MultiplierBars({
   readonly costliest: MultiplierName;
 }) {
   const names = Object.keys(MULTIPLIERS) as MultiplierName[];
-  const percent = (name: MultiplierName) => `${(multipliers[name] * 100).toFixed(0)}\u00a0%`;
+  const percent = (name: MultiplierName) => inPercent(multipliers[name]);
   const product = names.reduce((left, name) => left * multipliers[name], 1);
   return (
     <figure class="fig">
@@ -45,7 +48,7 @@ export function MultiplierBars({
         })}
       </svg>
       <figcaption>
-        What each leaves of the full weight; multiplied together, {(product * 100).toFixed(0)} %.
+        What each leaves of the full weight; multiplied together, {inPercent(product)}.
       </figcaption>
     </figure>
   );

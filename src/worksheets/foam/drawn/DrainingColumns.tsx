@@ -2,7 +2,7 @@ import { standingFoam } from '../../../core/foam/standing-foam.ts';
 import { unitOf } from '../../../core/quantity/kinds.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { WIDTH } from '../../../islands/plots/scale.ts';
-import { FOAM } from '../../shared/words/amounts.ts';
+import { FOAM, PERCENT } from '../../shared/words/amounts.ts';
 
 interface Column {
   /** Under the column: a time. */
@@ -35,9 +35,10 @@ export function DrainingColumns({ id, title, columns, foamDensity, solutionDensi
     ...standingFoam({ foamDensity, solutionDensity, share: column.share }),
     x: step * (i + 0.5) - wide / 2,
   }));
+  const percent = (share: number) => say(share, 'ratio', { units: PERCENT, decimals: 0 });
   const words = drawn.map(
     ({ label, share, density }) =>
-      `after ${label} ${(share * 100).toFixed(0)}\u00a0% has drained and the foam is ${say(density, 'density', { units: FOAM })}`,
+      `after ${label} ${percent(share)} has drained and the foam is ${say(density, 'density', { units: FOAM })}`,
   );
   const floor = TOP + HIGH;
   return (
@@ -77,7 +78,7 @@ export function DrainingColumns({ id, title, columns, foamDensity, solutionDensi
                 {label}
               </text>
               <text class="strong" x={x + wide / 2} y={floor + 39} text-anchor="middle">
-                {`${(share * 100).toFixed(0)}\u00a0%`}
+                {percent(share)}
               </text>
               <text class="soft" x={x + wide / 2} y={floor + 58} text-anchor="middle">
                 {say(drawn[i]!.density, 'density', { units: FOAM, significant: 2 }).replace(

@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify, withdraw } from '../../../bench/notices.ts';
 import { dropAside, emptyBin, listAside, listBin } from '../../../bench/records/bin.ts';
-import type { Done, SetAside } from '../../../bench/records/database.ts';
+import { type Done, reportFault, type SetAside } from '../../../bench/records/database.ts';
 import { today } from '../../../bench/records/record.ts';
 import { askToPersist, type Room, room } from '../../../bench/records/room.ts';
 import type { Listed } from '../../../bench/records/store.ts';
+import { formatNumber } from '../../../core/quantity/format.ts';
 import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { dayInWords } from '../../shared/time/moments.ts';
 import { nameOf, progressOf } from './record-words.ts';
@@ -16,8 +17,8 @@ const bytes = (n: number) =>
   n < 0.1 * MEGABYTE
     ? `${Math.ceil(n / 1000)}\u00a0kB`
     : n < 1000 * MEGABYTE
-      ? `${(n / MEGABYTE).toFixed(1)}\u00a0MB`
-      : `${(n / MEGABYTE / 1000).toFixed(1)}\u00a0GB`;
+      ? `${formatNumber(n / MEGABYTE, { decimals: 1 })}\u00a0MB`
+      : `${formatNumber(n / MEGABYTE / 1000, { decimals: 1 })}\u00a0GB`;
 
 /** Where the focus goes from a button that goes. */
 const [ROOM, BIN] = ['records-room', 'records-bin'];
@@ -43,7 +44,7 @@ export function RecordsRoom({
         setBin(bin);
         setAside(aside);
       })
-      .catch(() => {});
+      .catch(reportFault);
   }, [listed]);
   const clear = async (work: Promise<Done>, stale?: string) => {
     const done = await work;

@@ -1,6 +1,7 @@
+import { reportFault } from '../../../bench/records/database.ts';
 import { listRecords } from '../../../bench/records/store.ts';
 import { $unlearned } from '../../../bench/store.ts';
-import { refreshLearned } from './lessons.ts';
+import { learnFrom, storeLearned } from './lessons.ts';
 import { tellDamaged } from './use-records.ts';
 
 /** Learns from all batches anew; where one changes meanwhile, or this page is left, the next page does. */
@@ -9,8 +10,9 @@ export async function learnAnew(): Promise<void> {
   try {
     const listed = await listRecords();
     tellDamaged(listed);
-    if ($unlearned.get() === mark) refreshLearned(listed.records);
-  } catch {
+    if ($unlearned.get() === mark) storeLearned(learnFrom(listed.records));
+  } catch (error) {
     // Nothing is learned: the mark stays.
+    reportFault(error);
   }
 }

@@ -125,11 +125,9 @@ export function summaryOf(found: ReturnType<typeof learnFrom>): LearnedSummary {
   return { invented: found.invented, values };
 }
 
-/** Learns from all batches anew and lets the other pages know. */
-export function refreshLearned(records: readonly BatchRecord[]): ReturnType<typeof learnFrom> {
-  const found = learnFrom(records);
+/** Lets the other pages know what all batches say: it writes, so never while anything is drawn. */
+export function storeLearned(found: ReturnType<typeof learnFrom>): void {
   const next = summaryOf(found);
   if (JSON.stringify($learned.get()) !== JSON.stringify(next)) $learned.set(next);
   $unlearned.set(undefined);
-  return found;
 }

@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { markUnstored, UNHELD } from '../../../bench/local-store.ts';
 import { notify } from '../../../bench/notices.ts';
-import { onChange, unreadOf } from '../../../bench/records/database.ts';
+import { onChange, reportFault, unreadOf } from '../../../bench/records/database.ts';
 import { draftsLeft, takeOver } from '../../../bench/records/drafts.ts';
 import { Editor } from '../../../bench/records/editor.ts';
 import { content } from '../../../bench/records/record.ts';
@@ -34,7 +34,7 @@ export function useEditor(id: string | undefined): Opening {
         if (!gone) setOpening({ is: 'failed', say: unreadOf(error) });
       });
     const stop = onChange((changed) => {
-      if (changed === undefined || changed === id) editor.current?.heard().catch(() => {});
+      if (changed === undefined || changed === id) editor.current?.heard().catch(reportFault);
     });
     return () => {
       gone = true;

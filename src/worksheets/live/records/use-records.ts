@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../../bench/notices.ts';
 import { batchAt } from '../../../bench/page-at.ts';
-import { onChange, unreadOf } from '../../../bench/records/database.ts';
+import { onChange, reportFault, unreadOf } from '../../../bench/records/database.ts';
 import { type DraftLeft, draftsUnread } from '../../../bench/records/drafts.ts';
 import { recoverDrafts } from '../../../bench/records/recover.ts';
 import { type Listed, listRecords } from '../../../bench/records/store.ts';
@@ -65,7 +65,8 @@ export function useRecords(): readonly [Loaded, () => Promise<void>] {
             `What you typed into ${recovered === 1 ? 'a batch' : `${recovered} batches`} before a page was closed is stored now.`,
           );
       })
-      .catch(() => {});
+      // What a browser denies, the list has said.
+      .catch(reportFault);
     const stop = onChange(() => {
       clearTimeout(timer.current);
       timer.current = setTimeout(load, 120);

@@ -29,8 +29,10 @@ export function LandingHistogram({ bins, band, target, odds, say }: Props) {
     Math.min(RIGHT, Math.max(LEFT, LEFT + ((si - low) / (high - low)) * (RIGHT - LEFT)));
   const y = (share: number) => FOOT - (share / most) * (FOOT - TOP - 10);
   const words = `${odds} of batches land between ${say(band.low, 'density')} and ${say(band.high, 'density')}`;
-  const dense = (si: number) => Math.round(toUnit(si, 'density', unit) * 10) / 10;
-  const marks = [band.low, target, band.high].map((si) => ({ si, text: `${dense(si)}` }));
+  const marks = [band.low, target, band.high].map((si) => ({
+    si,
+    text: formatNumber(toUnit(si, 'density', unit), { atMost: 1 }),
+  }));
   const close = x(band.high) - x(band.low) < 96;
   return (
     <figure class="fig">

@@ -1,11 +1,12 @@
 import { fromUnit } from '../../../core/quantity/convert.ts';
+import { formatNumber } from '../../../core/quantity/format.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 
 /** What the law measures a vessel by, from J: `192 bar·L`, and in US units beside it. */
 export function pressureVolume(joules: number, say: Say): string {
-  const barLitres = `${(joules / 100).toFixed(0)}\u00a0bar·L`;
+  const barLitres = `${formatNumber(joules / 100, { decimals: 0 })}\u00a0bar·L`;
   const psiGallon = fromUnit(1, 'pressure', 'psi') * fromUnit(1, 'volume', 'gal');
   return say.system === 'us'
-    ? `${(joules / psiGallon).toFixed(0)}\u00a0psi·gal (${barLitres})`
+    ? `${formatNumber(joules / psiGallon, { decimals: 0 })}\u00a0psi·gal (${barLitres})`
     : barLitres;
 }

@@ -32,3 +32,13 @@ export const foamDensityField = number('density', {
   takes: 'foam.density',
   bench: 'mix.foamDensity',
 });
+
+/** The wet density that a mix is planned for, where it may be any. */
+export const targetDensity = number('density', {
+  label: 'Target wet density',
+  example: '600 kg/m3',
+  min: '0 kg/m3',
+  aboveMin: true,
+  max: '4000 kg/m3',
+  takes: 'mix.planned',
+});

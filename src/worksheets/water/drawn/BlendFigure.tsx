@@ -1,4 +1,5 @@
 import { ifAllowed } from '../../../core/domain-error.ts';
+import { formatNumber, formatQuantity } from '../../../core/quantity/format.ts';
 import { blendOf } from '../../../core/water/blend.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../../islands/plots/Plot.tsx';
 import { IonBars } from './IonBars.tsx';
@@ -26,7 +27,8 @@ interface Props {
 const TONES = ['water', 'foam', 'sand', 'cement', 'bar'] as const;
 
 /** Grains to the gallon are few: a tenth of one counts. */
-const inWords = (value: number) => String(Number(value.toFixed(value < 30 ? 1 : 0)));
+const inWords = (value: number) => formatNumber(value, { atMost: value < 30 ? 1 : 0 });
+const inPercent = (share: number) => formatQuantity(share, 'ratio', '%', { decimals: 0 }).text;
 
 const named = (name: string | undefined, unit: string) => (name ? `${name}, ${unit}` : unit);
 
@@ -43,7 +45,7 @@ export function BlendFigure(props: Props) {
         {
           name: 'The batch',
           parts: parts.map(({ name, fraction }, i) => ({
-            label: `${name} ${(100 * fraction).toFixed(0)}\u00a0%`,
+            label: `${name} ${inPercent(fraction)}`,
             amount: 100 * fraction,
             tone: TONES[i] ?? 'bar',
           })),
@@ -74,7 +76,7 @@ function TwoWaters({ parts, target, name, unit, pH }: Props) {
   return (
     <>
       <Plot
-        words={`From ${inWords(first.value)} with none of the ${second.name} to ${inWords(second.value)} with nothing else; wanted ${inWords(target)}\u00a0${unit}, at ${share.toFixed(0)}\u00a0%.`}
+        words={`From ${inWords(first.value)} with none of the ${second.name} to ${inWords(second.value)} with nothing else; wanted ${inWords(target)}\u00a0${unit}, at ${inPercent(second.fraction)}.`}
         caption="A straight line: what is conserved blends by volume."
         x={[0, 100]}
         y={[0, Math.max(first.value, second.value, 1)]}
@@ -95,7 +97,7 @@ function TwoWaters({ parts, target, name, unit, pH }: Props) {
             <Dot
               axes={axes}
               at={[share, target]}
-              label={`${share.toFixed(0)}\u00a0%`}
+              label={inPercent(second.fraction)}
               on={second.value > first.value ? 'rising' : 'falling'}
             />
           </>
@@ -103,7 +105,7 @@ function TwoWaters({ parts, target, name, unit, pH }: Props) {
       </Plot>
       {here && found.length > 1 && (
         <Plot
-          words={`pH from ${found[0]!.solved.toFixed(1)} to ${found.at(-1)!.solved.toFixed(1)}; ${here.solved.toFixed(2)} at ${share.toFixed(0)}\u00a0%, where the average of the two would be ${here.averaged.toFixed(2)}.`}
+          words={`pH from ${found[0]!.solved.toFixed(1)} to ${found.at(-1)!.solved.toFixed(1)}; ${here.solved.toFixed(2)} at ${inPercent(second.fraction)}, where the average of the two would be ${here.averaged.toFixed(2)}.`}
           caption="pH of the blend, solved from what is dissolved. Broken line: the average of the two pH values, which is not what you get."
           x={[0, 100]}
           y={[Math.min(...all) - 0.1, Math.max(...all) + 0.1]}
@@ -159,10 +161,7 @@ function Triangle({ parts, target, name, unit }: Omit<Props, 'pH'>) {
   const here = point(parts.map(({ fraction }) => fraction));
   const [from, to] = [crossings[0], crossings.find(([x, y]) => apart([x, y], crossings[0]!) > 1)];
   const words = parts
-    .map(
-      ({ name, value, fraction }) =>
-        `${name} ${inWords(value)}: ${(100 * fraction).toFixed(0)}\u00a0%`,
-    )
+    .map(({ name, value, fraction }) => `${name} ${inWords(value)}: ${inPercent(fraction)}`)
     .join(', ');
   return (
     <figure class="fig">

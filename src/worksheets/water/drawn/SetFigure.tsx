@@ -1,4 +1,5 @@
 import { MINUTE } from '../../../core/quantity/constants.ts';
+import { formatQuantity } from '../../../core/quantity/format.ts';
 import { COMPARISON, type Readings } from '../../../core/water/comparison-test.ts';
 import { Axis } from '../../../islands/plots/Axis.tsx';
 import { scaleLinear, WIDTH } from '../../../islands/plots/scale.ts';
@@ -30,7 +31,9 @@ export function SetFigure({
   const x = scaleLinear([0, top], [LEFT, WIDTH - RIGHT]);
   const minutes = scaleLinear([0, top / MINUTE], [LEFT, WIDTH - RIGHT]);
   const said = (seconds: number | undefined) =>
-    seconds === undefined ? 'not read' : `${(seconds / MINUTE).toFixed(0)}\u00a0min`;
+    seconds === undefined
+      ? 'not read'
+      : formatQuantity(seconds, 'time', 'min', { decimals: 0 }).text;
   const row = (name: string, readings: Readings, y: number, tone: string) => (
     <g>
       <text class="strong" x={LEFT - 8} y={y + 14} text-anchor="end">

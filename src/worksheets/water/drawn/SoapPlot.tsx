@@ -3,6 +3,7 @@ import { KINDS, unitOf } from '../../../core/quantity/kinds.ts';
 import { type Soap, soapLeft, soapLost } from '../../../core/water/soap.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../../islands/plots/Plot.tsx';
+import { PERCENT } from '../../shared/words/amounts.ts';
 
 /** mol/m³, 800 mg/L as CaCO₃: as far as "extremely hard" and a little beyond; a harder water takes the axis with it. */
 const LEAST_END = fromUnit(800, 'hardness', 'mg/L CaCO3');
@@ -46,11 +47,13 @@ export function SoapPlot({
   /** Two names side by side would print over each other: one goes a line down. */
   const close = Math.abs(water - soft) < 0.35 * end;
   const said = (hardness: number) => say(hardness, 'hardness', { plain: true, significant: 3 });
+  const percent = (hardness: number, which: 'stoichiometric' | 'empirical') =>
+    say(share(hardness, which) / 100, 'ratio', { units: PERCENT, decimals: 0 });
   const words = (hardness: number) =>
-    `at ${said(hardness)}, ${share(hardness, 'stoichiometric').toFixed(0)}\u00a0%`;
+    `at ${said(hardness)}, ${percent(hardness, 'stoichiometric')}`;
   return (
     <Plot
-      words={`Share of the dose lost: yours, ${words(water)}; the soft water, ${words(soft)}. By the household figure yours would be ${share(water, 'empirical').toFixed(0)}\u00a0%.`}
+      words={`Share of the dose lost: yours, ${words(water)}; the soft water, ${words(soft)}. By the household figure yours would be ${percent(water, 'empirical')}.`}
       caption="Share of the dose lost. Whole line: by chemistry, two of soap to each ion. Broken line: the household figure, about twice that."
       x={[0, inUnit(end)]}
       y={[0, top]}

@@ -1,4 +1,5 @@
 import { ICE_POINT } from '../../../core/quantity/constants.ts';
+import { formatQuantity } from '../../../core/quantity/format.ts';
 import { waterDensity } from '../../../core/water/density.ts';
 import { Band, Curve, Dot, Level, Plot, type Point } from '../../../islands/plots/Plot.tsx';
 
@@ -11,7 +12,7 @@ export function SamplePlot() {
   const at20 = waterDensity(20 + ICE_POINT);
   return (
     <Plot
-      words={`Density of water falls from ${points[4]![1].toFixed(1)}\u00a0kg/m³ at 4\u00a0°C through ${at20.toFixed(1)} at 20\u00a0°C to ${points[40]![1].toFixed(1)} at 40\u00a0°C.`}
+      words={`Density of water falls from ${formatQuantity(points[4]![1], 'density', 'kg/m3', { decimals: 1 }).text} at 4\u00a0°C through ${at20.toFixed(1)} at 20\u00a0°C to ${points[40]![1].toFixed(1)} at 40\u00a0°C.`}
       caption="Density of water, with a band, a level and a point: the parts of a plot."
       x={[0, 40]}
       y={[991, 1001]}
