@@ -1,4 +1,4 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 import { type HeldBeam, heldAtTwoPoints, momentAt } from './beam.ts';
 
 export interface BendingShape {
@@ -20,14 +20,14 @@ const STEPS = 60;
  * @param beam as for `heldAtTwoPoints`
  * @param stiffness E·I, N·m², above 0
  * @param steps how many steps, a whole number of at least 2
- * @throws {DomainError} as `heldAtTwoPoints`, and for a stiffness not above 0 or fewer than 2 steps
+ * @throws {DomainError} as `heldAtTwoPoints`, and for a stiffness not above 0, for fewer than 2 steps or a number of them not whole
  * @source beam-statics
  */
 export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): BendingShape {
   heldAtTwoPoints(beam);
   // No unit of N·m² is at hand: it is refused as the moment that bends the beam to a radius of its length.
   demand('stiffness', stiffness / beam.length, 'moment', { min: 0, aboveMin: true });
-  demand('steps', steps, 'count', { min: 2 });
+  demandWhole('steps', steps, { min: 2 });
   const h = beam.length / steps;
   const x = Array.from({ length: steps + 1 }, (_, i) => Math.min(i * h, beam.length));
   const moment = x.map((place) => momentAt(beam, place));
