@@ -30,7 +30,7 @@ const LEAST_WATER = 0.5;
  *
  * `ask` is asked last at what is returned.
  * @throws {DomainError} 'too-concentrated'; {NotConverged} where the answer is missed; and as `ask`.
- * @source none: a search
+ * @source none: a fixed point, sought by secants and a bracket
  */
 export function atRest(ask: Ask, first: Dissolved): Dissolved {
   return inRounds(ask, first) ?? bracketed(ask);
