@@ -1,4 +1,5 @@
 import { demand, demandWhole } from '../domain-error.ts';
+import { interpolate } from '../interpolate.ts';
 import { type HeldBeam, heldAtTwoPoints, momentAt } from './beam.ts';
 
 export interface BendingShape {
@@ -43,13 +44,7 @@ export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): 
     slope -= area / stiffness;
   }
   const [x1, x2] = [beam.left, beam.length - beam.right];
-  const [y1, y2] = [between(fallen, x1 / h), between(fallen, x2 / h)];
+  const [y1, y2] = [interpolate(x, fallen, x1), interpolate(x, fallen, x2)];
   const deflection = fallen.map((y, i) => y - y1 - ((y2 - y1) * (x[i]! - x1)) / (x2 - x1));
   return { x, moment, deflection };
-}
-
-/** Straight between two steps; `at` counts them. */
-function between(y: readonly number[], at: number): number {
-  const i = Math.min(Math.floor(at), y.length - 2);
-  return y[i]! + (y[i + 1]! - y[i]!) * (at - i);
 }
