@@ -17,7 +17,7 @@ import { weighSite } from './site/weights.mjs';
 import { isMain, root } from './tools.mjs';
 
 /**
- * A base path with a slash at both ends; one that an address would hold otherwise is refused.
+ * A base path with a slash at both ends. One that a URL would encode differently is refused.
  * @param {string} base
  */
 export function tidyBase(base) {
@@ -30,7 +30,7 @@ export function tidyBase(base) {
 }
 
 /**
- * Does one step, says how long it took, and names the step when it fails.
+ * Runs one step, prints how long it took, and names the step if it fails.
  * @template T
  * @param {string} name
  * @param {() => T | Promise<T>} work

@@ -1,6 +1,6 @@
-// Installs what the project needs when it is missing or other than the lock file says.
-// npm runs this before each script of the project, on whatever Node the machine has: it must
-// work with nothing installed, so it uses the standard library alone.
+// Installs what the project needs if it is missing or differs from the lock file. npm runs this
+// before each script of the project, on whatever Node the machine has. It must work with nothing
+// installed, so it uses the standard library only.
 
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
@@ -23,9 +23,10 @@ function lockedPackages(file) {
 }
 
 /**
- * Why an install is needed, or nothing. npm writes what it really installed to
- * node_modules/.package-lock.json as its last act, so comparing the two also finds an install
- * that was cut short, and leaves alone a package somebody is just adding with `npm install`.
+ * Why an install is needed, or nothing. npm writes what it installed to
+ * node_modules/.package-lock.json as its last act. Comparing the two therefore also finds an
+ * install that was cut short, and leaves alone a package somebody is just adding with `npm
+ * install`.
  * @returns {string | undefined}
  */
 function whyInstall() {
@@ -57,7 +58,7 @@ function install() {
     cwd: root,
     encoding: 'utf8',
     shell: !npm && process.platform === 'win32',
-    // npm hands its own settings down in npm_* variables; a nested npm must not take them as its own.
+    // npm passes its settings down in npm_* variables; a nested npm must not take them for its own.
     env: Object.fromEntries(
       Object.entries(process.env).filter(
         ([name]) => !/^npm_(lifecycle|package|command)/i.test(name),

@@ -1,12 +1,12 @@
-// Cuts the fonts down to the characters the handbook uses. The results are kept in src/styles/fonts,
-// so this runs only when they are missing or by hand: node scripts/fonts.mjs
+// Subsets the fonts to the characters the handbook uses. The results are stored in
+// src/styles/fonts, so this runs only if they are missing, or by hand: node scripts/fonts.mjs
 
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import subsetFont from 'subset-font';
 import { isMain, root } from './tools.mjs';
 
-/** All faces together may weigh this much. */
+/** The maximum weight of all faces together. */
 const budget = 90_000;
 
 /** @param {number} from @param {number} to both ends included */
@@ -16,14 +16,14 @@ const range = (from, to) =>
 const basic = range(0x20, 0x7e);
 const spaces = '\u00a0\u2009\u202f';
 const text = `${basic}${range(0xa0, 0xff)}${spaces}–—‘’“”…−€↑↓`;
-/** Set in italics: words, and numbers among them. */
+/** Characters set in italics: words, and numbers among them. */
 const italicText = `${basic}${spaces}–—‘’“”…−°·×²³µé`;
 
 const greekSmall = 'αβγδεηθκλμνξπρστφχψω';
 const greek = `${greekSmall}ϵϕΓΔΘΛΞΠΣΦΨΩ`;
 /**
- * A single letter in a formula is shown by its italic twin, which has a code point of its own.
- * Capital Greek stays upright.
+ * A single letter in a formula is shown by its italic twin, which has its own code point. Capital
+ * Greek stays upright.
  */
 const twins = [...greekSmall].map((letter) =>
   String.fromCodePoint(0x1d6fc + (letter.codePointAt(0) ?? 0) - 0x3b1),
@@ -99,10 +99,10 @@ function hasTable(font, tag) {
   return false;
 }
 
-/** Writes every face and its licence; throws when they outgrow the budget. */
+/** Writes every face and its licence; throws if the faces exceed the budget. */
 export async function makeFonts() {
   const into = join(root, 'src/styles/fonts');
-  // The licences are shipped as they are; the faces get a name of their content.
+  // The licences are copied unchanged; each face gets a name with a hash of its content.
   const beside = join(root, 'public/licences');
   for (const folder of [into, beside]) mkdirSync(folder, { recursive: true });
   const sizes = [];
@@ -116,7 +116,7 @@ export async function makeFonts() {
     const cut = await subsetFont(whole, kept, { ...options, targetFormat: 'woff2' });
     if (file === 'maths.woff2') {
       const plain = await subsetFont(whole, kept, { ...options, targetFormat: 'sfnt' });
-      // Without it a browser cannot place a fraction bar or stretch a root.
+      // Without this table a browser cannot place a fraction bar or stretch a root.
       if (!hasTable(plain, 'MATH')) throw new Error('The maths face lost its MATH table.');
     }
     writeFileSync(join(into, file), cut);

@@ -1,11 +1,12 @@
-// Uses the standard library alone: it is asked before anything is installed.
+// Uses the standard library only, because it runs before anything is installed.
 
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /**
- * The program of the Node installed with a project, if it is there. Its package says where: on Windows the
- * installer puts it at bin/node.exe, says so there, and leaves a file at bin/node that is no program.
+ * The executable of the Node installed with a project, if there is one. Its package says where: on
+ * Windows the installer puts it at bin/node.exe, says so there, and leaves a file at bin/node that
+ * is not a program.
  * @param {string} root the project's folder
  * @returns {string | undefined}
  */

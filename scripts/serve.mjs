@@ -6,7 +6,7 @@ import { join, normalize, sep } from 'node:path';
 import compression from 'compression';
 import sirv from 'sirv';
 
-/** What sirv's own table lacks. */
+/** Types missing from sirv's own table. */
 const types = [
   [/\.webmanifest$/, 'application/manifest+json'],
   [/\.m?js$/, 'text/javascript;charset=utf-8'],
@@ -22,7 +22,7 @@ const types = [
  */
 
 /**
- * Serves a folder. Files are read anew for every request, so a build that replaces the folder is
+ * Serves a folder. Files are read again for every request, so a build that replaces the folder is
  * served at once.
  * @param {{ folder: string, base?: string, port?: number, host?: string }} options
  *   base: path with slashes at both ends; port 0: any free one; host: loopback if not given
@@ -36,7 +36,7 @@ export async function serve({ folder, base = '/', port = 0, host = '127.0.0.1' }
       const type = types.find(([pattern]) => /** @type {RegExp} */ (pattern).test(path))?.[1];
       if (type) response.setHeader('Content-Type', /** @type {string} */ (type));
       response.setHeader('X-Content-Type-Options', 'nosniff');
-      // Hashed names never change their content; everything else is asked for again each time.
+      // Files with a hash in their name never change; everything else is requested again each time.
       const hashed = path.startsWith('/_astro/');
       response.setHeader(
         'Cache-Control',
@@ -45,11 +45,11 @@ export async function serve({ folder, base = '/', port = 0, host = '127.0.0.1' }
     },
   });
 
-  // As any static host does, and as the budgets count.
+  // Compressed, as by any static host, and as the budgets are counted.
   const compress = compression();
 
   const server = createServer((request, response) => {
-    // What a raw socket asks for need be no address: it must not end the server.
+    // A raw socket may ask for something that is not a URL; that must not stop the server.
     const asked = URL.parse(request.url ?? '/', 'http://local.invalid');
     if (!asked) {
       response.writeHead(400);
@@ -66,7 +66,7 @@ export async function serve({ folder, base = '/', port = 0, host = '127.0.0.1' }
     }
     if (`${pathname}/` === base) return redirect(base);
     if (!pathname.startsWith(base)) {
-      // Outside the base path there is no site: only a word on where it is.
+      // Outside the base path there is no site, only a hint where it is.
       response.writeHead(404, { 'Content-Type': 'text/plain;charset=utf-8' });
       return response.end(`Nothing here. The site is at ${base}\n`);
     }
@@ -94,7 +94,7 @@ export async function serve({ folder, base = '/', port = 0, host = '127.0.0.1' }
 }
 
 /**
- * Whether a path without a slash at its end names a folder: relative links would then go astray.
+ * Whether a path without a trailing slash names a folder; relative links would then break.
  * @param {string} folder
  * @param {string} path
  */
@@ -126,7 +126,7 @@ function notFound(folder, response) {
 }
 
 /**
- * Serves on the first free port from a given one up.
+ * Serves on the first free port from a given one upwards.
  * @param {{ folder: string, base?: string, port: number, host?: string }} options
  * @returns {Promise<Served>}
  */

@@ -8,7 +8,7 @@ import { networkInterfaces } from 'node:os';
 import { buildSite, tidyBase } from './build.mjs';
 import { serveOnFreePort } from './serve.mjs';
 
-// Set to nothing is not set.
+// An empty HOST counts as not set.
 const host = process.env.HOST || '127.0.0.1';
 const port = Number(process.env.PORT || 4321);
 

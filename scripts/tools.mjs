@@ -25,8 +25,8 @@ function entry(packageName, tool = basename(packageName)) {
 }
 
 /**
- * Runs a tool to its end. With `quiet` its output is kept and returned; otherwise it goes
- * straight to the reader.
+ * Runs a tool to its end. With `quiet` its output is captured and returned; otherwise it is
+ * printed.
  * @param {string} packageName
  * @param {readonly string[]} args
  * @param {{ tool?: string, quiet?: boolean, env?: Record<string, string> }} [options]
@@ -51,7 +51,7 @@ export function run(packageName, args, { tool, quiet = false, env = {} } = {}) {
 }
 
 /**
- * Whether a script was started itself rather than imported by another.
+ * Whether a script was started directly rather than imported by another.
  * @param {ImportMeta} meta
  */
 export const isMain = (meta) =>

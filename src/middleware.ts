@@ -1,7 +1,9 @@
 import { defineMiddleware } from 'astro:middleware';
 import { keptTogether } from './components/markdown/kept-together.ts';
 
-/** The last touch to a page, whoever wrote its sentences: chapters, worksheets, cautions, glossary. */
+/**
+ * Post-processes every page, whoever wrote its sentences: chapters, worksheets, cautions, glossary.
+ */
 export const onRequest = defineMiddleware(async (_, next) => {
   const response = await next();
   if (!response.headers.get('content-type')?.startsWith('text/html')) return response;

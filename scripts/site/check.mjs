@@ -1,4 +1,4 @@
-// Checks the built site as a whole, so that a page that builds but is wrong stays unpublished.
+// Checks the built site as a whole, so that a page that builds but is wrong is not published.
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -15,7 +15,7 @@ import { sitemapFaults } from './rules/sitemap.mjs';
 import { textFaults } from './rules/text.mjs';
 
 /**
- * Reads every page and returns what is wrong, each fault naming its file.
+ * Reads every page and returns the faults, each with the file it is in.
  * @param {string} folder
  * @param {{ base: string, site?: string | undefined }} where
  * @returns {Promise<{ pages: number, faults: string[] }>}
@@ -55,7 +55,7 @@ export async function checkSite(folder, { base, site }) {
 }
 
 /**
- * One line a fault, naming its first file: what is wrong with a layout is wrong on every page.
+ * One line per fault, naming its first file: a fault of a layout is on every page.
  * @param {readonly string[]} faults
  */
 function together(faults) {

@@ -1,10 +1,10 @@
-// Makes the service worker, which keeps the whole site for use without a network.
+// Writes the service worker, which stores the whole site for offline use.
 
 import { generateSW } from 'workbox-build';
 
 /**
  * Writes sw.js for the files in a folder. Every file is fetched before the worker takes over, and
- * it waits until the reader accepts: a page never meets files of another build.
+ * it waits until the reader accepts, so that a page never gets files of another build.
  * @param {string} folder
  * @returns {Promise<{ files: number, bytes: number }>}
  */
@@ -21,9 +21,9 @@ export async function keepOffline(folder) {
     globIgnores: ['sw.js'],
     maximumFileSizeToCacheInBytes: 4 * 1024 * 1024,
     dontCacheBustURLsMatching: /\/_astro\//,
-    // Pagefind asks for its entry file with the time in `ts`, so that no cache answers; ours must.
+    // Pagefind requests its entry file with the time in `ts`, to bypass caches; ours must answer.
     ignoreURLParametersMatching: [/^utm_/, /^ts$/],
-    // A page nobody knows, asked for without a network, gets the page that helps.
+    // An unknown page, requested without a network, gets the 404 page.
     runtimeCaching: [
       {
         urlPattern: ({ request }) => request.mode === 'navigate',

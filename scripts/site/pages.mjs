@@ -50,7 +50,7 @@ export function pagesOf(folder) {
 const entities = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: '\u00a0' };
 
 /**
- * The characters that HTML's escapes stand for.
+ * Decodes the characters that HTML escapes stand for.
  * @param {string} text
  */
 export function decoded(text) {

@@ -1,5 +1,5 @@
-// Astro lists in every page's policy the hash of every script and style it might have put into one. A page
-// need allow only what stands in it.
+// In every page's policy, Astro lists the hash of every script and style it might have inlined. A
+// page needs to allow only those it contains.
 
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -10,7 +10,7 @@ const POLICY = /(<meta http-equiv="content-security-policy" content=")([^"]*)(">
 const INLINE = /<(?:script|style)(?![^>]*\ssrc=)[^>]*>([\s\S]*?)<\/(?:script|style)>/g;
 
 /**
- * Takes out of each page's policy what the page does not hold.
+ * Removes from each page's policy the hashes of what the page does not contain.
  * @param {string} folder
  */
 export function tightenPolicies(folder) {

@@ -1,21 +1,21 @@
-// Lets Astro write the pages, and takes its warnings for what they are.
+// Runs Astro's build, and treats its warnings as errors.
 
 import { run } from '../tools.mjs';
 
 /**
- * Warnings that are no fault of ours. Each says why.
+ * Warnings that are no fault of ours, each with the reason.
  * @type {readonly RegExp[]}
  */
 const expected = [
-  // Style attributes are allowed on purpose (plots are drawn with them); Astro remarks on it.
+  // Style attributes are allowed on purpose (plots are drawn with them); Astro notes it.
   /style-src-attr/,
-  // Astro's own mark on a chapter's module, which the bundler does not know.
+  // Astro's own directive in a chapter's module, which the bundler does not know.
   /\[MODULE_LEVEL_DIRECTIVE\].*"use astro:/,
 ];
 
 // Colour codes begin with the escape character, which a pattern may not hold literally.
 const colour = new RegExp(`${String.fromCharCode(27)}\\[[0-9;]*m`, 'g');
-/** Steps of a stack trace that are not in the project's own files. */
+/** Lines of a stack trace outside the project's own files. */
 const inOthersCode = /^\s+at .*(node:|node_modules\/|\/\.prerender\/|<anonymous>)/;
 const warning = /\[WARN\]|\[ERROR\]/;
 
@@ -42,7 +42,7 @@ export async function renderPages(outDir, env) {
 }
 
 /**
- * The end of Astro's output, from its first complaint on when there is one.
+ * The end of Astro's output, from its first complaint if there is one.
  * @param {string} said
  */
 function faultsIn(said) {

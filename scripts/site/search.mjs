@@ -5,20 +5,23 @@ import { join } from 'node:path';
 import * as pagefind from 'pagefind';
 import { decoded } from './pages.mjs';
 
-/** Pagefind brings ready-made search boxes; the site has its own. */
+/** Pagefind ships ready-made search boxes; the site has its own. */
 const unused = /^pagefind-(ui|modular|component|highlight)/;
 
-/** Where something ends that a page shows by itself, and the index would read on: “of the second water4.38”. */
+/**
+ * Where an element ends that a page shows on its own but the index would run on: “of the second
+ * water4.38”.
+ */
 const ENDS =
   /<\/(?:d[dt]|t[dh]|(?:fig)?caption|text|option|label|button)>|(?=<span class="most")|<\/a>(?=<a)/g;
 
 /**
- * A page with a space in these places.
+ * A page with a space added in these places.
  * @param {string} html
  */
 export const apart = (html) => html.replace(ENDS, '$& ');
 
-/** What a reader cannot read as words: markup, and what stands in it. */
+/** What a reader cannot read as words: markup and its contents. */
 const NO_WORDS = /<(math|script|style)\b.*?<\/\1>|<[^>]*>/gs;
 
 /**
@@ -41,8 +44,8 @@ export function wordsIn(pages) {
 }
 
 /**
- * Indexes the pages in a folder and writes the index beside them. Formulas are left out: their
- * markup would be found as words. Only what a page marks with data-pagefind-body is indexed.
+ * Indexes the pages in a folder and writes the index beside them. Formulas are left out, because
+ * their markup would be found as words. Only what a page marks with data-pagefind-body is indexed.
  * @param {string} folder
  * @returns {Promise<number>} how many pages can be found
  */
@@ -75,7 +78,7 @@ export async function indexPages(folder) {
   const { languages } = JSON.parse(readFileSync(join(into, 'pagefind-entry.json'), 'utf8'));
   const counts = Object.values(languages).map((language) => Number(language.page_count));
   const found = counts.reduce((sum, count) => sum + count, 0);
-  // Without a single mark Pagefind indexes all text of all pages, menus included.
+  // Without any mark Pagefind indexes all text of all pages, menus included.
   if (found === 0)
     throw new Error('no page can be found: is <main> marked with data-pagefind-body?');
   return found;

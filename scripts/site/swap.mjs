@@ -1,10 +1,10 @@
-// Puts a finished build in place of the last one.
+// Replaces the last build by a finished one.
 
 import { existsSync, renameSync, rmSync } from 'node:fs';
 
 /**
- * Both moves are renames within one disk, so no reader meets half a site; if the second fails the
- * last good build is put back.
+ * Both moves are renames on one disk, so no reader gets half a site. If the second fails, the last
+ * good build is restored.
  * @param {string} next
  * @param {string} place
  */

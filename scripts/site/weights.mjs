@@ -1,4 +1,4 @@
-// What each page makes a browser fetch, compressed as any static host does it.
+// What each page makes a browser fetch, compressed as by any static host.
 
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
@@ -11,14 +11,16 @@ import { filesOf, pagesOf } from './pages.mjs';
  * @property {number} html
  * @property {number} css
  * @property {number} js       with every worksheet of the page awake and touched
- * @property {number} request  JavaScript fetched only when asked for: to read a file, to save a batch
+ * @property {number} request  JavaScript fetched only when asked for: to read a file, to save a
+ *   batch
  * @property {number} islands  how many worksheets and other live parts it has
  */
 
 /**
- * What no worksheet of the page needs to compute: it is fetched when the reader hands over a file or a photo, opens a
- * dialog, types into a worksheet before it is awake, loads the invented batches, takes out what could not be stored or
- * read, pauses after changing what worksheets of other pages rest on, or comes from a page that changed a batch.
+ * Scripts that no worksheet of the page needs to compute. They are fetched when the reader hands
+ * over a file or a photo, opens a dialog, types into a worksheet before it is awake, loads the
+ * invented batches, takes out what could not be stored or read, pauses after changing what
+ * worksheets of other pages depend on, or comes from a page that changed a batch.
  */
 const ON_REQUEST =
   /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-aside|catch-up|learn-anew|typed-early)\b/;
@@ -27,12 +29,12 @@ const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^
 const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;
 /** The script that wakes a page's worksheets. */
 const WAKES = /^Wake\./;
-/** In it, where the worksheets of each folder are listed; and one line of such a list. */
+/** In that script, the list of each folder of worksheets; and one line of such a list. */
 const LISTS = /listed\/(\w+)\.ts["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;
 const LISTED = /worksheets\/(\w+\/[\w-]+)\.tsx["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;
 
 /**
- * Weighs a built site: each page, and all that is kept for use without a network.
+ * Weighs a built site: each page, and everything stored for offline use.
  * @param {string} folder
  * @param {string} base
  */
@@ -91,7 +93,7 @@ function weighPages(folder, pages, base) {
 }
 
 /**
- * The whole of what is kept for use without a network.
+ * Everything that is stored for offline use.
  * @param {string} folder
  * @param {readonly string[]} files
  */
@@ -117,7 +119,7 @@ const filesNamed = (folder, name) =>
     .map((file) => join(folder, file));
 
 /**
- * Which file holds each island, and which lists it, as the script that wakes them looks it up.
+ * The file that holds each island, and the list it is in, as the waking script looks them up.
  * @param {string} folder
  * @returns {Map<string, { list: string, file: string }>}
  */
@@ -141,13 +143,13 @@ function importsOf(file) {
     [...text.matchAll(pattern)]
       .map(([, to]) => resolve(dirname(file), to ?? ''))
       .filter((to) => existsSync(to));
-  // Of what is listed, only what is on the page is fetched: it is counted by the page.
+  // Of a list, only what is on the page is fetched, and it is counted with the page.
   const lists = WAKES.test(basename(file)) || text.search(LISTED) >= 0;
   return { fixed: found(STATIC), later: lists ? [] : found(DYNAMIC) };
 }
 
 /**
- * Every file reached from some, themselves among them.
+ * Every file reachable from some files, those included.
  * @param {readonly string[]} from
  * @param {(file: string) => readonly string[]} next
  */

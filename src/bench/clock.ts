@@ -5,13 +5,13 @@ import './store.ts';
 
 export type { Clock };
 
-/** When the foam was made, as the reader's finger said. */
+/** When the foam was made: the moment the reader pressed the button. */
 export const $foamClock = persistentAtom<Clock | undefined>(KEYS.clock, undefined, {
   encode: (clock) => JSON.stringify(clock),
   decode: (text) => decode(text, isClock),
 });
 
-/** Seconds on the clock; never below 0: see `lookAtClock` for a device's own clock that is set back. */
+/** Seconds on the clock, never below 0. `lookAtClock` handles a device clock that was set back. */
 export const elapsed = (clock: Clock, now: number): number =>
   Math.max(0, ((clock.stop ?? now) - clock.start) / 1000);
 
@@ -22,27 +22,35 @@ export function stopClock(now: number): void {
   if (clock && clock.stop === undefined) $foamClock.set({ ...clock, stop: now });
 }
 
-/** A device puts its clock right by seconds now and then; by more than this, ms, the foam's age is not known any more. */
+/**
+ * Devices correct their clock by a few seconds now and then. After a larger step back, in ms, the
+ * age of the foam is unknown.
+ */
 const PUT_RIGHT = 10_000;
 
-/** A running clock stands at `now`, and was seen to stand at `seen`: whether the device's was set back is kept. */
+/**
+ * Compares a running clock at `now` with when it was last `seen`, and records a device clock that
+ * was set back.
+ */
 export function lookAtClock(now: number, seen: number): void {
   const clock = $foamClock.get();
   if (!clock || clock.stop !== undefined || clock.setBack) return;
   if (now < Math.max(clock.start, seen) - PUT_RIGHT) $foamClock.set({ ...clock, setBack: true });
 }
 
-/** Sets it to another time, or to none. What is returned puts the clock back as it was. */
+/**
+ * Sets the clock to another time or to none. Returns a function that restores the previous state.
+ */
 function swap(next: Clock | undefined): () => void {
   const before = $foamClock.get();
   $foamClock.set(next);
   return () => $foamClock.set(before);
 }
 
-/** Starts again, for other foam. */
+/** Starts again, for new foam. */
 export const restartClock = (now: number): (() => void) => swap({ start: now });
 
-/** Goes on from where it was stopped, as if it had never been. */
+/** Resumes a stopped clock as if it had never been stopped. */
 export function resumeClock(now: number): void {
   const clock = $foamClock.get();
   if (!clock) return;
@@ -51,5 +59,5 @@ export function resumeClock(now: number): void {
   lookAtClock(now, stop);
 }
 
-/** Its foam was not made after all, or is used up. */
+/** Clears the clock: its foam was not made after all, or is used up. */
 export const clearClock = (): (() => void) => swap(undefined);

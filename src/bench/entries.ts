@@ -4,8 +4,8 @@ import { LIMITS } from './records/limits.ts';
 export type System = 'metric' | 'us';
 
 /**
- * What a reader typed into one field. The typed text is the state: its value follows from it, so
- * switching units back and forth never drifts.
+ * What a reader typed into one field. The text is the state and its value is derived from it, so
+ * switching units back and forth never causes drift.
  */
 export interface Entry {
   /** The text as typed. Absent when only a unit or a ± was chosen. */
@@ -27,29 +27,29 @@ export interface Entry {
 
 export type Entries = Readonly<Record<string, Entry>>;
 
-/** Whether two things of the bench are one and the same, to the last mark. */
+/** Whether two values on the bench are identical. */
 export const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Whose a kept result is. */
 interface Owned {
-  /** The worksheet it came from, by the question it asked then: words may change. */
+  /** The worksheet it came from, by its question at the time; the wording may change. */
   readonly from: string;
-  /** Its id. Absent from what was kept before ids were. */
+  /** The worksheet's id. Absent from results kept before ids existed. */
   readonly by?: string;
 }
 
-/** A result a worksheet put on the bench for later ones, in SI. */
+/** A result that a worksheet put on the bench for later ones, in SI. */
 export interface KeptNumber extends Owned {
   readonly v: number;
   /** The ±, in SI. */
   readonly pm?: number;
-  /** Some of what it was worked out from was still the invented example's. */
+  /** It was worked out partly from the invented example. */
   readonly example?: true;
 }
 
 /**
- * What a worksheet leaves on the bench when the reader's own numbers in it have no answer yet: what
- * comes after it must wait, and never fall back on the example.
+ * What a worksheet leaves on the bench while the reader's own numbers in it have no answer: later
+ * worksheets must wait, and never fall back on the example.
  */
 interface KeptWaiting extends Owned {
   readonly waits: true;
@@ -57,13 +57,15 @@ interface KeptWaiting extends Owned {
 
 export type Kept = KeptNumber | KeptWaiting;
 
-/** The number a result is, unless it waits or is not there. */
+/** The number of a result; undefined if it waits or does not exist. */
 export const keptValue = (kept: Kept | undefined): number | undefined =>
   kept && 'v' in kept ? kept.v : undefined;
 
 export type KeptResults = Readonly<Record<string, Kept>>;
 
-/** What a field is called on the bench, or in a row: never by a name that every object has already. */
+/**
+ * A valid name of a field, on the bench or in a row. Excludes property names that every object has.
+ */
 export const NAME = /^(?!(?:__proto__|constructor|prototype)$)[A-Za-z0-9_.-]{1,60}$/;
 
 const unitIds = new Set(Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)));
@@ -92,7 +94,10 @@ const isRow = (x: unknown) =>
   Object.keys(x).length <= LIMITS.cells &&
   Object.entries(x).every(([name, cell]) => NAME.test(name) && isEntry(cell, false));
 
-/** Whether something read from storage or a link has the shape of an entry: of the bench, or of a cell of its rows. */
+/**
+ * Whether something read from storage or a link is an entry: on the bench, or in a cell of its
+ * rows.
+ */
 export function isEntry(x: unknown, ofBench = true): x is Entry {
   return (
     isRecord(x) &&
@@ -105,7 +110,7 @@ export function isEntry(x: unknown, ofBench = true): x is Entry {
   );
 }
 
-/** Whether something read from storage has the shape of a kept result. */
+/** Whether something read from storage is a kept result. */
 export function isKept(x: unknown): x is Kept {
   if (!isRecord(x) || !isText(x.from) || (x.by !== undefined && !isText(x.by))) return false;
   if (x.waits !== undefined) return x.waits === true;
@@ -117,13 +122,16 @@ export function isKept(x: unknown): x is Kept {
   );
 }
 
-/** Whether a quantity has such a unit. A link, or a field that measured something else once, may bring any. */
+/**
+ * Whether a kind has such a unit. A link, or a field that once had another kind, may bring any
+ * text.
+ */
 export const isUnitOf = (kind: Kind, id: string | undefined): id is string =>
   KINDS[kind].units.some((unit) => unit.id === id);
 
 /**
- * The unit a field shows: the one picked for this system, else the one in which it was typed,
- * as long as that belongs to the system, else the system's usual one.
+ * The unit a field shows: the one picked for this system; else the one it was typed in, if it
+ * belongs to the system; else the system's usual one.
  */
 export function shownUnit(
   entry: Entry | undefined,

@@ -3,21 +3,27 @@ import { isRecord } from './entries.ts';
 import { KEYS } from './storage.ts';
 import './store.ts';
 
-/** What a reader's own batches say of one quantity, for worksheets to offer: never applied by itself. */
+/**
+ * What a reader's own batches say about one quantity, for worksheets to offer; never applied by
+ * itself.
+ */
 interface LearnedValue {
   /** SI. */
   readonly v: number;
   /** The standard uncertainty of the next batch, SI. */
   readonly pm: number;
-  /** From how many batches. */
+  /** The number of batches it is from. */
   readonly n: number;
-  /** Between which the next batch lies, 95 %, SI; absent where nobody tells it, and in an earlier summary. */
+  /**
+   * The 95 % interval for the next batch, SI. Absent if it cannot be given, and in earlier
+   * summaries.
+   */
   readonly low?: number;
   readonly high?: number;
 }
 
 export interface LearnedSummary {
-  /** From the invented batches only: said wherever it is offered. */
+  /** From invented batches only; wherever it is offered, this is said. */
   readonly invented: boolean;
   readonly values: Readonly<Record<string, LearnedValue>>;
 }
@@ -29,7 +35,7 @@ const isValue = (x: unknown): x is LearnedValue =>
   ['v', 'pm', 'n'].every((key) => Number.isFinite(x[key])) &&
   [x.low, x.high].every((end) => end === undefined || Number.isFinite(end));
 
-/** Reads the stored summary; anything that does not fit counts as nothing learned. */
+/** Reads the stored summary; anything malformed counts as nothing learned. */
 function readLearned(text: string): LearnedSummary {
   try {
     const x: unknown = JSON.parse(text);

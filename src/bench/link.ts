@@ -24,7 +24,10 @@ export type Carried =
     }
   | { readonly ok: false; readonly why: string };
 
-/** The fragment that carries these entries to another device; undefined when it would be refused there. */
+/**
+ * The fragment that carries these entries to another device; undefined if it would be refused
+ * there.
+ */
 export function toFragment({ entries, kept = {} }: Bench, units: System): string | undefined {
   const bytes = new TextEncoder().encode(JSON.stringify({ units, entries, kept }));
   const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
@@ -34,7 +37,7 @@ export function toFragment({ entries, kept = {} }: Bench, units: System): string
   return fits ? fragment : undefined;
 }
 
-/** Reads a fragment. Undefined when it carries no batch; a sentence when it carries a bad one. */
+/** Reads a fragment. Undefined if it carries no batch; a sentence if it carries an invalid one. */
 export function fromFragment(fragment: string, steps = STEPS): Carried | undefined {
   if (!/^#?batch=/.test(fragment)) return undefined;
   if (fragment.length > LONGEST_LINK) return refuse('it is longer than a batch can be');

@@ -1,9 +1,12 @@
-/** On the body of a page that holds readings the browser would not store: for scripts that fetch no bench. */
+/**
+ * Attribute of the body of a page that holds readings which the browser would not store, for
+ * scripts that do not fetch the bench.
+ */
 export const UNSTORED = 'data-unstored';
-/** And of one that holds a batch which is neither stored nor a draft as it was last typed. */
+/** The same for a batch whose latest text is neither stored nor in a draft. */
 export const UNHELD = 'data-unheld';
 
-/** Whether to leave the page, or to load it anew, loses what was entered. */
+/** Whether leaving or reloading the page would lose what was entered. */
 export const isUnstored = (): boolean =>
   [UNSTORED, UNHELD].some((mark) => document.body.hasAttribute(mark));
 
@@ -12,19 +15,21 @@ const ask = (event: BeforeUnloadEvent) => {
   event.returnValue = true;
 };
 
-/** Marks the page with one of these, or takes the mark off: while there is any, the browser asks before it is left. */
+/**
+ * Sets or removes one of these marks. While any is set, the browser asks before the page is left.
+ */
 export function markUnstored(mark: typeof UNSTORED | typeof UNHELD, on: boolean): void {
   if (!globalThis.document) return;
   document.body.toggleAttribute(mark, on);
-  // Added again it is the same.
+  // Adding the same listener twice has no effect.
   (isUnstored() ? addEventListener : removeEventListener)('beforeunload', ask);
 }
 
-/** The reader's own store, or nothing where the browser keeps none. */
+/** The reader's local storage; undefined if the browser provides none. */
 export function localStore(): Storage | undefined {
   try {
     const store = globalThis.localStorage ?? undefined;
-    // What blocks trackers may leave one there that refuses all that is asked of it.
+    // A tracking blocker may leave a storage object that throws on every access.
     store?.getItem('');
     return store;
   } catch {

@@ -2,7 +2,7 @@ import { isRecord } from './entries.ts';
 
 type Loose = Readonly<Record<string, unknown>>;
 
-/** What lies on a bench as some version stored it: entries and results by bench key, worksheets used by id. */
+/** A bench as some version stored it: entries and results by bench key, used worksheets by id. */
 export interface Laid {
   readonly bench: Loose;
   readonly kept: Loose;
@@ -12,21 +12,24 @@ export interface Laid {
 export type Step = (laid: Laid) => Laid;
 
 /**
- * One step for each version that ever was, from it to the next. A batch holds a bench too: the step of
- * `records/migrate.ts` that goes with one here calls it.
+ * One step for each past version, to the next one. A batch holds a bench too, so the matching step
+ * of `records/migrate.ts` calls it.
  */
 export const STEPS: readonly Step[] = [];
 
-/** The version of what lies on the bench, in its storage keys and in links: one more than there are steps. */
+/** The version of the bench, in its storage keys and in links: the number of steps plus one. */
 export const BENCH_VERSION = 1;
 
-/** What a version laid on the bench, as this one has it. */
+/** Migrates a bench of an earlier version to this one. */
 export const upToDate = (laid: Laid, from: number, steps = STEPS): Laid =>
   steps.slice(from - 1).reduce((older, step) => step(older), laid);
 
-/** Brings what earlier versions stored up to this one, before anything is read; what cannot be read stays as it is. */
+/**
+ * Migrates what earlier versions stored, before anything is read. What cannot be read stays as it
+ * is.
+ */
 export function bringUp(store: Storage, steps = STEPS): void {
-  // The latest first: what it has, an older one does not write over.
+  // The latest version first, so that an older one never overwrites its values.
   for (const from of [...steps.keys()].reverse()) {
     const start = (part: string, version = from + 1) => `suds.${part}.${version}.`;
     const taken = (part: string) =>
@@ -47,7 +50,7 @@ export function bringUp(store: Storage, steps = STEPS): void {
           if (store.getItem(key) === null)
             store.setItem(key, typeof value === 'string' ? value : JSON.stringify(value));
         } catch {
-          // A full store: this value is lost, the rest still opens.
+          // Storage is full: this value is lost, the rest still opens.
         }
   }
 }
@@ -61,14 +64,14 @@ function parsed(text: string): unknown {
   }
 }
 
-/** What was called otherwise, by what it was called; the options of a choice by the key it has now. */
+/** New names by their old ones; options of a choice under the choice's new key. */
 interface Renamed {
   readonly keys?: Readonly<Record<string, string>>;
   readonly options?: Readonly<Record<string, Readonly<Record<string, string>>>>;
   readonly sheets?: Readonly<Record<string, string>>;
 }
 
-/** A step that gives other names to fields and results, to the options of choices and to worksheets. */
+/** A step that renames fields and results, options of choices, and worksheets. */
 export function renaming({ keys = {}, options = {}, sheets = {} }: Renamed): Step {
   const named = (
     values: Loose,

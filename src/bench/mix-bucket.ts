@@ -1,3 +1,3 @@
-/** The bucket the mix is weighed in, where it has one of its own: empty, and its volume. */
+/** The bucket the mix is weighed in, if it has one of its own: its empty weight and its volume. */
 export const MIX_TARE = 'mix.bucketTare';
 export const MIX_VESSEL = 'mix.bucketVolume';

@@ -1,28 +1,31 @@
-/** A button of a notice. */
+/** A button on a notice. */
 export interface Action {
   readonly label: string;
   readonly run: () => void;
-  /** It takes back what was just done: Ctrl+Z does the same. */
+  /** It undoes what was just done; Ctrl+Z does the same. */
   readonly undoes?: true;
 }
 
-/** Takes a notice away that has lost its ground. */
+/** Removes a notice that no longer applies. */
 export function withdraw(id: string): void {
   globalThis.document?.querySelector(`#notices [data-notice="${id}"]`)?.remove();
   makeRoom();
 }
 
-/** What is scrolled to, by a link, a key or a step of the run, comes to stand beneath the notices. */
+/** Whatever is scrolled to, by a link, a key or a step of the run, must stop below the notices. */
 function makeRoom(): void {
   const place = globalThis.document?.getElementById('notices');
   if (place) document.documentElement.style.scrollPaddingTop = `${place.offsetHeight}px`;
 }
 
-/** The notices stand at the head of the page, far from where the reader may be: the key that undoes reaches the latest. */
+/**
+ * The notices are at the top of the page, far from where the reader may be, so Ctrl+Z reaches the
+ * latest.
+ */
 function undo(event: KeyboardEvent): void {
   const { key, ctrlKey, metaKey, shiftKey, altKey } = event;
   if (key !== 'z' || !(ctrlKey || metaKey) || shiftKey || altKey) return;
-  // A box undoes what was typed into it.
+  // In a text box, Ctrl+Z undoes the typing.
   if ((event.target as Element).closest('input, textarea, select')) return;
   const button = document.querySelector<HTMLElement>('#notices > :last-child > [data-undoes]');
   if (!button) return;
@@ -31,8 +34,9 @@ function undo(event: KeyboardEvent): void {
 }
 
 /**
- * Shows a notice, what the reader should know that belongs to no single field, at the head of the page and has it
- * announced. One with the same id replaces the earlier one. Without a page (in tests, at build) it does nothing.
+ * Shows a notice at the top of the page and has it announced: something the reader should know that
+ * belongs to no single field. It replaces an earlier one with the same id. Without a page (in
+ * tests, at build time) it does nothing.
  */
 export function notify(id: string, text: string, actions: readonly Action[] = []): void {
   const place = globalThis.document?.getElementById('notices');
@@ -60,9 +64,9 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
       box.remove();
       makeRoom();
       run();
-      // The button takes the focus with it: back to where the reader was, or to the text.
+      // The button took the focus with it: return it to where the reader was, or to the text.
       if (!focused || document.activeElement !== document.body) return;
-      // One that was taken away, or can be pressed no more, takes no focus.
+      // An element that was removed or disabled does not take the focus.
       for (const back of [from, document.getElementById('content')])
         if (document.activeElement === document.body)
           (back as HTMLElement | null)?.focus({ preventScroll: true });
@@ -70,7 +74,7 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
     box.append(button);
   }
   place.append(box);
-  // Of more than there is room for, the latest is seen, from its beginning.
+  // If there are more notices than fit, show the latest from its beginning.
   place.scrollTop = box.offsetTop;
   makeRoom();
 }

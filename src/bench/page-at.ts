@@ -1,4 +1,4 @@
-/** The address of a page of this site, where scripts run. */
+/** The address of a page of this site, at run time. */
 export const pageAt = (path: string): string => `${document.body.dataset.base ?? '/'}${path}`;
 
 /** The address of a batch's own page. */

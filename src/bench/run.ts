@@ -4,7 +4,7 @@ import { localStore } from './local-store.ts';
 import type { Correction } from './records/record.ts';
 import { type Begun, isBegun } from './shapes.ts';
 import { decode, KEYS } from './storage.ts';
-// It opens the reader's store before anything reads it.
+// Opens the reader's store before anything reads it.
 import './store.ts';
 
 /** What one load of a batch is weighed by. */
@@ -13,11 +13,11 @@ export interface RunPlan {
   readonly cement: number;
   readonly water: number;
   readonly sand: number;
-  /** The sand is weighed as damp as it lies, its water taken off what is poured. */
+  /** The sand is weighed damp; its water is deducted from the water to pour. */
   readonly damp?: boolean;
-  /** Cement and what stands in for it, kg; absent for cement alone. */
+  /** Cement and its substitutes, kg; absent for cement alone. */
   readonly binder?: number;
-  /** What else goes in, kg each, which no step asks for; absent for nothing. */
+  /** Other additions, kg each, that no step asks for; absent if none. */
   readonly other?: readonly { readonly name: string; readonly mass: number }[];
   readonly foamVolume: number;
   /** kg/m³ */
@@ -27,58 +27,69 @@ export interface RunPlan {
   readonly loads: number;
   /** The most the mixer takes, m³. */
   readonly largestLoad: number;
-  /** What the forms of all loads hold, and one of them where they are alike, m³; absent where a volume was typed. */
+  /**
+   * The volume of the forms of all loads, and of one form if they are alike, m³; absent if a volume
+   * was typed.
+   */
   readonly forms?: number;
   readonly form?: number;
-  /** Of several sizes: what the loads must divide for each piece to be filled from one. */
+  /**
+   * For several sizes: what the number of loads must divide, so that each piece is filled from one
+   * load.
+   */
   readonly evenLoads?: number;
-  /** The foaming solution for all loads, with what is wasted, m³; absent where it is not known. */
+  /** The foaming solution for all loads, with waste, m³; absent if unknown. */
   readonly solution?: number;
   /** How much to make was typed. */
   readonly typed?: true;
-  /** Nothing of it is the reader's own. */
+  /** Nothing in it is the reader's own. */
   readonly example: boolean;
   /** How much it makes is still the invented example's, or rests on it. */
   readonly unsized?: true;
-  /** Its wet density is what the reader aimed at. */
+  /** Its wet density is the reader's target. */
   readonly aimed?: boolean;
 }
 
-/** What a correction changed in its batch, for when it was not made after all. */
+/** What a correction changed in its batch, so that it can be undone. */
 export interface Correcting {
   readonly name: 'foamAdded' | 'baseAdded';
-  /** The correction as it was written down, and the sum of what was added by then. */
+  /** The correction as recorded, and the sum of what had been added by then. */
   readonly made?: Correction;
   readonly sum?: Entry;
-  /** What was written there before; absent for nothing. */
+  /** What was recorded there before; absent for nothing. */
   readonly before?: Entry;
-  /** The weighing that asked for it. */
+  /** The weighing that called for it. */
   readonly full?: Entry;
-  /** Some of the mix was taken out for it, and is left over: what was left over before, and what was written then. */
+  /**
+   * Mix was taken out for it and is left over: what was recorded as left over before, and what was
+   * recorded then.
+   */
   readonly out?: { readonly before?: Entry; readonly wrote?: Entry };
 }
 
-/** The vessel of the foam: empty, and its volume. */
+/** The vessel of the foam: empty weight and volume. */
 export interface FoamIn {
   readonly tare?: Entry;
   readonly vessel?: Entry;
 }
 
-/** The batch that is run at the bench, and how far it has come. */
+/** The batch being run at the bench, and how far it has come. */
 export interface Going extends Begun {
-  /** When it was begun, ms: a foam clock started before that is another batch's. */
+  /** When it was begun, ms. A foam clock started earlier belongs to another batch. */
   readonly begun?: number;
-  /** Left, and may be gone on with. */
+  /** Stopped; may be resumed. */
   readonly stopped?: true;
-  /** The last correction, until it is taken back. */
+  /** The last correction, until it is undone. */
   readonly undo?: Correcting;
-  /** The bucket full of its foam: the one on the bench may be another batch’s. */
+  /** The bucket full of its foam. The one on the bench may be another batch’s. */
   readonly foam?: Entry;
-  /** The foam put in, by weight, while its volume comes of that. */
+  /** The foam put in, by weight, while its volume follows from that. */
   readonly foamMass?: Entry;
-  /** What that foam was weighed in, once either was typed: the blend may be weighed in another. */
+  /**
+   * What that foam was weighed in, once either was typed. The mix may be weighed in another vessel.
+   */
   readonly foamIn?: FoamIn;
-  /** The amounts it is weighed by: what changes on the bench from then on is another batch’s. */
+  /** The amounts it is weighed by. Later changes on the bench belong to another batch. */
   readonly plan?: RunPlan;
 }
 
@@ -115,7 +126,7 @@ const isFoamIn = (x: unknown): x is FoamIn =>
     ([name, entry]) => ['tare', 'vessel'].includes(name) && isEntry(entry, false),
   );
 
-/** What is stored of a run, without what of it cannot be read. */
+/** Parses a stored run, without the parts that cannot be read. */
 function readGoing(stored: unknown): Going | undefined {
   if (!isBegun(stored)) return undefined;
   const { id, step, begun, stopped, undo, foam, foamMass, foamIn, plan } = stored as Going;
@@ -132,19 +143,22 @@ function readGoing(stored: unknown): Going | undefined {
   };
 }
 
-/** Text of the store that may be torn. */
+/** Parses stored text that may be damaged. */
 const parsed = (text: string): unknown => decode(text, (_): _ is unknown => true);
 
-/** The run that is going, in all tabs: there is one bench. */
+/** The run in progress, shared by all tabs: there is one bench. */
 export const $going = persistentAtom<Going | undefined>(KEYS.run, undefined, {
   encode: (going) => JSON.stringify(going),
   decode: (text) => readGoing(parsed(text)),
 });
 
-/** Whether the browser has kept the run as it stands; if not, only its record outlives the page. */
+/**
+ * Whether the browser has stored the run as it stands. If not, only its record survives leaving the
+ * page.
+ */
 export const isRunKept = (store = localStore()): boolean => store?.getItem(KEYS.run) != null;
 
-/** More are not offered to be gone on with. */
+/** The maximum number of stopped runs to offer. */
 const MOST_LEFT = 3;
 
 /** The runs that were stopped for another batch, the latest first. */
@@ -156,7 +170,7 @@ export const $left = persistentAtom<readonly Going[]>(KEYS.left, [], {
   },
 });
 
-/** A batch is begun or gone on with; the one that was stopped for it is left as it is. */
+/** Begins or resumes a batch; the one stopped for it is left as it is. */
 export function runInstead(next: Going): void {
   const now = $going.get();
   const all = [...(now ? [now] : []), ...$left.get()];

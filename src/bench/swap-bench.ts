@@ -1,7 +1,10 @@
 import { same } from './entries.ts';
 import { type Bench, enter, keep, noteBehind, onBench, replaceBench, use } from './store.ts';
 
-/** What changed hands between two states of a store and has not changed since, by key, as it was before. */
+/**
+ * The keys at which `put` differs from `before` and that have not changed since, with the value
+ * before.
+ */
 function undone<T>(
   before: Readonly<Record<string, T>> = {},
   put: Readonly<Record<string, T>> = {},
@@ -13,8 +16,9 @@ function undone<T>(
 }
 
 /**
- * Puts another bench in place of the one there; what it has kept is worked out anew, for an earlier version or a
- * hand may have left it. What is returned puts the reader's own back, but for what was typed since.
+ * Replaces the bench. Its kept results are recomputed, for they may come from an earlier version or
+ * have been edited by hand. Returns a function that restores the reader's own bench, except for
+ * what was typed since.
  */
 export function swapBench(put: Bench): () => void {
   const before = onBench();
@@ -22,7 +26,7 @@ export function swapBench(put: Bench): () => void {
   noteBehind(...Object.keys({ ...put.entries, ...put.kept }));
   return () => {
     const now = onBench();
-    // Where nothing was typed, what was kept since is that bench's, worked out anew.
+    // If nothing was typed, what was kept since is the new bench's own results, recomputed.
     const typed = undone(put.entries, now.entries, now.entries).length > 0;
     const kept = typed ? put.kept : now.kept;
     for (const [key, result] of undone(before.kept, kept, now.kept)) keep(key, result);

@@ -2,7 +2,7 @@ import { localStore } from './local-store.ts';
 import { KEYS } from './storage.ts';
 import { takeOut } from './take-out.ts';
 
-/** Hands the reader all that could not be read, as it was stored, under the keys it had. */
+/** Downloads everything that could not be read, as stored, under its original keys. */
 export function takeAside(store = localStore()): void {
   const aside = Object.entries({ ...store }).filter(([key]) => key.startsWith(KEYS.aside));
   const found = aside.map(([key, text]) => [key.slice(KEYS.aside.length), text]);

@@ -1,4 +1,4 @@
-/** Hands a file to the reader. */
+/** Downloads a file to the reader's device. */
 export function takeOut(name: string, text: string, type: string): void {
   const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');

@@ -1,7 +1,7 @@
 import { persistentMap } from '@nanostores/persistent';
 import { KEYS } from './storage.ts';
-// It opens the reader's store before anything reads it.
+// Opens the reader's store before anything reads it.
 import './store.ts';
 
-/** Lines ticked on the check list, each with the day it was ticked: tomorrow's batch begins anew. */
+/** Ticked lines of the check list, each with its day: tomorrow's batch starts with a fresh list. */
 export const $ticks = persistentMap<Record<string, string>>(KEYS.ticks, {});

@@ -15,7 +15,9 @@ export interface Chapter {
   readonly pages: readonly Page[];
 }
 
-/** The chapters in reading order, each with its pages in order. Throws, naming the file, on a gap. */
+/**
+ * The chapters in reading order, each with its pages in order. Throws, naming the file, on a gap.
+ */
 export async function readChapters(): Promise<readonly Chapter[]> {
   const entries = await getCollection('chapters');
   const byChapter = Map.groupBy(entries, (entry) => entry.id.split('/')[0]!);

@@ -13,16 +13,19 @@ export interface Figures {
   readonly difference: string;
 }
 
-/** The figures ours is shown with, and those left of what binary arithmetic has drawn out. */
+/**
+ * The significant figures ours is shown with, and those left of a number drawn out by binary
+ * arithmetic.
+ */
 const FIGURES = 6;
-/** More figures than this no source prints: a program has written out a double. */
+/** No source prints more figures than this: a program has written out a double. */
 const MOST_PRINTED = 8;
-/** A gap this small, beside the figure itself, is the last digits of the arithmetic. */
+/** A relative difference this small is rounding error. */
 const NOTHING = 1e-9;
 
 const PLAIN: readonly Sort[] = ['number', 'numbers', 'text'];
 
-/** A row's three figures in the unit its source prints, to the digits that show the difference. */
+/** A row's three figures, in the unit its source prints, to the digits that show the difference. */
 export function figuresOf(row: Row, answer: Answer, compared: Compared): Figures {
   const given = Object.entries(row.input)
     .map(([name, value]) => `${inWords(name)} ${asPrinted(value, answer.input[name]!)}`)
@@ -56,13 +59,13 @@ export function figuresOf(row: Row, answer: Answer, compared: Compared): Figures
   };
 }
 
-/** A plain number at the start of a quantity; not that of a fraction or of feet and inches. */
+/** A plain number at the start of a quantity; not one in a fraction or in feet and inches. */
 const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?(?![\d/'".,])/;
 
 const withUnit = (number: string, symbol: string | undefined) =>
   symbol ? `${number}\u00a0${symbol}` : number;
 
-/** What a row gives or expects, typeset: its numbers, and its unit if it has one. */
+/** A row's input or expected value, typeset: its numbers, and its unit if it has one. */
 function asPrinted(value: Given, sort: Sort): string {
   if (typeof value === 'object') return value.map(typesetNumber).join(', ');
   if (typeof value === 'number') return typesetNumber(value);
@@ -71,7 +74,9 @@ function asPrinted(value: Given, sort: Sort): string {
   return unit && number ? withUnit(typesetText(number), unit.symbol) : inWords(value);
 }
 
-/** A number as its source prints it, zeros and all; one written with a power of ten is written out. */
+/**
+ * A number as its source prints it, trailing zeros included; scientific notation is written out.
+ */
 function typesetText(text: string): string {
   const [mantissa, power] = text.split('e');
   if (power !== undefined)
@@ -81,7 +86,7 @@ function typesetText(text: string): string {
 
 const typesetNumber = (x: number) => trimmed(x, printedFigures(x));
 
-/** Ours to six figures or as many as theirs, without empty zeros but for those that theirs has. */
+/** Our figure to six figures, or as many as theirs. Trailing zeros only where theirs has them. */
 function besideTheirs(x: number, theirs: number | string): string {
   const text = typeof theirs === 'string' ? (NUMBER.exec(theirs)?.[0] ?? '') : '';
   const figures = text ? digitsOf(text).length : printedFigures(Number(theirs));
@@ -92,7 +97,7 @@ function besideTheirs(x: number, theirs: number | string): string {
     : short;
 }
 
-/** Without the zeros that end a decimal fraction. */
+/** Without trailing zeros after the decimal point. */
 const trimmed = (x: number, significant: number) =>
   formatNumber(x, { significant })
     .replace(/(\.\d*?)0+(?=×|$)/, '$1')
@@ -100,13 +105,13 @@ const trimmed = (x: number, significant: number) =>
 
 const digitsOf = (text: string) => text.replace(/e.*$/, '').replace(/\D/g, '').replace(/^0+/, '');
 const decimalsOf = (text: string) => /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
-/** The figures a bare number is printed with: those it is written with, unless a program wrote it. */
+/** How many figures a bare number is printed with: as written, unless a program wrote it. */
 function printedFigures(x: number): number {
   const written = digitsOf(String(x)).length;
   return written > MOST_PRINTED ? FIGURES : Math.max(1, written);
 }
 
-/** A name out of the code, as a reader would say it; what is a formula stays: pH, log pCO2. */
+/** An identifier as a reader would say it. A formula is left alone: pH, log pCO2. */
 const inWords = (name: string) =>
   /^[A-Z]{5,}$|^[A-Z]+(?:_[A-Z]+)+$/.test(name)
     ? name.toLowerCase().replaceAll('_', ' ')

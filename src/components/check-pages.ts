@@ -1,13 +1,16 @@
 import { type Subject, subjects } from './checks.ts';
 
-/** Characters of text on one page of checks: its markup, compressed, is about a seventh of that. */
+/**
+ * Maximum characters of text on one page of checks. Its markup, compressed, is about a seventh of
+ * that.
+ */
 const MOST = 180_000;
 
 export interface CheckPage {
   readonly path: string;
   readonly name: string;
   readonly tables: Subject['tables'];
-  /** Which page of how many the subject takes. */
+  /** The number of this page among the subject's pages. */
   readonly part: number;
   readonly parts: number;
 }
@@ -15,7 +18,7 @@ export interface CheckPage {
 const length = ({ rows }: Subject['tables'][number]) =>
   rows.reduce((sum, row) => sum + JSON.stringify(row).length, 0);
 
-/** The tables of a subject cut into pages that load fast, in their order, as even as they fall. */
+/** A subject's tables in order, divided into pages that load quickly, as evenly as possible. */
 function cut(tables: Subject['tables']): readonly Subject['tables'][] {
   const all = tables.reduce((sum, table) => sum + length(table), 0);
   const parts = Math.ceil(all / MOST);

@@ -1,7 +1,7 @@
 import type { Row } from '../../tests/published/rows.ts';
 import { sourceOf } from './library.ts';
 
-/** What the way a figure was come by is worth, as its row says it. */
+/** What a figure is worth, given how it was obtained. */
 const STANDINGS: Readonly<Record<Row['standing'], string>> = {
   published: 'Published.',
   'reference program': 'Another program’s answer.',
@@ -20,6 +20,6 @@ export const standingOf = ({
     ? ''
     : STANDINGS[standing];
 
-/** What stands beside a figure that is not ours: only what is wrong in print is called wrong. */
+/** What is shown beside a figure that differs from ours. Only a misprint is called wrong. */
 export const markOf = ({ differs }: Pick<Row, 'differs'>): string =>
   differs ? `, ${differs === 'misprint' ? 'known wrong' : 'not reproduced, see note'}` : '';

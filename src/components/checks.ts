@@ -3,15 +3,15 @@ import { answers } from '../../tests/published/answers.ts';
 import { compare, type Row, readTables } from '../../tests/published/rows.ts';
 import { type Figures, figuresOf } from './check-figures.ts';
 
-/** A figure somebody else has beside ours, in the words and the unit of its source. */
+/** A published figure and ours, in the words and the unit of its source. */
 interface Shown extends Row, Figures {
   readonly words: string;
-  /** No worksheet and no chapter works with what it asks. */
+  /** No worksheet and no chapter uses the function it checks. */
   readonly beside: boolean;
 }
 
 interface ShownTable {
-  /** What a link to it ends in. */
+  /** The fragment of a link to it. */
   readonly id: string;
   readonly title: string;
   readonly rows: readonly Shown[];
@@ -23,7 +23,10 @@ export interface Subject {
   readonly tables: readonly ShownTable[];
 }
 
-/** What a reader calls each subject, by its folder, in the order of the chapters; what serves them all is last. */
+/**
+ * The reader's name for each subject, by folder, in the order of the chapters; general subjects
+ * come last.
+ */
 const NAMES: Readonly<Record<string, string>> = {
   water: 'Hardness and density of water',
   'water-chemistry': 'Chemistry of water',
@@ -49,7 +52,7 @@ function nameOf(id: string): string {
   return name;
 }
 
-/** Every check, worked out now by core, by subject. */
+/** Every check by subject, computed now by core. */
 export const subjects: readonly Subject[] = [
   ...Map.groupBy(
     readTables(join(process.cwd(), 'tests/published')),

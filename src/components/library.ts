@@ -3,7 +3,7 @@ import glossaryFile from '../../content/glossary.json';
 
 const words = z.string().trim().min(1);
 const standing = z.enum(['read', 'read second-hand', 'from memory', 'common practice']);
-/** What an entry of content/sources holds, and nothing else. */
+/** The properties of an entry in content/sources; no others are allowed. */
 export const SOURCE = z.strictObject({
   title: words,
   by: words.optional(),
@@ -14,7 +14,7 @@ export const SOURCE = z.strictObject({
 });
 const CAUTION = z.strictObject({
   title: words,
-  /** The harm and the precaution in a line or two, for beside a worksheet. */
+  /** The harm and the precaution in a line or two, shown beside a worksheet. */
   short: words,
   harm: words,
   precaution: words,
@@ -32,7 +32,10 @@ const TERM = z.strictObject({
 export type Source = Readonly<z.infer<typeof SOURCE>>;
 type Caution = Readonly<z.infer<typeof CAUTION>>;
 
-/** What stands at a place of a file of `content`; what has not its form fails the build, which names the place. */
+/**
+ * Validates an entry of a file in `content`. An invalid one fails the build, which names where it
+ * is.
+ */
 export function checked<T>(form: z.ZodType<T>, entry: unknown, where: string): T {
   const found = form.safeParse(entry);
   if (found.success) return found.data;
@@ -100,7 +103,7 @@ export function cautionOf(id: string, where: string): Caution {
 
 const shown = new WeakMap<Request, Set<string>>();
 
-/** The cautions that a page, known by its request, has shown so far. */
+/** The cautions shown so far on a page, identified by its request. */
 export function shownOn(page: Request): Set<string> {
   const found = shown.get(page) ?? new Set();
   shown.set(page, found);
@@ -112,14 +115,14 @@ const STANDARD = /^(astm|aci|en|iso|din|is|api|asme|iapws|jcgm)-([a-z]?\d+[a-z]?
 
 function designation([, body, number]: readonly string[]): string {
   const plain = `${body} ${number}`.toUpperCase();
-  // ACI numbers its reports 523.1R and adds a year behind a hyphen: 229R-99.
+  // ACI writes the number of a report as 523.1R, and the year after a hyphen: 229R-99.
   return body === 'aci' ? plain.replace(/-(?=\dR?\b)/, '.') : plain;
 }
 
-/** Whether a source goes by the number of a standard, which stays on one line. */
+/** Whether a source goes by the number of a standard, which must not wrap. */
 export const isStandard = (key: string): boolean => STANDARD.test(key);
 
-/** A short way to name a source in the text: `Tanaka 2001`. */
+/** A short name for a source in the text: `Tanaka 2001`. */
 export function shortName(source: Source, key: string): string {
   if (source.standing === 'common practice') return 'common practice, no source';
   const standard = STANDARD.exec(key);
@@ -132,7 +135,10 @@ export function shortName(source: Source, key: string): string {
 
 const MEMORY = /, from memory$/;
 
-/** A name that tells a source from another of the same short name: `OSHA: Compressed air in marine terminals`. */
+/**
+ * A name with the title, for sources that share a short name: `OSHA: Compressed air in marine
+ * terminals`.
+ */
 function titledName(source: Source, key: string): string {
   const { title, standing } = source;
   if (standing === 'common practice')
@@ -141,7 +147,7 @@ function titledName(source: Source, key: string): string {
   return `${name}: ${title}${standing === 'from memory' ? ', from memory' : ''}`;
 }
 
-/** Each source by its short name, and by its title too where two of these keys share that. */
+/** The short name of each source, with its title if two of these keys share the name. */
 export function namesApart(keys: readonly string[], where: string): readonly string[] {
   const short = keys.map((key) => shortName(sourceOf(key, where), key));
   return short.map((name, i) =>

@@ -1,7 +1,10 @@
 import { ended } from '../islands/ended.ts';
 import { namesApart, type Source, shortName, sourceOf, sources } from './library.ts';
 
-/** The list of sources is too long for one page: it is cut by the first letter of the name each has in the text. */
+/**
+ * The list of sources is too long for one page, so it is divided by the first letter of each
+ * source's name in the text.
+ */
 const PARTS = ['a', 'b-d', 'e-i', 'j-o', 'p-z'] as const;
 type Part = (typeof PARTS)[number];
 
@@ -10,18 +13,21 @@ function partOf(key: string, source: Source): Part {
   return PARTS.find((part) => letter <= part.at(-1)!) ?? 'p-z';
 }
 
-/** Where a source stands, below the base path; an unknown key names the page that used it. */
+/**
+ * The path of a source, below the base path. The error on an unknown key names the page that used
+ * it.
+ */
 export const sourcePath = (key: string, where: string): string =>
   `sources/${partOf(key, sourceOf(key, where))}/#${key}`;
 
 export interface SourcePage {
   readonly id: string;
-  /** The letters it holds: `B to D`. */
+  /** Its letters: `B to D`. */
   readonly name: string;
   readonly entries: readonly (readonly [string, Source])[];
 }
 
-/** The pages of the list, each in the order of the alphabet. */
+/** The pages of the list, each in alphabetical order. */
 export const sourcePages: readonly SourcePage[] = PARTS.map((id) => ({
   id,
   name: id.toUpperCase().replace('-', ' to '),
@@ -37,8 +43,8 @@ export const sourcePages: readonly SourcePage[] = PARTS.map((id) => ({
 }));
 
 /**
- * What each source is called in a list of links, no two alike: those whose titles are the same too take
- * along where they stand.
+ * Unique names for sources in a list of links. If the titles are the same too, the publication is
+ * added.
  */
 export const linkNames: ReadonlyMap<string, string> = (() => {
   const keys = [...sources.keys()];
@@ -52,7 +58,7 @@ export const linkNames: ReadonlyMap<string, string> = (() => {
   );
 })();
 
-/** A source as the list prints it, beginning with the name it is listed under. */
+/** A source as the list prints it, beginning with the name it is sorted by. */
 export function entryOf(key: string, source: Source): string {
   const { by, title, year } = source;
   const dated = year ? ` (${year})` : '';
@@ -60,7 +66,7 @@ export function entryOf(key: string, source: Source): string {
   const known = name.replace(` ${year}`, '');
   if ((by ?? title).toLowerCase().startsWith(known.toLowerCase()))
     return by ? `${ended(`${by}${dated}`)} ${title}` : `${title}${dated}`;
-  // A standard goes by its number, a rule of the trade by that word.
+  // A standard is listed by its number, and common practice by those words.
   const named = known.charAt(0).toUpperCase() + known.slice(1);
   const author = by && !known.startsWith(by) ? ` ${ended(by)}` : '';
   const rest = title.startsWith(known) ? title.slice(known.length).replace(/^[:,.]? */, '') : title;

@@ -6,7 +6,7 @@ import { cautionOf } from './library.ts';
 import { worksheetOf } from './live/catalogue.ts';
 import { keysIn, sourcesIn } from './source-keys.ts';
 
-/** A page that rests on a source. */
+/** A page that uses a source. */
 export interface Use {
   readonly path: string;
   readonly title: string;
@@ -14,7 +14,7 @@ export interface Use {
 
 const named = (text: string, pattern: RegExp) => [...text.matchAll(pattern)].map(([, id]) => id!);
 
-/** The keys a chapter page cites: in its text, by its worksheets and by its cautions. */
+/** The keys a chapter page cites: in its text, and through its worksheets and cautions. */
 function keysOn(body: string, where: string): readonly string[] {
   return [
     ...named(body, /<Source\s[^>]*?\bk="([^"]+)"/g),
@@ -25,7 +25,7 @@ function keysOn(body: string, where: string): readonly string[] {
   ];
 }
 
-/** The keys that the arithmetic's own comments cite. */
+/** The keys cited by the doc comments of core. */
 function keysInCore(): ReadonlySet<string> {
   const core = join(process.cwd(), 'src/core');
   const files = readdirSync(core, { recursive: true, encoding: 'utf8' }).filter((file) =>
@@ -36,7 +36,7 @@ function keysInCore(): ReadonlySet<string> {
   );
 }
 
-/** The chapter pages that use each source, in reading order, and then the checks that hold it. */
+/** The chapter pages that use each source, in reading order, then the checks that cite it. */
 export async function readUses(): Promise<ReadonlyMap<string, readonly Use[]>> {
   const uses = new Map<string, Map<string, Use>>();
   const add = (key: string, use: Use) =>
@@ -53,5 +53,5 @@ export async function readUses(): Promise<ReadonlyMap<string, readonly Use[]>> {
   return new Map([...uses].map(([key, pages]) => [key, [...pages.values()]]));
 }
 
-/** The sources that only the code of the arithmetic cites. */
+/** The sources that only the code of core cites. */
 export const citedByCore = keysInCore();

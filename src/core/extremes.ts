@@ -1,8 +1,8 @@
 import { demand } from './domain-error.ts';
 
 /**
- * Sizes beyond which nothing anybody casts can lie, in SI. They say nothing about what is wise;
- * they keep sums finite when a stray key makes 10³⁰⁰ of a reading. Common practice, no source.
+ * Sizes that nothing anybody casts exceeds, in SI. They say nothing about what is wise; they keep
+ * sums finite when a stray key makes 10³⁰⁰ of a reading. Common practice, no source.
  */
 export const EXTREMES = {
   mass: { min: 1e-9, max: 1e9 },
@@ -15,7 +15,7 @@ export const EXTREMES = {
 } as const;
 
 /**
- * Refuses an amount that is not more than nothing, and one beyond all sense. The range of each kind is in
+ * Refuses an amount that is not positive, or is absurdly large. The range of each kind is in
  * EXTREMES.
  * @throws {DomainError} naming the quantity: 'more than 0' first, the extremes after.
  * @source common-practice (bounds nobody meets)

@@ -1,7 +1,7 @@
 import { justOver, justUnder } from './quantity/dust.ts';
 
 /**
- * Something a result needs said beside it, as a short code. A worksheet turns it into a sentence.
+ * Something to be said beside a result, as a short code. A worksheet turns it into a sentence.
  * `outside-range`: the input named in `of` lies outside what the source covers.
  */
 export interface Note {

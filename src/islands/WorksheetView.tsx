@@ -46,13 +46,17 @@ interface Props {
   readonly formulas: readonly string[];
 }
 
-/** The worksheet of this page that was last typed or chosen in. A pause in typing is not yet over when the next begins. */
+/**
+ * The worksheet on this page that was last typed or chosen in: typing may begin in one before the
+ * pause after another is over.
+ */
 let lastWorked: string | undefined;
 
 /** Any worksheet, live: fields, results, judgement, figure, tables and working. */
 export function WorksheetView({ sheet, formulas }: Props) {
   const system = useUnits();
-  // Only what concerns this worksheet: a page of eight does not draw all of them at each key.
+  // Subscribe only to this worksheet's keys, so a page of eight does not redraw all of them at each
+  // key press.
   const entered = [...entryKeys(sheet), ...borrowedKeys(sheet)];
   const taken = [
     ...takenKeys(sheet),
@@ -62,24 +66,25 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const entries = useEntries(entered);
   const kept = useKept(taken);
   const typing = useTyping();
-  // A pause in typing draws the sentences that waited for it, and computes nothing anew.
+  // When typing settles, the held-back sentences are drawn, but nothing is recomputed.
   const { say, reading, answered } = useMemo(() => {
     const say = speaker(system);
     const reading = readWorksheet(sheet, entries, kept, say);
     return { say, reading, answered: answer(sheet, reading, say, kept) };
   }, [entries, kept, system]);
   useEffect(() => {
-    // The page as it was built knows no bench: what it shows first is nobody's answer.
+    // The built page has no bench. What it shows first is an example and must not be kept.
     if (isUnread(entries, $entries, entered) || isUnread(kept, $kept, taken)) return;
     const worked = typing.input !== undefined && lastWorked === sheet.id;
     keepResults(sheet, reading, answered, worked);
   });
 
-  // A sentence waits until the reader pauses: half a number is not a mistake.
+  // Hold a problem back until the reader pauses: half a number is not a mistake.
   const problems = answered.ok ? [] : answered.problems;
   const problemAt = (input: string) =>
     input === typing.input ? undefined : problems.find((p) => p.input === input)?.say;
-  // Others follow a task later than this key: what they keep meanwhile is older than what is typed.
+  // Other worksheets follow one task later; until then their kept results are older than the typed
+  // text.
   const elsewhere =
     !typing.input && answered.ok && heldElsewhere(sheet, reading, answered, kept, say);
   const told = problems.filter(({ input }) => input !== typing.input);
@@ -122,7 +127,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
 
   return (
     <div class="live">
-      {/* What a browser puts back on its own would be taken for the reader's. */}
+      {/* No autocomplete: restored text would be taken for the reader's own. */}
       <form
         id={`${sheet.id}-fields`}
         tabIndex={-1}
@@ -180,13 +185,13 @@ export function WorksheetView({ sheet, formulas }: Props) {
       <Later
         draw={() => <Explained sheet={sheet} answered={answered} formulas={formulas} say={say} />}
       />
-      {/* Of many that a change reaches, the one worked in speaks. */}
+      {/* Of all worksheets that a change reaches, only the one worked in is announced. */}
       <Said text={lastWorked === sheet.id ? heard(sheet, answered, system, reading) : ''} />
     </div>
   );
 }
 
-/** What the result comes of: figure, tables and working. */
+/** What the result rests on: figure, tables and working. */
 function Explained({
   sheet,
   answered,
@@ -206,7 +211,7 @@ function Explained({
   );
 }
 
-/** That later worksheets take another one's answer: to be looked at, once both are the reader's. */
+/** Says that later worksheets take another worksheet's answer, once both are the reader's. */
 function Elsewhere({
   say,
   holder,
@@ -238,7 +243,7 @@ function Elsewhere({
   );
 }
 
-/** In place of results that cannot be worked out: what is wrong, with a way to each field. */
+/** Shown instead of results that cannot be worked out: what is wrong, with a link to each field. */
 function Withheld({ problems }: { readonly problems: Unanswered['problems'] }) {
   if (problems.length === 0) return <p class="withheld">Waiting until the number is complete…</p>;
   return (
@@ -273,7 +278,7 @@ function shownFields(reading: Reading) {
   return Object.entries(reading.fields).filter(([, { field }]) => isShown(field.when, chosen));
 }
 
-/** Takes the reader's entries out of a worksheet, and offers them back. */
+/** Clears the reader's entries from a worksheet, and offers to restore them. */
 function reset(sheet: AnyWorksheet) {
   const { entries, kept = {}, used = {} } = onBench();
   const keys = entryKeys(sheet);
@@ -284,7 +289,7 @@ function reset(sheet: AnyWorksheet) {
       label: 'Put mine back',
       undoes: true,
       run: () => {
-        // What was typed since stays.
+        // Text typed since then is not overwritten.
         for (const key of keys) if (!$entries.get()[key]) enter(key, entries[key]);
         for (const key of keptKeys(sheet))
           if (kept[key] && isBy(kept[key], sheet)) keep(key, kept[key]);

@@ -1,20 +1,21 @@
 import { Component, options } from 'preact';
 
-// A browser that translates puts texts of its own in place of ours, and what Preact then writes into ours nobody sees:
-// the numbers of before would stay, under a “Good”. So before a part is drawn again all that others did to it is
-// undone, the last first; what was drawn is then translated as anything new is.
+// Browser translation replaces our text nodes with its own, so what Preact then writes to ours is
+// invisible: the old numbers would stay, perhaps under a “Good”. So before a part is drawn again,
+// all DOM changes made by others are undone, in reverse order. The new content is then translated
+// like any other.
 
 type Maybe<T> = T | null | undefined;
-/** What a part is told once it was drawn: all in it is as it was drawn, in English. */
+/** Event sent to a part after it was drawn: its content is as we drew it, in English. */
 export const DRAWN = 'drawn';
 const watched = new Set<Element>();
 let observer: MutationObserver | undefined;
-/** What others did to the parts since they were drawn. */
+/** Mutations made by others since the last draw. */
 let done: MutationRecord[] = [];
-/** Where something is to be drawn again. */
+/** Nodes of the components that asked to be redrawn. */
 const asked: Maybe<Node>[] = [];
 
-// From the first drawing on: what a part draws as it wakes is no one else's doing.
+// Patched before the first draw, so that what a part draws as it wakes counts as our own.
 const { setState } = Component.prototype;
 Component.prototype.setState = function (...change) {
   asked.push(this.base);
@@ -22,7 +23,7 @@ Component.prototype.setState = function (...change) {
 };
 options.debounceRendering = (draw) => queueMicrotask(() => drawAsLeft(asked.splice(0), draw));
 
-/** From now on a live part is drawn on what it was left as. */
+/** From now on, changes that others make to this live part are undone before it is drawn. */
 export function watchPart(part: Element): void {
   observer ??= new MutationObserver((records) => done.push(...records));
   watched.add(part);
@@ -37,12 +38,12 @@ const watch = (part: Element) =>
     characterDataOldValue: true,
   });
 
-/** Draws in the parts that hold some nodes, each as it was left. */
+/** Restores the parts that hold these nodes to what we drew, then draws. */
 export function drawAsLeft(nodes: readonly Maybe<Node>[], draw: () => void): void {
   const parts = new Set(nodes.map(partOf));
   done.push(...(observer?.takeRecords() ?? []));
   observer?.disconnect();
-  // Where it cannot be told in which part, it may be in any.
+  // A node whose part is unknown may be in any part.
   const isAny = parts.has(undefined);
   const isHere = ({ target }: MutationRecord) =>
     isAny || [...parts].some((part) => part!.contains(target));
@@ -57,7 +58,10 @@ export function drawAsLeft(nodes: readonly Maybe<Node>[], draw: () => void): voi
   }
 }
 
-/** What is drawn by itself: a live part, or what goes on within one, as a clock does. None where it was taken out. */
+/**
+ * The part that is drawn on its own: a live part, or an element in one that ticks, such as a clock.
+ * Undefined once it has been removed from the page.
+ */
 function partOf(node: Maybe<Node>): Maybe<Element> {
   const part = (node instanceof Element ? node : node?.parentElement)?.closest(
     '[data-island], [data-ticks]',
@@ -66,10 +70,12 @@ function partOf(node: Maybe<Node>): Maybe<Element> {
 }
 
 function undo({ target, oldValue, addedNodes, removedNodes, nextSibling }: MutationRecord): void {
-  // What a text area begins with, the one thing that has a wrap, is our own doing (mount.tsx), and never in sight.
+  // The default text of a text area (the only target with `wrap`) is set by us (mount.tsx) and is
+  // never visible.
   if ('wrap' in target) return;
   if (target instanceof CharacterData) target.data = oldValue ?? '';
-  // What an extension wrapped around the field that is typed in stays: moved, the field would lose the focus, and keys.
+  // Leave an element that an extension wrapped around the focused field: moving the field would
+  // lose the focus and key presses.
   for (const node of addedNodes as NodeListOf<ChildNode>)
     if (node.parentNode === target && !node.contains(document.activeElement)) node.remove();
   const before = nextSibling?.parentNode === target ? nextSibling : null;

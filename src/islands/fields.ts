@@ -23,29 +23,38 @@ interface Common {
   readonly label: string;
   /** A sentence under the label, when the label is not enough. */
   readonly help?: string;
-  /** The key under which it lies on the bench, when other worksheets share it. */
+  /** The bench key, if other worksheets share this field. */
   readonly bench?: string;
   /**
-   * Shown only while those choices have one of these options; hidden, it reaches `work` as its example, but a choice
-   * as it was made. One whose `when` no option meets counts so but is never drawn: it is made on another sheet.
+   * Shown only while those choices have one of these options. While hidden it reaches `work` as its
+   * example; a hidden choice reaches it as chosen. A choice whose `when` never holds is made on
+   * another worksheet: it counts, but is not drawn.
    */
   readonly when?: When;
-  /** Its example may stand: a choice as it is usually made, or one that bears on nothing that is kept. */
+  /** The example may stand: it is the usual choice, or it affects nothing that is kept. */
   readonly usual?: boolean;
-  /** Beside these choices it bears on nothing that is kept, so that its example holds none of that back. */
+  /**
+   * With these choices the field affects nothing that is kept, so its example holds no result back.
+   */
   readonly aside?: When;
-  /** The number beside it without which, empty or 0, its example bears on nothing. */
+  /**
+   * The number beside it that this field depends on. While that is empty or 0, this example affects
+   * nothing.
+   */
   readonly needs?: string;
-  /** Seldom changed: kept folded away below the others. */
+  /** Seldom changed: folded away below the others. */
   readonly folded?: boolean;
 }
 
-/** The entry of a field elsewhere, by its bench key, and the worksheet that asks for it, by its question and its id. */
+/** The entry of a field elsewhere: its bench key, and the question and id of its worksheet. */
 interface Borrowed {
   readonly bench: string;
   readonly from: string;
   readonly by: string;
-  /** A choice, by its bench key, that hides that field: its result, once kept, is taken instead. */
+  /**
+   * A choice, by its bench key, and the option that hides that field. The result that this field
+   * takes, once kept, is then used instead.
+   */
   readonly unless?: readonly [bench: string, option: string];
 }
 
@@ -54,49 +63,57 @@ export interface NumberField extends Common {
   readonly kind: Kind;
   /** The demo scenario's value, with its unit: `2.57 kg`. */
   readonly example: string;
-  /** The ± an instrument of the usual sort gives, with its unit. Absent: the field has no ±. */
+  /** The usual ± of such an instrument, with its unit. Absent: the field has no ±. */
   readonly plusMinus?: string;
-  /** That ± is a share of the number, as of the example: a jar is known closer than a barrel. */
+  /**
+   * The ± is a share of the number, as in the example: a jar is known more closely than a barrel.
+   */
   readonly plusMinusGrows?: boolean;
-  /** The least and the greatest value allowed, with their units. */
+  /** The smallest and the largest value allowed, with their units. */
   readonly min?: string;
   readonly max?: string;
-  /** True when `min` itself is not allowed. */
+  /** `min` itself is not allowed. */
   readonly aboveMin?: boolean;
   readonly whole?: boolean;
-  /** The unit shown in each system, when it is not the kind's usual one. */
+  /** The unit shown in each system, if it is not the kind's usual one. */
   readonly units?: Units;
-  /** The kept result that stands in for this field until the reader types one. */
+  /** The kept result used in this field until the reader types a value. */
   readonly takes?: string;
   /**
-   * Another field's entry, with its ±, that stands in until the reader types one here: the bucket of the mix is the
-   * vessel of the foam, never the other way round.
+   * Another field's entry, with its ±, used until the reader types one here. The bucket of the mix
+   * can stand in for the vessel of the foam, never the other way round.
    */
   readonly borrows?: Borrowed;
   /**
-   * What the reader is asked, rather than given an example, where the worksheet whose result it takes leaves
-   * it `asked` and keeps the result named here.
+   * The question put to the reader, instead of an example, when the worksheet whose result it takes
+   * leaves that `asked` and keeps the result named here.
    */
   readonly asks?: { readonly beside: string; readonly say: string };
-  /** An entry of 0 says that there was none, which is certain: its ± does not count. */
+  /** An entry of 0 means there was none. That is certain, so its ± does not count. */
   readonly nothingIsSure?: boolean;
-  /** What the reader's own batches may offer here: `learned('foam.survival')`. Never used unasked. */
+  /**
+   * What the reader's own batches may offer here: `learned('foam.survival')`. Never applied without
+   * asking.
+   */
   readonly learned?: { readonly key: string; readonly Offer: ComponentType<OfferProps> };
-  /** May stay empty. */
+  /** May be left empty. */
   readonly optional?: boolean;
-  /** What is said behind the refusal of too small a value, in SI. */
+  /** Text added to the refusal of a value that is too small; the value is in SI. */
   readonly tooLow?: (value: number) => string;
-  /** The same of too great a one. */
+  /** The same for a value that is too large. */
   readonly tooHigh?: string;
-  /** Puts what is written in the field's own way, such as `1:40` for 40, as a plain quantity. */
+  /** Rewrites the field's own notation, such as `1:40` for 40, as a plain quantity. */
   readonly spelt?: (typed: string) => string;
-  /** A slider beside the text, between two values with their units: `slide('1 g', '1 kg')`, for “what if”. */
+  /**
+   * A slider beside the text, between two values with their units: `slide('1 g', '1 kg')`, for
+   * “what if”.
+   */
   readonly slider?: Range & { readonly Input: ComponentType<SliderProps> };
   /** Common values, offered as buttons: `offers([['0.3 m', '0.3 m']])`. */
   readonly offers?: ComponentType<OffersProps>;
 }
 
-// A slider and what is offered come with the field that has one, so that only its pages fetch them.
+// The field itself brings its slider and its offers, so that only pages that use them fetch them.
 
 interface Range {
   readonly from: string;
@@ -110,12 +127,12 @@ export interface OffersProps {
 export interface SliderProps extends OffersProps {
   readonly reading: NumberReading;
   readonly range: Range;
-  /** Puts what now stands in the field there again. */
+  /** Restores the entry the field has now. */
   readonly putBack: () => void;
 }
 
 export interface OfferProps {
-  /** The input it stands under. */
+  /** The id of the input it belongs to. */
   readonly id: string;
   /** Which quantity the field may learn. */
   readonly name: string;
@@ -128,18 +145,24 @@ export interface ChoiceField<V extends string = string> extends Common {
   readonly type: 'choice';
   readonly options: Readonly<Record<V, string>>;
   readonly example: V;
-  /** Kept results that decide while the reader has not: the first of these keys that is kept, and its option. */
+  /**
+   * Kept results that decide until the reader does: the first of these keys that is kept, and its
+   * option.
+   */
   readonly follows?: Readonly<Record<string, V>>;
-  /** Fields beside it that decide while the reader has not: the first of these that the reader filled in. */
+  /**
+   * Fields beside it that decide until the reader does: the first of these that the reader filled
+   * in.
+   */
   readonly byOwn?: Readonly<Record<string, V>>;
   /**
-   * What it counts as beside the reader's own numbers while they have not chosen: for answers nobody may take from an
-   * example, such as whether a vessel is marked.
+   * What it counts as beside the reader's own numbers until they choose. For answers that nobody
+   * may take from an example, such as whether a vessel is marked.
    */
   readonly unsaid?: V;
 }
 
-/** What a field gives to core, and what is wrong with it. */
+/** What a field passes to core, and what is wrong with it. */
 export interface Given {
   readonly value: unknown;
   readonly wrong: readonly Problem[];
@@ -150,17 +173,17 @@ export interface InputProps<R> {
   readonly reading: R;
   readonly entry: Entry | undefined;
   readonly system: System;
-  /** The input being typed in: its problem waits, since half a number is not a mistake. */
+  /** The input being typed in. Its problem waits, since half a number is not a mistake. */
   readonly typing: string | undefined;
   readonly problemAt: (input: string) => string | undefined;
-  /** `input` is the id of the one that changed, where the field has several. */
+  /** `input` is the id of the input that changed, if the field has several. */
   readonly onEntry: (entry: Entry, input?: string) => void;
   readonly onLeave: () => void;
 }
 
 /**
- * How a field that holds more than one number or choice is read, and how it looks. The field brings it
- * along, so that only the pages that use such a field fetch it.
+ * How a field that holds more than one number or choice is read and drawn. The field brings it
+ * along, so that only pages with such a field fetch it.
  */
 export interface Behaviour<F, R extends FieldReading> {
   read(field: F, entry: Entry | undefined, say: Say): R;
@@ -181,8 +204,8 @@ export interface RowsField<C extends Cells = Cells> extends Common {
 export type Cells = Readonly<Record<string, NumberField | ChoiceField>>;
 
 /**
- * Numbers typed or pasted as text, one row a line: `2  0.04`. A clock counts in its column's unit: h:min in hours,
- * min:s in minutes.
+ * Numbers typed or pasted as text, one row per line: `2  0.04`. A clock time is read in its
+ * column's unit: h:min in hours, min:s in minutes.
  */
 export interface LinesField<C extends Columns = Columns> extends Common {
   readonly type: 'lines';
@@ -194,11 +217,11 @@ export interface LinesField<C extends Columns = Columns> extends Common {
   readonly most: number;
 }
 
-/** A date and a time of day where the reader is, in s after the start of 1970 by that clock. */
+/** A local date and time of day, in seconds since the start of 1970 by the reader's clock. */
 export interface MomentField extends Common {
   readonly type: 'moment';
   readonly as: Behaviour<MomentField, MomentReading>;
-  /** As the open standard writes it: `2026-05-08T14:00`. */
+  /** In ISO 8601: `2026-05-08T14:00`. */
   readonly example: string;
 }
 
@@ -239,6 +262,8 @@ export const choice = <const V extends string>(
 // biome-ignore lint/suspicious/noExplicitAny: a behaviour's own types are known only to its field
 type AnyBehaviour = Behaviour<any, any>;
 
-/** What a field brings along; nothing for one number or one choice, which every worksheet knows. */
+/**
+ * The behaviour a field brings along; none for a single number or choice, which the engine handles.
+ */
 export const behaviourOf = (field: Field): AnyBehaviour | undefined =>
   'as' in field ? field.as : undefined;

@@ -7,8 +7,9 @@ import type { AnyWorksheet } from './worksheet.ts';
 type Found = Answered['numbers'][string] | 'asked' | undefined;
 
 /**
- * Puts what a worksheet keeps and leaves on the bench, once anything in it is the reader's own. Where two
- * worksheets keep the same thing, the one last worked on has it. `worked`: the reader works in this one now.
+ * Puts what a worksheet keeps and leaves on the bench, once any of its entries is the reader's own.
+ * If two worksheets keep the same key, the last one worked in owns it. `worked`: the reader is
+ * working in this one now.
  */
 export function keepResults(
   sheet: AnyWorksheet,
@@ -22,7 +23,7 @@ export function keepResults(
   const owner = { from: sheet.question, by: sheet.id };
   const put = (key: string, found: (answered: Answered) => Found) => {
     const mine = own && answered.ok ? found(answered) : undefined;
-    // What another worksheet has does not wait for this one.
+    // A result that another worksheet owns is not replaced by `waits`.
     const asked = { holder: $kept.get()[key], sheet, worked, answers, onExample };
     if (!mayKeep(asked)) return;
     if (mine === 'asked' || (own && !answered.ok)) keep(key, { waits: true, ...owner });

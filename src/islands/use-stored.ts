@@ -5,7 +5,7 @@ interface Store<T> {
   listen(hear: (now: T, before?: T) => void): () => void;
 }
 
-/** Whether a store holds something else than the page was built with, under any of the keys. */
+/** Whether a store differs from what the page was built with, under any of the keys. */
 export function differs<T>(now: T, built: T, keys?: readonly (keyof T)[]): boolean {
   if (typeof now !== 'object' || now === null || typeof built !== 'object' || built === null)
     return now !== built;
@@ -14,8 +14,9 @@ export function differs<T>(now: T, built: T, keys?: readonly (keyof T)[]): boole
 }
 
 /**
- * What a store holds, and what the page was built with until the island has taken over; draws again when it changes, or, with keys, when something under one of them does.
- * It does so a task later: the worksheet that is typed in has drawn by then, the others wait for it.
+ * The content of a store; until hydration, what the page was built with. Redraws when the store
+ * changes, or, with keys, when one of these does. It does so one task later, so that the worksheet
+ * being typed in draws first.
  */
 export function useStored<T>(store: Store<T>, built: T, keys?: readonly (keyof T)[]): T {
   const [, draw] = useState({});
@@ -23,10 +24,10 @@ export function useStored<T>(store: Store<T>, built: T, keys?: readonly (keyof T
   const held = read.current ? store.get() : built;
   const drawn = useRef(held);
   drawn.current = held;
-  // With the drawing, so that no key falls between what was built and what was read.
+  // In the layout effect, so that no key press falls between the built page and the first read.
   useLayoutEffect(() => {
     read.current = true;
-    // What holds nothing else than the page does is not drawn twice.
+    // Do not draw twice if the store matches the page.
     if (differs(store.get(), built, keys)) draw({});
     let timer: ReturnType<typeof setTimeout> | undefined;
     const stop = store.listen((now, before) => {

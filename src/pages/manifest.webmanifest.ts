@@ -1,6 +1,6 @@
 import { link } from '../components/link.ts';
 
-/** What a browser needs to install the handbook; a page of its own, since it must know the base path. */
+/** What a browser needs to install the handbook. Generated, because it must know the base path. */
 export const GET = () =>
   new Response(
     JSON.stringify({

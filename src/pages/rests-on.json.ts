@@ -2,8 +2,9 @@ import { worksheets } from '../components/live/catalogue.ts';
 import { borrowedKeys, entryKeys, keptKeys, takenKeys } from '../islands/worksheet.ts';
 
 /**
- * The bench keys that each worksheet which keeps anything rests on, by its id: so that after a change a page
- * fetches those worksheets of other pages that follow from it, and no more (`components/live/catch-up.ts`).
+ * The bench keys that each worksheet with kept results depends on, by its id. After a change, a
+ * page uses it to fetch only the dependent worksheets of other pages
+ * (`components/live/catch-up.ts`).
  */
 export const GET = () =>
   Response.json(

@@ -6,8 +6,8 @@ import { inOrder, readChapters } from '../components/chapters.ts';
 const REPEATS = 'first-batch/';
 
 /**
- * The page on which each worksheet is explained, by its id: for a page that waits for another one's answer
- * (`islands/parts/Way.tsx`).
+ * The page that explains each worksheet, by its id: for a page that waits for another worksheet's
+ * answer (`islands/parts/Way.tsx`).
  */
 export const GET = async () => {
   const found = inOrder(await readChapters()).flatMap(({ entry, path }) => {

@@ -1,7 +1,5 @@
-import { strengthBand } from '../core/finished/strength-band.ts';
 import { foamingSolution, type SoapInConcentrate } from '../core/foam/solution.ts';
-import { MIX_WATER_DENSITY } from '../core/mix/densities.ts';
-import { type ProportionInput, proportion } from '../core/mix/proportion.ts';
+import { type Proportion, type ProportionInput, proportion } from '../core/mix/proportion.ts';
 import { batchVolume, pieceVolume } from '../core/placing/volume.ts';
 import { demo } from './demo.ts';
 
@@ -15,6 +13,15 @@ export const demoPlan = {
 } as const;
 
 export const demoSlab = { shape: 'slab', ...demo.slab } as const;
+/** One of its two large faces, m². */
+export const demoSlabFace = demo.slab.length * demo.slab.width;
+
+/** What its batch is made of, as whole batches are designed. */
+export const demoRecipe = {
+  binder: [{ kind: 'portland', share: 1 }],
+  waterCement: demo.waterCement,
+  foamDensity: demo.foam.density,
+} as const;
 
 /** How much to make for the demo's slabs, or for so many of them. */
 export const demoVolume = (count: number = demo.slabs) =>
@@ -30,8 +37,18 @@ export const demoMix = (volume: number, otherwise: Partial<ProportionInput> = {}
     ...otherwise,
   });
 
-/** One of the loads its batch is mixed in. */
-export const demoLoad = demoMix(demoVolume().total / demoPlan.loads);
+/** A cubic metre of it, one slab as cast, all that is made for its slabs, and one of the loads that is mixed in. */
+export const demoCube = demoMix(1);
+export const demoSlabMix = demoMix(pieceVolume(demoSlab));
+export const demoBatch = demoMix(demoVolume().total);
+export const demoLoad = demoMix(demoBatch.volume / demoPlan.loads);
+
+/** All the water in a mix, that of its foam counted whole, kg. */
+export const waterIn = ({ water, foamMass }: Pick<Proportion, 'water' | 'foamMass'>) =>
+  water + foamMass;
+
+/** What its mix dries to, kg/m³, as somebody would type it. */
+export const demoDryDensity = Math.round(demoCube.ovenDryDensity);
 
 /** The solution for so much of the demo's foam, m³; for a soap, or where hose and lance are full already, another. */
 export const demoSolution = (
@@ -48,24 +65,5 @@ export const demoSolution = (
     ...otherwise,
   });
 
-/** The least and the most that is published of the strength of the demo's mix at 28 days, Pa. */
-export function demoStrength(): { readonly low: number; readonly high: number } {
-  const band = strengthBand(demoMix(1));
-  if (!band.known || band.high === null)
-    throw new Error('No published relation bounds the strength of the demo’s mix from above.');
-  return { low: band.low, high: band.high };
-}
-
-/** What its mix dries to, kg/m³, as somebody would type it. */
-export const demoDryDensity = Math.round(demoMix(1).ovenDryDensity);
-
-/** One slab of it, as cast. */
-export const demoSlabMix = demoMix(pieceVolume(demoSlab));
-
-const bucketOf = (density: number) => demo.bucket.tare + demo.bucket.volume * density;
-/** Its bucket, full to the brim, kg. */
-export const demoBucket = {
-  ofWater: bucketOf(MIX_WATER_DENSITY),
-  ofBase: bucketOf(demoSlabMix.baseDensity),
-  ofMix: bucketOf(demo.wetDensity),
-};
+/** The solution for all that is made. */
+export const demoBatchSolution = demoSolution(demoBatch.foamVolume);

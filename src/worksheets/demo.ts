@@ -47,6 +47,12 @@ export const demo = {
   wetDensity: 600,
   bucket: { volume: 0.02, tare: 0.85 },
   scale: 0.01,
+  /** What its mixer takes, m³. */
+  mixer: 0.04,
+  /** A bag of cement, kg. */
+  bag: 25,
+  /** A compressor's tank, m³, and its gauge pressure when it is full, Pa. */
+  receiver: { volume: 0.024, pressure: 8e5 },
   foam: { density: 80, partsWater: 40, glycerolShare: 0.02 },
   waterCement: 0.4,
 } as const;

@@ -1,9 +1,8 @@
-import { percent } from '~/components/prose/percent.ts';
+import { toTenth } from '~/components/prose/percent.ts';
 import { controlChart } from '~/core/records/control-chart.ts';
 import { ONE_PLAN } from '~/worksheets/live/records/record-numbers.ts';
 import { lessonOf } from './invented.ts';
 
-const toTenth = (share: number) => percent(share, { decimals: 1 });
 const signed = (share: number) => `${share < 0 ? '' : '+'}${toTenth(share)}`;
 
 /** How far off the density planned each invented batch landed. */
@@ -22,5 +21,5 @@ export const landed = {
   high: signed(chart.high),
 };
 
-/** Percentage points of foam that lives. */
+/** How far apart two planned shares of foam that lives may be and count as one plan, percentage points. */
 export const onePlan = ONE_PLAN * 100;

@@ -9,7 +9,7 @@ import { NEAR_ENOUGH, STILL_THAT_MIX } from '~/worksheets/shared/mix/near-enough
 import { lessonOf } from './invented.ts';
 
 const toHundredth = (share: number) => share.toFixed(2);
-const inPercent = (share: number) => (share * 100).toFixed(0);
+const withoutSign = (share: number) => (share * 100).toFixed(0);
 
 /** A top that sank by more than this of its depth is no settling. */
 export const collapsed = percent(STILL_THAT_MIX * NEAR_ENOUGH);
@@ -20,8 +20,8 @@ const { survival, drift, settling, stripAge } = PRIORS;
 export const assumed = {
   survival: toHundredth(survival.mean),
   survivalSpread: toHundredth(survival.spread),
-  drift: `${inPercent(Math.abs(drift.mean))} ± ${percent(drift.spread)}`,
-  settling: `${inPercent(settling.mean)} ± ${percent(settling.spread)}`,
+  drift: `${withoutSign(Math.abs(drift.mean))} ± ${percent(drift.spread)}`,
+  settling: `${withoutSign(settling.mean)} ± ${percent(settling.spread)}`,
   stripHours: stripAge.mean / HOUR,
 };
 

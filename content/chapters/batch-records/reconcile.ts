@@ -3,10 +3,8 @@ import type { AmountProps } from '~/components/prose/amount.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { judgeBatch } from '~/core/records/verdict.ts';
 import { demo } from '~/worksheets/demo.ts';
+import { onScale } from '~/worksheets/demo-tools.ts';
 import { demoLoad } from '~/worksheets/demo-worked.ts';
-
-/** As the demo's scale shows it, kg. */
-const onScale = (mass: number) => Math.round(mass / demo.scale) * demo.scale;
 
 /** One load of the demo as it was weighed in, and its bucket. In SI. */
 export const load = {
@@ -21,7 +19,7 @@ export const load = {
   full: 13.44,
   vessel: demo.bucket.volume,
 };
-/** The ± of each reading. */
+/** The ± of each reading, in SI. */
 const doubts = {
   cement: demo.scale,
   water: demo.scale,

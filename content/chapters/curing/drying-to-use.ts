@@ -1,4 +1,4 @@
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import {
   DRY_ENOUGH_MOISTURE,
   diffusionDryingTime,
@@ -9,18 +9,17 @@ import { EQUILIBRIUM_MOISTURE } from '~/core/finished/moisture.ts';
 import { HYDRATE_WATER } from '~/core/mix/oven-dry.ts';
 import { DAY } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
+import { demoCube, waterIn } from '~/worksheets/demo-worked.ts';
 
-const mix = demoMix(1);
-const freeWater = mix.water + mix.foamMass - HYDRATE_WATER * mix.cement;
+/** What cement does not bind of the water in a cubic metre of the demo’s mix, kg. */
+const freeWater = waterIn(demoCube) - HYDRATE_WATER * demoCube.cement;
 
 /** Of the dry mass; the target as the worksheet has it. */
 const shares = {
-  initial: freeWater / mix.ovenDryDensity,
+  initial: freeWater / demoCube.ovenDryDensity,
   resting: EQUILIBRIUM_MOISTURE.dryRoom,
   target: Number(DRY_ENOUGH_MOISTURE.toFixed(3)),
 };
-const toTenth = (share: number) => percent(share, { decimals: 1 });
 export const moisture = {
   initial: percent(shares.initial),
   dryRoom: toTenth(EQUILIBRIUM_MOISTURE.dryRoom),
@@ -40,5 +39,5 @@ export const daysByRule = {
 };
 export const daysByDiffusion = { lying: byDiffusion(1), onEdge: byDiffusion(2) };
 
-/** 10⁻¹⁰ m²/s */
+/** How fast moisture wanders, 10⁻¹⁰ m²/s. */
 export const diffusivity = MOISTURE_DIFFUSIVITY * 1e10;

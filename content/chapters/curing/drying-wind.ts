@@ -11,7 +11,7 @@ import {
   waterLost,
 } from '~/core/curing/evaporation.ts';
 import { HOUR, ICE_POINT } from '~/core/quantity/constants.ts';
-import { demo } from '~/worksheets/demo.ts';
+import { demoSlabFace } from '~/worksheets/demo-worked.ts';
 
 const windyFace = {
   concreteTemperature: 20 + ICE_POINT,
@@ -41,11 +41,9 @@ export const savedByCalm = 1 - stillRate / windyRate;
 /** How much lower the SI form comes out as it was printed, a share. */
 export const printedLower = 1 - evaporationUnoPrintedSi(windyFace) / evaporationUno(windyFace);
 
-/** The open face of a demo slab, m². */
-export const slabFace = demo.slab.length * demo.slab.width;
-/** What the wind takes from it in an hour. */
+/** What the wind takes from the open face of a demo slab in an hour. */
 export const slabLoses: AmountProps = {
-  value: waterLost({ rate: windyRate, area: slabFace, duration: HOUR }),
+  value: waterLost({ rate: windyRate, area: demoSlabFace, duration: HOUR }),
   kind: 'mass',
   metric: 'g',
   us: 'oz',

@@ -1,4 +1,5 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
+import { inMillimetres } from '~/components/prose/amounts.ts';
 import { STILL_AIR_TRANSFER, steadyFace, throughLayers } from '~/core/curing/heat/face.ts';
 import { adiabaticRise, ORDINARY_CEMENT } from '~/core/curing/heat/hydration.ts';
 import { heatInside, type Part } from '~/core/curing/heat/inside.ts';
@@ -7,7 +8,7 @@ import { valoreConductivity } from '~/core/finished/valore.ts';
 import type { Proportion } from '~/core/mix/proportion.ts';
 import { DAY, ICE_POINT } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
+import { demoCube, demoMix, waterIn } from '~/worksheets/demo-worked.ts';
 
 const AIR = 15 + ICE_POINT;
 const bare = steadyFace({ temperature: AIR, transfer: STILL_AIR_TRANSFER });
@@ -20,30 +21,29 @@ const boarded = steadyFace({
   }),
 });
 
-const fresh = ({ cement, water, foamMass }: Proportion) => ({ cement, water: water + foamMass });
+/** What is warmed in a mix: its cement and all of its water, kg. */
+const fresh = (of: Proportion) => ({ cement: of.cement, water: waterIn(of) });
 
-export const mix = demoMix(1);
-export const capacity = freshHeatCapacity(fresh(mix));
+export const capacity = freshHeatCapacity(fresh(demoCube));
 export const rise = adiabaticRise({
   heat: ORDINARY_CEMENT.heat,
   degree: ORDINARY_CEMENT.ultimate,
-  cement: mix.cement,
+  cement: demoCube.cement,
   heatCapacity: capacity,
 });
 /** What the mix conducts at the most, wet through, and at the least, as when dry. */
 export const conducts = {
-  most: mostFreshConductivity(fresh(mix)),
-  least: valoreConductivity({ dryDensity: mix.ovenDryDensity }).conductivity,
+  most: mostFreshConductivity(fresh(demoCube)),
+  least: valoreConductivity({ dryDensity: demoCube.ovenDryDensity }).conductivity,
 };
 
 /** How the tables are worked. */
 export const TABLED = { duration: 5 * DAY, cells: 40, step: 300 } as const;
 
-/** Cast at 20 °C into air at 15 °C: as a mix that conducts the most, and as one that does the least. */
-function bothWays(
-  thickness: number,
-  { of = mix, ...otherwise }: Partial<Part> & { of?: Proportion } = {},
-) {
+type Otherwise = Partial<Part> & { readonly of?: Proportion };
+
+/** What a part comes to, cast at 20 °C into air at 15 °C: as a mix that conducts the most, and as one that does the least. */
+function bothWays(thickness: number, { of = demoCube, ...otherwise }: Otherwise = {}) {
   const dry = valoreConductivity({ dryDensity: of.ovenDryDensity });
   const inside = (conducting: Pick<Part, 'conductivity'>) =>
     heatInside({
@@ -64,28 +64,18 @@ function bothWays(
   };
 }
 
-const hottest = (thickness: number, otherwise?: Parameters<typeof bothWays>[1]): AmountProps => ({
+const hottest = (thickness: number, otherwise?: Otherwise): AmountProps => ({
   value: bothWays(thickness, otherwise).hottest,
   kind: 'temperature',
   decimals: 0,
 });
-const difference = (
-  thickness: number,
-  otherwise?: Parameters<typeof bothWays>[1],
-): AmountProps => ({
+const difference = (thickness: number, otherwise?: Otherwise): AmountProps => ({
   value: bothWays(thickness, otherwise).difference,
   kind: 'temperatureDifference',
   significant: 2,
 });
 
 const THICKNESSES = [0.06, 0.15, 0.3, 0.6];
-const inMillimetres = (value: number): AmountProps => ({
-  value,
-  kind: 'length',
-  metric: 'mm',
-  us: 'in',
-  significant: 2,
-});
 export const byThickness = THICKNESSES.map((each) => [
   inMillimetres(each),
   hottest(each),

@@ -12,6 +12,7 @@ import { curingPlan, type PlanEntry } from '~/core/curing/plan.ts';
 import { GROWTH_COEFFICIENT } from '~/core/curing/strength-growth.ts';
 import { DAY, HOUR, ICE_POINT } from '~/core/quantity/constants.ts';
 import { DEMO_DAYS } from '~/worksheets/curing/curing-fields.ts';
+import { CAST_AT, VARIABLE } from './ageing.ts';
 
 /** From its own temperature on to where the band before it begins. */
 function bandInWords(row: number): string {
@@ -55,9 +56,9 @@ function dayOf(line: string): DayExtremes {
   return { coldest, warmest };
 }
 const demoEnds = curingPlan({
-  history: dailyHistory({ days: DEMO_DAYS.split('\n').map(dayOf), start: 14 * HOUR }),
+  history: dailyHistory({ days: DEMO_DAYS.split('\n').map(dayOf), start: CAST_AT }),
   gain: 'slow',
-  law: { law: 'fhp' },
+  law: VARIABLE,
   coefficient: GROWTH_COEFFICIENT['32.5N'],
 });
 function demoDays(rule: PlanEntry['rule']): number {

@@ -1,6 +1,6 @@
-import type { AmountProps } from '~/components/prose/amount.ts';
+import { inMillimetres, wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
-import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '~/core/curing/age-factor.ts';
+import { type AgeLaw, REFERENCE_TEMPERATURE } from '~/core/curing/age-factor.ts';
 import { SPECIFIC_HEAT } from '~/core/curing/heat/thermal-properties.ts';
 import { mixTemperature, waterTemperatureFor } from '~/core/curing/mix-temperature.ts';
 import { EARLIEST_SET, setByTemperature, setRace } from '~/core/curing/set.ts';
@@ -8,55 +8,55 @@ import { sabinFactors } from '~/core/curing/set-by-water.ts';
 import { HOUR, ICE_POINT, MINUTE } from '~/core/quantity/constants.ts';
 import { formatQuantity } from '~/core/quantity/format.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatch } from '~/worksheets/demo-worked.ts';
+import { drainageFit } from '../foam/demo-foam.ts';
+import { ONE_ENERGY, oneEnergy, VARIABLE } from './ageing.ts';
 
-/** Of the page's cement, at 20 °C. */
+/** How long the page’s cement takes to set at 20 °C, s. */
 const bagSet = { initial: 2.5 * HOUR, final: 3.5 * HOUR };
 
-const inMillimetres = (value: number, significant: number): AmountProps => ({
-  value,
-  kind: 'length',
-  metric: 'mm',
-  us: 'in',
-  significant,
-});
 const sinking = { depth: 0.003, after: 30 * MINUTE };
 const { settlingBySet } = setRace({
   initialSet: bagSet.initial,
-  foamTime: 22 * MINUTE,
+  foamTime: drainageFit.halfTime.value,
   settling: sinking,
 });
-if (settlingBySet === undefined) throw new Error('The sinking is not carried on to the set.');
-/** What a top sinks in half an hour, by the set at that pace, and what share of the demo slab's depth that is. */
+if (settlingBySet === undefined) throw new Error('The sinking cannot be carried on to the set.');
+/** What a top sinks in half an hour, what it sinks by the set at that pace, and how much of the demo slab’s depth that is. */
 export const sunk = {
   inHalfAnHour: inMillimetres(sinking.depth, 1),
-  bySet: inMillimetres(settlingBySet, 2),
+  bySet: inMillimetres(settlingBySet),
   share: percent(settlingBySet / demo.slab.thickness),
 };
 
-/** Minutes, by the class of the cement. */
+/** The soonest that a cement may begin to set, by its class, min. */
 export const earliestSet = {
   class32: EARLIEST_SET['32.5'] / MINUTE,
   class42: EARLIEST_SET['42.5'] / MINUTE,
   class52: EARLIEST_SET['52.5'] / MINUTE,
 };
 
-const VARIABLE: AgeLaw = { law: 'fhp' };
-const ONE_ENERGY: AgeLaw = { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM };
 const setAt = (celsius: number, law: AgeLaw) =>
   setByTemperature({
     reference: bagSet,
-    referenceTemperature: 20 + ICE_POINT,
+    referenceTemperature: REFERENCE_TEMPERATURE,
     temperature: celsius + ICE_POINT,
     law,
   });
 const inHours = (seconds: number) => formatQuantity(seconds, 'time', 'h', { decimals: 1 }).text;
-export const oneEnergy = `One energy, ${(ACTIVATION_ENERGY_ASTM / 1000).toFixed(1)} kJ/mol`;
+export const head = [
+  'Mix at',
+  'Variable energy, used here',
+  `One energy, ${oneEnergy}`,
+  'Rule of a third',
+];
 export const initialSet = [5, 10, 15, 20, 25, 30].map((celsius) => {
   const { arrhenius, third } = setAt(celsius, VARIABLE);
   const fixed = setAt(celsius, ONE_ENERGY).arrhenius;
-  const mixAt: AmountProps = { value: celsius + ICE_POINT, kind: 'temperature', decimals: 0 };
-  return [mixAt, ...[arrhenius, fixed, third].map(({ initial }) => inHours(initial))];
+  return [
+    wholeDegrees(celsius),
+    ...[arrhenius, fixed, third].map(({ initial }) => inHours(initial)),
+  ];
 });
 
 const wetter = sabinFactors({ from: 0.3, to: 0.36 });
@@ -65,14 +65,17 @@ const times = ([low, high]: readonly [number, number]) => `${low.toFixed(1)} to 
 /** How many times as long as at a w/c of 0.30 it takes at 0.36. */
 export const slower = { initial: times(wetter.initial), final: times(wetter.final) };
 
-const batch = demoMix(demoVolume().total);
-/** The batch but for its water, as warm as in the worksheet’s example. */
+/** The demo’s batch but for its mixing water, as warm as in the worksheet’s example. */
 const others = [
-  { mass: batch.cement, temperature: 18 + ICE_POINT, specificHeat: SPECIFIC_HEAT.cement },
-  { mass: batch.foamMass, temperature: 15 + ICE_POINT, specificHeat: SPECIFIC_HEAT.water },
+  { mass: demoBatch.cement, temperature: 18 + ICE_POINT, specificHeat: SPECIFIC_HEAT.cement },
+  {
+    mass: demoBatch.foamMass,
+    temperature: demo.water.temperature,
+    specificHeat: SPECIFIC_HEAT.water,
+  },
 ];
 const water = {
-  mass: batch.water,
+  mass: demoBatch.water,
   temperature: demo.water.temperature,
   specificHeat: SPECIFIC_HEAT.water,
 };

@@ -1,4 +1,4 @@
-import type { AmountProps } from '~/components/prose/amount.ts';
+import { inMegapascals } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import {
   type CementClass,
@@ -6,8 +6,7 @@ import {
   strengthShare,
 } from '~/core/curing/strength-growth.ts';
 import { DAY } from '~/core/quantity/constants.ts';
-import { demoStrength } from '~/worksheets/demo-worked.ts';
-import { MPA } from '~/worksheets/shared/words/amounts.ts';
+import { demoStrength } from '~/worksheets/demo-strength.ts';
 
 /** Strength at an age as a share of that at 28 days. */
 const grown = (days: number, cement: CementClass) =>
@@ -20,13 +19,7 @@ export const sharesByAge = AGES.map((days) => [
   ...CEMENTS.map((cement) => percent(grown(days, cement))),
 ]);
 
-const between = (low: number, high: number): AmountProps => ({
-  value: [low, high],
-  kind: 'stress',
-  ...MPA,
-  significant: 2,
-});
-const { low, high } = demoStrength();
-export const at28Days = between(low, high);
+const { low, high } = demoStrength;
+export const at28Days = inMegapascals([low, high]);
 /** From the slowest cement on the low end to the quickest on the high. */
-export const at3Days = between(low * grown(3, '32.5N'), high * grown(3, '42.5R'));
+export const at3Days = inMegapascals([low * grown(3, '32.5N'), high * grown(3, '42.5R')]);

@@ -1,17 +1,16 @@
+import { inKilopascals } from '~/components/prose/amounts.ts';
 import { breakABar } from '~/core/demould/break-a-bar.ts';
 import { barsTogether } from '~/core/demould/several-bars.ts';
 import type { Reading } from '~/core/finished/readings.ts';
 import { STANDARD_GRAVITY } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { stress } from './stress.ts';
+import { taped } from '~/worksheets/demo-tools.ts';
+import { bar } from '../placing/how-much.ts';
 
-/** By a tape, m, to half a millimetre. */
-const taped = (value: number): Reading => ({ value, uncertainty: 0.0005 });
 /** By the demo's scale, kg. */
 const weighed = (value: number): Reading => ({ value, uncertainty: demo.scale });
 
 const SPAN = 0.25;
-const LENGTH = 0.3;
 
 /** The four demo bars, invented: what hung from each when it broke, kg, its sides, m, and its mass, kg. */
 const FIRST = { hung: 7.45, breadth: 0.05, depth: 0.05, mass: 0.45 };
@@ -28,7 +27,7 @@ const breakOne = ({ hung, breadth, depth, mass }: typeof FIRST) =>
       span: taped(SPAN),
       breadth: taped(breadth),
       depth: taped(depth),
-      length: taped(LENGTH),
+      length: taped(bar.length),
       barMass: weighed(mass),
       hung: weighed(hung),
     },
@@ -38,7 +37,7 @@ const breakOne = ({ hung, breadth, depth, mass }: typeof FIRST) =>
 function breakSeveral(bars: readonly (typeof FIRST)[]) {
   const { mean, plusMinus, nextBarLow } = barsTogether(bars.map(breakOne));
   if (plusMinus === undefined || nextBarLow === undefined)
-    throw new Error('The page tells of bars whose scatter is known, so of two or more.');
+    throw new Error('The scatter of so few bars is not known.');
   return { mean, plusMinus, nextBarLow };
 }
 
@@ -47,17 +46,17 @@ const firstBroken = breakOne(FIRST);
 export const firstBar = {
   hung: FIRST.hung,
   force: FIRST.hung * STANDARD_GRAVITY,
-  strength: stress(firstBroken.strength),
-  ofOwnWeight: stress(firstBroken.ownWeight, 2),
+  strength: inKilopascals(firstBroken.strength),
+  ofOwnWeight: inKilopascals(firstBroken.ownWeight, 2),
 };
 
 const four = breakSeveral(BARS);
 export const fourBars = {
-  mean: stress(four.mean),
-  plusMinus: stress(four.plusMinus, 2),
-  nextBarLow: stress(four.nextBarLow),
+  mean: inKilopascals(four.mean),
+  plusMinus: inKilopascals(four.plusMinus, 2),
+  nextBarLow: inKilopascals(four.nextBarLow),
 };
 /** The least difference that shows between their mean and another batch's, when that is as sure. */
-export const leastDifference = stress(Math.SQRT2 * four.plusMinus, 2);
+export const leastDifference = inKilopascals(Math.SQRT2 * four.plusMinus, 2);
 
-export const firstTwoNextBarLow = stress(breakSeveral(BARS.slice(0, 2)).nextBarLow);
+export const firstTwoNextBarLow = inKilopascals(breakSeveral(BARS.slice(0, 2)).nextBarLow);

@@ -5,9 +5,11 @@ import { twoPeopleLimit } from '~/core/demould/lifting-equation/scope.ts';
 import { judgeLift } from '~/core/demould/lifting-equation/single.ts';
 import { partMass } from '~/core/demould/weight.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoBucket, demoDryDensity, demoSlabMix } from '~/worksheets/demo-worked.ts';
+import { demoBucket } from '~/worksheets/demo-tools.ts';
+import { demoDryDensity, demoSlabMix } from '~/worksheets/demo-worked.ts';
 
-export const slab = partMass({
+/** What a demo slab weighs, kg. */
+export const slabMass = partMass({
   volume: demoSlabMix.volume,
   wetDensity: demoSlabMix.wetDensity,
   dryDensity: demoDryDensity,
@@ -34,7 +36,7 @@ export const GOOD_LIFT: Lift = {
   coupling: 'good',
 };
 
-const slabOffTheFloor = judgeLift(OFF_THE_FLOOR, slab.wet);
+const slabOffTheFloor = judgeLift(OFF_THE_FLOOR, slabMass.wet);
 export const slabLimit = slabOffTheFloor.weightLimit;
 export const slabIndex = slabOffTheFloor.liftingIndex;
 export const bucketIndex = judgeLift(GOOD_LIFT, demoBucket.ofBase).liftingIndex;
@@ -42,16 +44,14 @@ export const bucketIndex = judgeLift(GOOD_LIFT, demoBucket.ofBase).liftingIndex;
 /** The best that two people may lift, kg. */
 export const twoPeople = twoPeopleLimit(LOAD_CONSTANT_METRIC);
 
-/** A bag of cement, kg. */
-export const BAG = 25;
 /** Half a bag of cement in a bucket every three minutes, and a demo slab every two. */
 export const jobIndex = judgeComposite([
-  { mass: demo.bucket.tare + BAG / 2, lift: { ...GOOD_LIFT, perMinute: 1 / 3 } },
-  { mass: slab.wet, lift: OFF_THE_FLOOR },
+  { mass: demo.bucket.tare + demo.bag / 2, lift: { ...GOOD_LIFT, perMinute: 1 / 3 } },
+  { mass: slabMass.wet, lift: OFF_THE_FLOOR },
 ]).compositeIndex;
 
-const fromTrestles = judgeLift({ ...OFF_THE_FLOOR, vertical: 0.75, travel: 0.25 }, slab.wet);
-/** What the slab may weigh more when it is picked up from trestles. */
+const fromTrestles = judgeLift({ ...OFF_THE_FLOOR, vertical: 0.75, travel: 0.25 }, slabMass.wet);
+/** How much more the slab may weigh when it is picked up from trestles. */
 export const mayWeighMore = percent(fromTrestles.weightLimit / slabLimit - 1);
 
 /** The most to cast for such a lift, m³. */

@@ -1,16 +1,14 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
+import { inKilopascals } from '~/components/prose/amounts.ts';
 import { MOULD_ADHESION, type MouldFace } from '~/core/demould/multipliers.ts';
-import { demo } from '~/worksheets/demo.ts';
-import { stress } from './stress.ts';
-
-const UNDERSIDE = demo.slab.length * demo.slab.width;
+import { demoSlabFace } from '~/worksheets/demo-worked.ts';
 
 /** How hard such a face holds on, and what that comes to over the underside of the demo slab. */
 function holdOf(face: MouldFace): { readonly pull: AmountProps; readonly onSlab: AmountProps } {
   const pull = MOULD_ADHESION[face];
   return {
-    pull: stress(pull, 2),
-    onSlab: { value: pull * UNDERSIDE, kind: 'force', metric: 'N', us: 'lbf', significant: 2 },
+    pull: inKilopascals(pull, 2),
+    onSlab: { value: pull * demoSlabFace, kind: 'force', metric: 'N', us: 'lbf', significant: 2 },
   };
 }
 

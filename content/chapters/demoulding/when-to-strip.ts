@@ -1,26 +1,18 @@
-import type { AmountProps } from '~/components/prose/amount.ts';
+import { inKilopascals, wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
-import { GROWTH_COEFFICIENT, grownBand } from '~/core/curing/strength-growth.ts';
+import { grownBand } from '~/core/curing/strength-growth.ts';
 import { withJerk } from '~/core/demould/jerk.ts';
 import { CAUTIOUS_SHARE, type StripWindow, stripWindow } from '~/core/demould/strip-window.ts';
-import { flexuralFromCompressive } from '~/core/finished/flexural.ts';
 import { DAY, HOUR, ICE_POINT } from '~/core/quantity/constants.ts';
-import { demoStrength } from '~/worksheets/demo-worked.ts';
+import { demoBending } from '~/worksheets/demo-strength.ts';
+import { GROWTH } from '~/worksheets/shared/part/cement-growth.ts';
 import { paceBetween } from '~/worksheets/shared/time/paces.ts';
 import { AHEAD } from '~/worksheets/shared/time/since.ts';
 import { FREED, SMOOTH, tensionIn } from './handling.ts';
-import { stress } from './stress.ts';
 
 /** In the demo slab, lifted by its ends off the board that holds it, and with the board drawn off first, Pa. */
 const lifted = { held: tensionIn(SMOOTH), freed: tensionIn(FREED) };
-export const tension = { held: stress(lifted.held), freed: stress(lifted.freed) };
-
-/** Bending strength at 28 days by what is published for the density, Pa. */
-const at28Days = flexuralFromCompressive(demoStrength());
-export const strength = stress([at28Days.low, at28Days.high], 2);
-
-/** Of the slowest and of the quickest cement. */
-const UNKNOWN_CEMENT = [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']] as const;
+export const tension = { held: inKilopascals(lifted.held), freed: inKilopascals(lifted.freed) };
 
 /** When the slab may bear such a tension, Pa, kept at one temperature, °C. */
 function windowAt(celsius: number, asked: number): StripWindow {
@@ -30,10 +22,10 @@ function windowAt(celsius: number, asked: number): StripWindow {
     stress: { low: asked, high: withJerk(asked) },
     strength: (elapsed) =>
       grownBand({
-        known: at28Days,
+        known: demoBending,
         least: { age: age(elapsed).low },
         most: { age: age(elapsed).high },
-        coefficients: UNKNOWN_CEMENT,
+        coefficients: GROWTH.unknown,
       }),
     age,
     within: AHEAD,
@@ -44,15 +36,18 @@ function windowAt(celsius: number, asked: number): StripWindow {
 export const byTemperature = [20, 12, 5].map((celsius) => {
   const { earliest, latest } = windowAt(celsius, lifted.freed);
   if (earliest === undefined || latest === undefined)
-    throw new Error(`The page tells when a freed slab kept at ${celsius} °C passes its tests.`);
-  const keptAt: AmountProps = { value: celsius + ICE_POINT, kind: 'temperature', decimals: 0 };
-  return [keptAt, `${(earliest / HOUR).toFixed(0)} h`, `${(latest / DAY).toFixed(1)} d`];
+    throw new Error(`The window of a freed slab kept at ${celsius} °C was not found.`);
+  return [
+    wholeDegrees(celsius),
+    `${(earliest / HOUR).toFixed(0)} h`,
+    `${(latest / DAY).toFixed(1)} d`,
+  ];
 });
 
-/** How far ahead it was looked for the end of the window of a slab that its board holds, days: there was none. */
+/** How many days ahead the end of the window was looked for, of a slab that its board holds: there was none. */
 function daysWithoutEnd(): number {
   if (windowAt(20, lifted.held).latest !== undefined)
-    throw new Error('The page says that a slab its board holds has no end to its window.');
+    throw new Error('The window of a slab that its board holds has an end.');
   return AHEAD / DAY;
 }
 export const noEndWithin = daysWithoutEnd();

@@ -1,4 +1,4 @@
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import {
   CONSTANT_MASS_SHARE,
   type ConstantMass,
@@ -8,38 +8,38 @@ import {
 import { blockDensity } from '~/core/finished/piece-density.ts';
 import { DAY } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix, demoPlan } from '~/worksheets/demo-worked.ts';
+import { taped } from '~/worksheets/demo-tools.ts';
+import { demoCube, demoPlan } from '~/worksheets/demo-worked.ts';
 
 /** A block cut from a slab of the demo: its mass as it was, and after each day in the oven, kg. */
 export const moistMass = 0.705;
 export const dryMass = 0.628;
 const MASSES = [moistMass, 0.641, 0.629, dryMass];
 
-/** m, to half a millimetre. */
-const side = (value: number) => ({ value, uncertainty: 0.0005 });
 const weighing = (mass: number) =>
   blockDensity({
-    length: side(0.15),
-    width: side(0.15),
-    height: side(demo.slab.thickness),
+    length: taped(0.15),
+    width: taped(0.15),
+    height: taped(demo.slab.thickness),
     mass: { value: mass, uncertainty: 0.001 },
   });
 export const moist = weighing(moistMass);
 export const dry = weighing(dryMass);
-/** What it had held, of its dry mass. */
+/** How much water it had held, of its dry mass. */
 export const moisture = percent(moistureByMass({ moist: moistMass, dry: dryMass }));
 
 function lastDay({ constant, change }: ConstantMass): string {
-  if (!constant || change === undefined) throw new Error('The page says that the block was dry.');
+  if (!constant || change === undefined)
+    throw new Error('The demo’s block was not dry by its last day in the oven.');
   return percent(change, { decimals: 2 });
 }
 /** What the last day took, of its mass. */
 export const lastDayTook = lastDay(
   constantMass(MASSES.map((mass, day) => ({ time: day * DAY, mass }))),
 );
-export const constantWithin = percent(CONSTANT_MASS_SHARE, { decimals: 1 });
+export const constantWithin = toTenth(CONSTANT_MASS_SHARE);
 
 /** What the mix was to dry to, kg/m³, and what a part does that sank as much as is allowed for. */
-export const planned = demoMix(1).ovenDryDensity;
+export const planned = demoCube.ovenDryDensity;
 export const plannedSunk = planned * (1 + demoPlan.settling);
 export const sinking = percent(demoPlan.settling);

@@ -1,4 +1,5 @@
-import { percent } from '~/components/prose/percent.ts';
+import type { AmountProps } from '~/components/prose/amount.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import { ABSORPTION_BY_MASS, C869_ABSORPTION_LIMIT } from '~/core/finished/absorption.ts';
 import { FROST } from '~/core/finished/frost.ts';
 import { POWERS_2001, powersVolumes } from '~/core/finished/powers.ts';
@@ -6,7 +7,8 @@ import type { PublishedRange } from '~/core/finished/published-range.ts';
 import { DRYING_SHRINKAGE } from '~/core/finished/shrinkage.ts';
 import { MIX_WATER_DENSITY } from '~/core/mix/densities.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
+import { demoCube } from '~/worksheets/demo-worked.ts';
+import { TEST_BATCH } from '../mix/proportion.ts';
 
 function published<Row extends { readonly id: string }>(rows: readonly Row[], id: string): Row {
   const row = rows.find((each) => each.id === id);
@@ -14,11 +16,10 @@ function published<Row extends { readonly id: string }>(rows: readonly Row[], id
   return row;
 }
 
-export const mix = demoMix(1);
 const paste = powersVolumes({
-  waterCement: mix.waterCementTotal,
+  waterCement: demoCube.waterCementTotal,
   degree: 0.7,
-  air: mix.airShare,
+  air: demoCube.airShare,
   inert: 0,
   reaction: POWERS_2001,
   curing: 'sealed',
@@ -29,19 +30,18 @@ export const madeOf = {
   air: percent(paste.air),
   gel: percent(paste.gelSolids + paste.gelWater),
   capillaries: percent(paste.capillaryWater + paste.emptied),
-  unhydrated: percent(paste.unhydrated, { decimals: 1 }),
+  unhydrated: toTenth(paste.unhydrated),
 };
 
 const shrinkage = (id: string) => published(DRYING_SHRINKAGE, id);
 /** `0.25 to 0.30 %` */
-const inPercent = ({ low, high }: PublishedRange) =>
+const shares = ({ low, high }: PublishedRange) =>
   `${(100 * low).toFixed(2)} to ${percent(high, { decimals: 2 })}`;
-/** `600`, or `260–800`, in kg/m³. */
-function densities({ id, density }: PublishedRange): string {
-  if (!density) throw new Error(`${id} has no density, and the page gives one.`);
-  return [...new Set([density.min, density.max])].join('–');
+function densities({ id, density }: PublishedRange): AmountProps {
+  if (!density) throw new Error(`What is published as ${id} has no density.`);
+  return { value: [density.min, density.max], kind: 'density', decimals: 0 };
 }
-const row = (id: string) => [densities(shrinkage(id)), inPercent(shrinkage(id))];
+const row = (id: string) => [densities(shrinkage(id)), shares(shrinkage(id))];
 
 export const shrinkageReviewed = [
   ['w/c 0.5, 90 days', ...row('review-44')],
@@ -61,20 +61,18 @@ export const slabShortens = [
   firstReviewed.high * demo.slab.length,
 ] as const;
 
-/** What the standard's test batch is to weigh dry, kg/m³. */
-export const testBatchDry = 487;
 const absorbed = (id: string) => published(ABSORPTION_BY_MASS, id);
 /** Water taken up, of the dry mass unless said. */
 export const takesUp = {
   /** Of its volume, at most. */
   testBatch: percent(C869_ABSORPTION_LIMIT),
-  testBatchByMass: percent((C869_ABSORPTION_LIMIT * MIX_WATER_DENSITY) / testBatchDry),
-  waterCured: percent(absorbed('kado-1500').low, { decimals: 1 }),
-  airCured: percent(absorbed('kado-1800').low, { decimals: 1 }),
-  blocks: percent(absorbed('blocks-800').high, { decimals: 1 }),
+  testBatchByMass: percent((C869_ABSORPTION_LIMIT * MIX_WATER_DENSITY) / TEST_BATCH.dryDensity),
+  waterCured: toTenth(absorbed('kado-1500').low),
+  airCured: toTenth(absorbed('kado-1800').low),
+  blocks: toTenth(absorbed('blocks-800').high),
 };
 
 const frost = (id: string) => published(FROST, id).value;
-export const burstsAbove = percent(frost('critical-saturation'), { decimals: 1 });
-/** Of frost, that aerated concrete bore. */
+export const burstsAbove = toTenth(frost('critical-saturation'));
+/** How many frosts aerated concrete bore. */
 export const cycles = { saturated: frost('aac-saturated'), moist: frost('aac-moist') };

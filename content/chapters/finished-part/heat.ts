@@ -1,5 +1,5 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
-import { percent } from '~/components/prose/percent.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import { dryConductivityBand, tabledConductivity } from '~/core/finished/conductivity.ts';
 import {
   ASHRAE_CONDUCTIVITY,
@@ -36,13 +36,14 @@ export const byDryDensity = [400, 600, 800, 1000, 1200, 1600].map((dryDensity) =
 
 /** Of aerated concrete, by mass. */
 export const moisture = {
-  dryRoom: percent(EQUILIBRIUM_MOISTURE.dryRoom, { decimals: 1 }),
-  dampRoom: percent(EQUILIBRIUM_MOISTURE.dampRoom, { decimals: 1 }),
+  dryRoom: toTenth(EQUILIBRIUM_MOISTURE.dryRoom),
+  dampRoom: toTenth(EQUILIBRIUM_MOISTURE.dampRoom),
   inService: percent(SERVICE_MOISTURE_MOST),
 };
 
+const moist = (dry: number, moisture: number) => moistConductivity({ dry, moisture }).conductivity;
 /** How many times as much it conducts with such moisture. */
-const times = (moisture: number) => moistConductivity({ dry: 1, moisture }).conductivity;
+const times = (moisture: number) => moist(1, moisture);
 export const timesInDampRoom = times(EQUILIBRIUM_MOISTURE.dampRoom);
 
 /** By the relation, the logarithm of conductivity grows by as much with each kg/m³. */
@@ -59,11 +60,10 @@ export const costsAsMuchAs = {
   soaking: asDensity(SATURATED_FACTOR),
 };
 
-const inDampRoom = (dry: number) =>
-  moistConductivity({ dry, moisture: EQUILIBRIUM_MOISTURE.dampRoom }).conductivity;
+const inDampRoom = (dry: number) => moist(dry, EQUILIBRIUM_MOISTURE.dampRoom);
 const dry = dryConductivityBand({ dryDensity: demoDryDensity });
 const damp = { low: inDampRoom(dry.low), high: inDampRoom(dry.high) };
-const conducts = ({ low, high }: { low: number; high: number }): AmountProps => ({
+const conducts = ({ low, high }: { readonly low: number; readonly high: number }): AmountProps => ({
   value: [low, high],
   kind: 'conductivity',
   significant: 2,
@@ -72,7 +72,7 @@ export const slabConducts = { dry: conducts(dry), damp: conducts(damp) };
 
 const resists = (conductivity: number) =>
   layerResistance({ thickness: demo.slab.thickness, conductivity });
-/** m²·K/W, damp. */
+/** What the demo slab resists when it is damp, m²·K/W. */
 export const slabResists = [resists(damp.high), resists(damp.low)] as const;
 
 /** A damp layer of 1 m²·K/W. */
@@ -89,5 +89,5 @@ export const thickEnough = [
   centimetres(thinner.thickness),
   centimetres(thicker.thickness),
 ] as const;
-/** Of a square metre of the thicker, kg. */
+/** What a square metre of the thicker weighs, kg. */
 export const heaviest = thicker.massPerArea;

@@ -5,23 +5,22 @@ import { receiverContents } from '~/core/air/receiver.ts';
 import { PCC2_AMBIENT, storedEnergy, TNT_ENERGY } from '~/core/air/stored-energy.ts';
 import { STANDARD_ATMOSPHERE } from '~/core/quantity/constants.ts';
 import { fromUnit } from '~/core/quantity/convert.ts';
+import { demo } from '~/worksheets/demo.ts';
 import { demoFoam } from './demo-foam.ts';
 
 const bar = (value: number) => fromUnit(value, 'pressure', 'bar');
 
-/** The receiver of the worksheets’ examples, m³, and its gauge pressure when it is full, Pa. */
-export const vessel = 0.024;
-const full = bar(8);
-
+const { volume: vessel, pressure: full } = demo.receiver;
+/** What would come out of the full receiver at once. */
 export const stored = storedEnergy({ vessel, pressure: full + PCC2_AMBIENT });
-/** As the same standard has it, MJ/kg. */
+/** The energy of TNT as the same standard has it, MJ/kg. */
 export const tntMegajoules = TNT_ENERGY / 1e6;
 
 /** Free air that the demo’s foam takes, as a share of the foam’s volume. */
 export const freeAirShare = freeAirForFoam({ foamVolume: 1, expansion: demoFoam.expansion });
 
 /** Free air that the receiver gives from full down to 4 bar by its gauge, m³. */
-export const given = receiverContents({
+export const givenOff = receiverContents({
   vessel,
   high: full + STANDARD_ATMOSPHERE,
   low: bar(4) + STANDARD_ATMOSPHERE,

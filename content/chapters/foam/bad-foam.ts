@@ -1,11 +1,8 @@
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
+import { demoCube } from '~/worksheets/demo-worked.ts';
+import { missedBy } from '../mix/correct.ts';
 
-/** By how much the demo’s bucket is too heavy, kg/m³. */
-const TOO_HEAVY = 40;
-
-export const shown = demo.wetDensity + TOO_HEAVY;
-/** What the foam would have to weigh for it to be the foam’s weight alone, kg/m³. */
-export const foamAlone = demo.foam.density + TOO_HEAVY / demoMix(1).foamShare;
-/** What it does weigh. */
+/** What the foam would have to weigh to make the mix so much too heavy by itself, kg/m³. */
+export const foamAlone = demo.foam.density + missedBy / demoCube.foamShare;
+/** What it weighs when it is weighed again, kg/m³. */
 export const foamAgain = demo.foam.density + 1;

@@ -1,3 +1,4 @@
+import { percent } from '~/components/prose/percent.ts';
 import { foamDensity, SOLUTION_DENSITY } from '~/core/foam/density.ts';
 import { type DrainageReading, fitDrainage } from '~/core/foam/drainage.ts';
 import { drainedByMass } from '~/core/foam/drained.ts';
@@ -5,23 +6,18 @@ import { gaslessDensity } from '~/core/foam/planned-foam.ts';
 import { foamSurvival } from '~/core/foam/survival.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoLoad, demoMix, demoSolution, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBucket } from '~/worksheets/demo-tools.ts';
+import { demoLoad } from '~/worksheets/demo-worked.ts';
 import { demoDrainage } from '~/worksheets/foam/demo-drainage.ts';
 
-const { bucket } = demo;
-/** The demo's bucket, struck full of its foam, kg. */
-export const bucketFull = bucket.tare + demo.foam.density * bucket.volume;
+/** The demo’s foam, as its bucket tells it. */
 export const demoFoam = foamDensity({
-  tare: bucket.tare,
-  full: bucketFull,
-  vessel: bucket.volume,
+  tare: demo.bucket.tare,
+  full: demoBucket.ofFoam,
+  vessel: demo.bucket.volume,
 });
 
-/** The foam for all of the demo's loads, m³, and the solution for that. */
-export const batchFoam = demoMix(demoVolume().total).foamVolume;
-export const batchSolution = demoSolution(batchFoam);
-
-/** The bucket that was left to drain, as shares of its liquid. */
+/** The demo’s bucket that was left to drain, as shares of its liquid. */
 export const drainageReadings: readonly DrainageReading[] = demoDrainage.readings.map(
   ([minutes, drained]) => ({
     time: minutes * MINUTE,
@@ -49,8 +45,8 @@ export const gasless = gaslessDensity(demoBlend);
 const [[, jarFirst], , [, jarLast]] = demoDrainage.jar;
 /** The jar of the demo’s mix when it was blended and a quarter of an hour later, kg/m³. */
 export const jarDensities = [jarFirst, jarLast] as const;
-/** The share of its gas that is left by then. */
-export const jarGasLeft = gasLeftInJar();
+/** How much of its gas is left by then. */
+export const jarGasLeft = percent(gasLeftInJar());
 
 function gasLeftInJar(): number {
   const readings = demoDrainage.jar.map(([minutes, density]) => ({
@@ -58,6 +54,6 @@ function gasLeftInJar(): number {
     density,
   }));
   const last = foamSurvival({ gaslessDensity: gasless, readings }).gasLeft.at(-1);
-  if (!last) throw new Error('The demo’s jar was read once only.');
+  if (!last) throw new Error('The demo’s jar was never read.');
   return last.share;
 }

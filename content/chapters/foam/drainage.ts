@@ -1,28 +1,28 @@
-import { percent } from '~/components/prose/percent.ts';
+import { toTenth } from '~/components/prose/percent.ts';
 import { fitDrainage } from '~/core/foam/drainage.ts';
 import type { Bounded } from '~/core/foam/drainage-bounds.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
 import { drainageFit, drainageReadings } from './demo-foam.ts';
 
-const inMinutes = ({ value, low, high }: Bounded): Bounded => ({
+const minutesOf = ({ value, low, high }: Bounded): Bounded => ({
   value: value / MINUTE,
   low: low / MINUTE,
   high: high / MINUTE,
 });
 export const { exponent } = drainageFit;
 /** When a quarter and half of the liquid has drained, min. */
-export const quarter = inMinutes(drainageFit.quarterTime);
-export const half = inMinutes(drainageFit.halfTime);
+export const quarter = minutesOf(drainageFit.quarterTime);
+export const half = minutesOf(drainageFit.halfTime);
 
-/** The line that the first four readings give. */
-export const line = firstFour();
+/** The straight line that the first four readings give: what drains by it in a minute, and how far it is good. */
+export const straightLine = firstFour();
 
 function firstFour() {
   const fit = fitDrainage({ readings: drainageReadings.slice(0, 4) });
   if (fit.supported || fit.because !== 'no-curvature')
     throw new Error('A straight line no longer meets the first four readings as well as a curve.');
   return {
-    aMinute: percent(fit.straight.rate * MINUTE, { decimals: 1 }),
+    aMinute: toTenth(fit.straight.rate * MINUTE),
     /** The last of them, min. */
     upTo: fit.upTo / MINUTE,
   };

@@ -1,3 +1,4 @@
+import { wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { drainedAt } from '~/core/foam/drainage-curve.ts';
 import { glycerolViscosity } from '~/core/foam/glycerol.ts';
@@ -31,11 +32,13 @@ export const excess = { small: pressureInside(bubble), large: pressureInside(2 *
 export const drainedInFive = percent(drainedAt({ drainage: drainageFit.curve, time: 5 * MINUTE }));
 export const halfTime = drainageFit.halfTime.value;
 
-const viscosity = (temperature: number) => waterViscosity({ temperature }).viscosity;
-export const cold = ICE_POINT + 10;
-export const warm = ICE_POINT + 25;
+/** Of water, Pa·s. */
+export const viscosity = (celsius: number) =>
+  waterViscosity({ temperature: celsius + ICE_POINT }).viscosity;
+const [COLD, WARM] = [10, 25];
+export const [cold, warm] = [wholeDegrees(COLD), wholeDegrees(WARM)];
 /** By how much water is thicker cold than warm. */
-export const thickerCold = percent(viscosity(cold) / viscosity(warm) - 1);
+export const thickerCold = percent(viscosity(COLD) / viscosity(WARM) - 1);
 
 const withGlycerol = glycerolViscosity({
   glycerol: demo.foam.glycerolShare,

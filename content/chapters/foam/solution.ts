@@ -1,12 +1,11 @@
 import { percent } from '~/components/prose/percent.ts';
 import { concentrateShare, type Dilution } from '~/core/foam/dilution.ts';
 import { CONCENTRATE_DENSITY, MEASURED_WATER_DENSITY } from '~/core/foam/solution.ts';
-import { correctMix } from '~/core/mix/correct.ts';
-import { hardnessFromIons } from '~/core/water/hardness.ts';
 import { soapLost } from '~/core/water/soap.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoLoad, demoPlan, demoSolution } from '~/worksheets/demo-worked.ts';
-import { batchFoam } from './demo-foam.ts';
+import { demoBatch, demoPlan, demoSolution } from '~/worksheets/demo-worked.ts';
+import { heavy } from '../mix/correct.ts';
+import { mainsHardness } from '../water/demo-waters.ts';
 
 /** The N of the demo’s “1 : N”. */
 export const parts = demo.foam.partsWater;
@@ -29,31 +28,21 @@ export const doses = [
   dose(`${inHundred} by mass`, 'by the scale', 'percent-mass', 1 / parts),
 ];
 
-/** How much too heavy each load comes out, kg/m³. */
-export const tooHeavy = 40;
-const { foamVolume: correctsLoad } = correctMix({
-  measuredDensity: demo.wetDensity + tooHeavy,
-  massInHand: demoLoad.mass,
-  targetDensity: demo.wetDensity,
-  foamDensity: demo.foam.density,
-  baseDensity: demoLoad.baseDensity,
-  tolerance: 0.05 * demo.wetDensity,
-});
-/** The foam that puts all of them right, m³, and the solution for it: hose and lance are full by then. */
-export const correcting = correction(demoPlan.loads * correctsLoad);
+const foamVolume = demoPlan.loads * heavy.foamVolume;
+/** The foam that puts all loads right that came out too heavy, m³, and the solution for it, kg: hose and lance are full by then. */
+export const correcting = {
+  foamVolume,
+  solutionMass: demoSolution(foamVolume, { priming: 0 }).solutionMass,
+};
 
-function correction(foamVolume: number) {
-  return { foamVolume, solutionMass: demoSolution(foamVolume, { priming: 0 }).solutionMass };
-}
-
-/** Of the concentrate’s mass, if it is a liquid soap. */
+/** Soap in a liquid soap, of its mass. */
 const SOAP_CONTENT = 0.3;
 /** What a liquid soap wants more for all of the batch, kg, in water of a hardness, mol/m³. */
 function makeUp(hardness: number): number {
   const lost = soapLost({ hardness, soap: 'sodiumOleate' }).stoichiometric;
-  return demoSolution(batchFoam, { soap: { lost, content: SOAP_CONTENT } }).soapMakeUp;
+  return demoSolution(demoBatch.foamVolume, { soap: { lost, content: SOAP_CONTENT } }).soapMakeUp;
 }
 export const soapMore = {
-  mains: makeUp(hardnessFromIons(demo.water).total),
+  mains: makeUp(mainsHardness.total),
   rain: makeUp(demo.water.rain),
 };

@@ -1,5 +1,6 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
-import { percent } from '~/components/prose/percent.ts';
+import { wholeDegrees } from '~/components/prose/amounts.ts';
+import { percent, toTenth } from '~/components/prose/percent.ts';
 import { AIR_DENSITY, SOLUTION_DENSITY } from '~/core/foam/density.ts';
 import { partDrained } from '~/core/foam/part-drained.ts';
 import { STANDARD_FOAM_BAND } from '~/core/foam/standard-band.ts';
@@ -7,31 +8,29 @@ import { vesselVolume } from '~/core/foam/vessel.ts';
 import { ICE_POINT, US_GALLON } from '~/core/quantity/constants.ts';
 import { waterDensity } from '~/core/water/density.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
-import { bucketFull, demoFoam } from './demo-foam.ts';
+import { bucketFull, demoBucket, densityDoubt, scaleDoubt } from '~/worksheets/demo-tools.ts';
+import { demoCube, demoMix, waterIn } from '~/worksheets/demo-worked.ts';
+import { demoFoam } from './demo-foam.ts';
 
-const { bucket, scale } = demo;
+const { bucket } = demo;
 
-const { foamShare, foamMass, mass, water } = demoMix(1);
+const { foamShare, foamMass, mass } = demoCube;
 /** What the foam is of the demo’s mix, by volume and by mass, and its liquid of all the water. */
 export const foamIs = {
   volume: percent(foamShare),
   mass: percent(foamMass / mass),
-  water: percent(foamMass / (foamMass + water)),
+  water: percent(foamMass / waterIn(demoCube)),
 };
-/** Foam that is heavier than it was taken to be, and the mix that it then makes so, kg/m³. */
+/** By how much foam is heavier than it was taken to be, and the mix of it by that, kg/m³. */
 export const heavier = { foam: 10, mix: 10 * foamShare };
 
-export const densitiesOfWater = [10, 20, 30].map((celsius): readonly AmountProps[] => {
-  const temperature = ICE_POINT + celsius;
-  return [
-    { value: temperature, kind: 'temperature', significant: 2 },
-    { value: waterDensity(temperature), kind: 'density', significant: 5 },
-  ];
-});
+export const densitiesOfWater = [10, 20, 30].map((celsius): readonly AmountProps[] => [
+  wholeDegrees(celsius),
+  { value: waterDensity(ICE_POINT + celsius), kind: 'density', significant: 5 },
+]);
 const calibrated = vesselVolume({
   empty: bucket.tare,
-  filled: bucket.tare + bucket.volume * waterDensity(demo.water.temperature),
+  filled: bucketFull(waterDensity(demo.water.temperature)),
   temperature: demo.water.temperature,
 });
 /** How much lighter water looks for the air that the vessel displaces. */
@@ -39,26 +38,23 @@ export const looksLighter = percent(calibrated.buoyancy, { decimals: 2 });
 
 /** Clear liquid below the foam in the bucket, m³. */
 export const stoodLiquid = 0.00016;
-const stood = partDrained({
-  net: bucketFull - bucket.tare,
+export const { foam: aboveLiquid } = partDrained({
+  net: demoBucket.ofFoam - bucket.tare,
   vessel: bucket.volume,
   drained: stoodLiquid,
   solutionDensity: SOLUTION_DENSITY,
 });
-export const aboveLiquid = stood.foam;
 
-/** How much of a liquid air bears up. */
+/** By how much air bears up water, and so the liquid in foam. */
 export const bornUp = percent(AIR_DENSITY / waterDensity(ICE_POINT + 20), { decimals: 2 });
 
-export const gasShare = percent(demoFoam.gasFraction, { decimals: 1 });
+export const gasShare = toTenth(demoFoam.gasFraction);
 
-/** A volume found by weighing water: common practice. */
-const VOLUME_DOUBT = 0.01;
-const scaleDoubt = (Math.SQRT2 * scale) / (bucketFull - bucket.tare);
-const together = Math.hypot(scaleDoubt, VOLUME_DOUBT);
+const together = densityDoubt(demoFoam.apparent);
+/** How far the demo’s foam may be off: for its scale, and for scale and bucket together. */
 export const doubt = {
-  scale: percent(scaleDoubt, { decimals: 1 }),
-  together: percent(together, { decimals: 1 }),
+  scale: toTenth(scaleDoubt(demoFoam.apparent)),
+  together: toTenth(together),
   /** kg/m³ */
   density: together * demoFoam.apparent,
 };

@@ -1,14 +1,12 @@
 import { type DesignInput, designBatch } from '~/core/mix/batch-design.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatch, demoRecipe } from '~/worksheets/demo-worked.ts';
 
-/** The demo's whole batch. */
+/** All that is made for the demo’s slabs. */
 const batch: DesignInput = {
-  volume: demoVolume().total,
+  volume: demoBatch.volume,
   target: { wetDensity: demo.wetDensity },
-  binder: [{ kind: 'portland', share: 1 }],
-  waterCement: demo.waterCement,
-  foamDensity: demo.foam.density,
+  ...demoRecipe,
 };
 
 export const without = designBatch(batch);

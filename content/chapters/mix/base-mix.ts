@@ -17,8 +17,12 @@ export const densities = [0.35, 0.4, 0.5, 0.6, 0.8].map((waterCement) => [
   weighs({ waterCement, sandCement: 1 }),
 ]);
 
-/** What is comfortable for a hand, K. */
-export const handWarm = [15 + ICE_POINT, 25 + ICE_POINT] as const;
+/** What is comfortable for a hand, and how warm a mix is to come out. */
+export const handWarm: AmountProps = {
+  value: [15 + ICE_POINT, 25 + ICE_POINT],
+  kind: 'temperature',
+  significant: 2,
+};
 
 /** kg of sand, and the water on it as a share of that. */
 const DAMP_SAND = { surfaceDry: 10, free: 0.05 };

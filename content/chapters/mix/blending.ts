@@ -1,6 +1,6 @@
 import { demoLoad } from '~/worksheets/demo-worked.ts';
 
-/** In the load, m³. */
+/** The gas in the demo’s load, m³. */
 export const gas = demoLoad.airShare * demoLoad.volume;
 
 /** What the load weighs once so much of its gas is lost, kg/m³: the liquid stays. */

@@ -1,4 +1,4 @@
-import { percent } from '~/components/prose/percent.ts';
+import { toTenth } from '~/components/prose/percent.ts';
 import { checkBase } from '~/core/mix/base-check.ts';
 import { MIX_WATER_DENSITY } from '~/core/mix/densities.ts';
 import { demo } from '~/worksheets/demo.ts';
@@ -13,16 +13,16 @@ const ask = (measuredDensity: number, air = 0) =>
   });
 
 /** What the jug shows, kg/m³; the demo base mix is meant to weigh less. */
-export const heard = 1890;
-export const found = ask(heard);
+export const jugShows = 1890;
+export const found = ask(jugShows);
 /** The same jug with a hundredth of whipped air in it. */
-export const airy = ask(heard, 0.01);
+export const airy = ask(jugShows, 0.01);
 
-/** In the load, kg. */
+/** The water that is too much in the demo’s load, kg. */
 export const tooMuchWater = (found.waterCement - demo.waterCement) * demoLoad.cement;
 /** How far a hundredth of w/c moves the density, kg/m³. */
 export const perHundredth = 0.01 / Math.abs(found.perDensity);
-export const perHundredthOfIt = percent(perHundredth / heard, { decimals: 1 });
+export const perHundredthOfIt = toTenth(perHundredth / jugShows);
 
 /** What two weighings to 5 g leave open of the jug's volume, m³. */
 export const jugDoubt = (Math.SQRT2 * 0.005) / MIX_WATER_DENSITY;

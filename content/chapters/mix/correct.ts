@@ -1,19 +1,20 @@
 import { type AmountProps, inBoth } from '~/components/prose/amount.ts';
-import { percent } from '~/components/prose/percent.ts';
+import { toTenth } from '~/components/prose/percent.ts';
 import { type Correction, correctMix } from '~/core/mix/correct.ts';
 import { toUnit } from '~/core/quantity/convert.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoLoad } from '~/worksheets/demo-worked.ts';
-import { densityDoubt } from './bucket-doubt.ts';
+import { bucketFull, densityDoubt, onScale } from '~/worksheets/demo-tools.ts';
+import { demoLoad, waterIn } from '~/worksheets/demo-worked.ts';
+import { NEAR_ENOUGH } from '~/worksheets/shared/mix/near-enough.ts';
 
-/** How far two loads miss the density that was wanted, kg/m³. */
-export const off = 40;
+/** How far off the density that was wanted a load comes out, kg/m³: too heavy, or too light. */
+export const missedBy = 40;
 export const target = demo.wetDensity;
-export const tooHeavy = target + off;
-const tooLight = target - off;
+export const tooHeavy = target + missedBy;
+const tooLight = target - missedBy;
 
 /** As the scale shows it, kg. */
-export const massInHand = Math.round(demoLoad.mass / demo.scale) * demo.scale;
+export const massInHand = onScale(demoLoad.mass);
 
 const fix = (measuredDensity: number) =>
   correctMix({
@@ -22,8 +23,8 @@ const fix = (measuredDensity: number) =>
     targetDensity: target,
     foamDensity: demo.foam.density,
     baseDensity: demoLoad.baseDensity,
-    tolerance: 0.05 * target,
-    inHand: { cement: demoLoad.cement, water: demoLoad.water + demoLoad.foamMass },
+    tolerance: NEAR_ENOUGH * target,
+    inHand: { cement: demoLoad.cement, water: waterIn(demoLoad) },
     baseRecipe: { waterCement: demo.waterCement },
   });
 export const heavy = fix(tooHeavy);
@@ -35,27 +36,28 @@ export const inLitres = { inHand: litres(heavy.volumeBefore), foam: litres(heavy
 
 /** What is added, of the volume in hand. */
 export const added = {
-  foam: percent(heavy.foamVolume / heavy.volumeBefore, { decimals: 1 }),
-  base: percent(light.baseVolume / light.volumeBefore, { decimals: 1 }),
+  foam: toTenth(heavy.foamVolume / heavy.volumeBefore),
+  base: toTenth(light.baseVolume / light.volumeBefore),
 };
 
-/** The bucket full of such a mix, on the scale. */
-const bucketOf = (density: number): AmountProps => ({
-  value: demo.bucket.tare + density * demo.bucket.volume,
+/** What the scale shows of the bucket, full of a mix of such a density. */
+const bucketReads = (density: number): AmountProps => ({
+  value: bucketFull(density),
   kind: 'mass',
   significant: 4,
 });
-export const bucketOnTarget = bucketOf(target);
+export const bucketOnTarget = bucketReads(target);
 /** How surely the bucket tells the target, kg/m³. */
-export const sure = target * densityDoubt(target);
+export const knownTo = target * densityDoubt(target);
 
 const litresOf = (value: number, what: string) =>
   `${inBoth({ value, kind: 'volume', significant: 2 })} of ${what}`;
 /** A mix as the bucket finds it, what to add, and what there is then. */
 function row(density: number, add: string, after: Pick<Correction, 'volume' | 'waterCementTotal'>) {
-  if (after.waterCementTotal === undefined) throw new Error('The page gives each mix its w/c.');
+  if (after.waterCementTotal === undefined)
+    throw new Error('A mix that was corrected has no total w/c.');
   return [
-    bucketOf(density),
+    bucketReads(density),
     { value: density, kind: 'density' } as const,
     add,
     { value: after.volume, kind: 'volume' } as const,

@@ -1,8 +1,7 @@
-import { percent } from '~/components/prose/percent.ts';
-import { demoMix, demoVolume } from '~/worksheets/demo-worked.ts';
+import { toTenth } from '~/components/prose/percent.ts';
+import { demoVolume } from '~/worksheets/demo-worked.ts';
 
 const { net, total } = demoVolume();
 
-export const batch = demoMix(total);
-/** Of what is made. */
-export const wasted = percent(1 - net / total, { decimals: 1 });
+/** How much of what is made is never part of a slab. */
+export const wasted = toTenth(1 - net / total);

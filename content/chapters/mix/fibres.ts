@@ -6,26 +6,26 @@ import {
   fibreMass,
   triedUpTo,
 } from '~/core/mix/fibres.ts';
-import { demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatch } from '~/worksheets/demo-worked.ts';
 
-/** The demo's whole batch, m³. */
-export const volume = demoVolume().total;
-
-/** 0.3 % of it, kg. */
-const dose = (kind: FibreKind) => fibreMass({ kind, share: 0.003, volume }).mass;
+/** How much the pages on fibres put in, of the volume. */
+export const FIBRE_SHARE = 0.003;
+/** For all that is made for the demo’s slabs, kg. */
+const dose = (kind: FibreKind) =>
+  fibreMass({ kind, share: FIBRE_SHARE, volume: demoBatch.volume }).mass;
 export const glass = dose('ar-glass');
 export const polypropylene = dose('polypropylene');
 
-function inPercent(share: number | undefined): string {
-  if (share === undefined) throw new Error('The page names a dose of which none was read.');
+function doseOf(share: number | undefined): string {
+  if (share === undefined) throw new Error('Of one of these kinds no dose was read.');
   return percent(share, { atMost: 1 });
 }
 
 /** Doses by volume; zirconia by mass of the glass. */
 export const shares = {
-  polypropyleneTried: inPercent(FIBRES.polypropylene.tried),
-  glassTriedInOrdinary: inPercent(FIBRES['ar-glass'].triedInOrdinary),
+  polypropyleneTried: doseOf(FIBRES.polypropylene.tried),
+  glassTriedInOrdinary: doseOf(FIBRES['ar-glass'].triedInOrdinary),
   /** Of a kind of which no dose in foam was read. */
-  notDoubted: inPercent(triedUpTo('pva')),
-  leastZirconia: inPercent(ALKALI_RESISTANT_ZIRCONIA),
+  notDoubted: doseOf(triedUpTo('pva')),
+  leastZirconia: doseOf(ALKALI_RESISTANT_ZIRCONIA),
 };

@@ -3,8 +3,9 @@ import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '~/core/mix/dens
 import { landing } from '~/core/mix/landing.ts';
 import { shareWithin } from '~/core/uncertainty/spread.ts';
 import { demo } from '~/worksheets/demo.ts';
+import { BUCKET_DOUBT, densityDoubt } from '~/worksheets/demo-tools.ts';
 import { demoLoad } from '~/worksheets/demo-worked.ts';
-import { BUCKET_DOUBT, densityDoubt } from './bucket-doubt.ts';
+import { NEAR_ENOUGH } from '~/worksheets/shared/mix/near-enough.ts';
 
 /**
  * Where the demo's load lands. `filled` is how surely a bucket was full of foam, `lost` the share of the foam's gas
@@ -30,9 +31,12 @@ function landingWith({ filled, lost }: { filled: number; lost: number }) {
   }).wetDensity;
 }
 
-const NEAR_ENOUGH = { low: 0.95 * demo.wetDensity, high: 1.05 * demo.wetDensity };
+const nearEnough = {
+  low: (1 - NEAR_ENOUGH) * demo.wetDensity,
+  high: (1 + NEAR_ENOUGH) * demo.wetDensity,
+};
 const odds = ({ landed }: { readonly landed: readonly number[] }) =>
-  percent(shareWithin(landed, NEAR_ENOUGH));
+  percent(shareWithin(landed, nearEnough));
 
 export const asIs = landingWith({ filled: 0.03, lost: 0.03 });
 /** To the heavy side of the target, kg/m³. */

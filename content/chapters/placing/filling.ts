@@ -1,14 +1,11 @@
 import { type Clock, type DayPlan, dayClock } from '~/core/placing/clock.ts';
 import { MINUTE } from '~/core/quantity/constants.ts';
-import { demo } from '~/worksheets/demo.ts';
 import { demoPlan } from '~/worksheets/demo-worked.ts';
-
-/** How much higher than the part a slab’s form is filled, m. */
-export const proud = demoPlan.settling * demo.slab.thickness;
+import { drainageFit } from '../foam/demo-foam.ts';
 
 const inMinutes = (seconds: number) => seconds / MINUTE;
 
-/** The demo’s batch by one person, foam made for each load. */
+/** The demo’s batch by one person who makes the foam for each load. */
 const alone: DayPlan = {
   loads: demoPlan.loads,
   base: 6 * MINUTE,
@@ -18,7 +15,7 @@ const alone: DayPlan = {
   place: 5 * MINUTE,
   foamMade: 'each',
   hands: 1,
-  foamLasts: 10.6 * MINUTE,
+  foamLasts: drainageFit.quarterTime.value,
   mixLasts: 15 * MINUTE,
   joint: 30 * MINUTE,
 };

@@ -1,14 +1,13 @@
 import { MIX_WATER_DENSITY } from '~/core/mix/densities.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoPlan } from '~/worksheets/demo-worked.ts';
+import { pot } from './how-much.ts';
 
 /** How many times as hard as the mix water presses. */
 export const waterPresses = MIX_WATER_DENSITY / demo.wetDensity;
 
-/** m. */
-export const potDepth = 0.25;
-/** How much higher than the part the edge stands, m. */
+/** How much higher than the part its edge stands, and the form is filled, m. */
 export const proud = {
   slab: demoPlan.settling * demo.slab.thickness,
-  pot: demoPlan.settling * potDepth,
+  pot: demoPlan.settling * pot.height,
 };

@@ -2,18 +2,18 @@ import { upperHalfLift } from '~/core/placing/pressure.ts';
 import { netVolume, type Shape, shapeVolume } from '~/core/placing/shapes.ts';
 import { pieceVolume } from '~/core/placing/volume.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoPlan, demoSlab, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoPlan, demoSlab, demoSlabMix, demoVolume } from '~/worksheets/demo-worked.ts';
 
 const { thickness } = demo.slab;
-/** What a millimetre of its thickness is of a slab. */
+/** A millimetre of its thickness, as a share of a slab. */
 export const millimetreOff = 0.001 / thickness;
 
-/** Diameter of two holes through a slab, m. */
+/** How wide each of two holes through a slab is, m. */
 export const hole = 0.04;
 const through = { shape: 'cylinder', diameter: hole, height: thickness } as const satisfies Shape;
-/** What its form holds, m³. */
+/** What the form of a slab holds, whole and with the holes, m³. */
 export const slab = {
-  whole: pieceVolume(demoSlab),
+  whole: demoSlabMix.volume,
   holed: netVolume({ shape: demoSlab, cores: [{ shape: through, count: 2 }] }).net,
 };
 
@@ -28,7 +28,7 @@ const asCylinder = pieceVolume({
   diameter: (pot.bottomDiameter + pot.topDiameter) / 2,
   height: pot.height,
 });
-/** What it holds, m³, and how far short a cylinder of its middle width falls of that, as a share. */
+/** What the pot holds, m³, and how far short a cylinder of its middle width falls of that, as a share. */
 export const potHolds = {
   truly: shapeVolume(pot),
   asCylinder,
@@ -46,11 +46,12 @@ export const batch = demoVolume();
 /** Of a part that used up the allowance for settling, kg/m³. */
 export const settledDensity = demo.wetDensity * (1 + demoPlan.settling);
 
+/** A test bar. */
 export const bar = {
   shape: 'block',
   length: 0.3,
   width: 0.05,
   height: 0.05,
 } as const satisfies Shape;
-/** m³. */
+/** What four of them take, m³. */
 export const fourBars = 4 * pieceVolume(bar);

@@ -1,16 +1,14 @@
 import { mixerLoads } from '~/core/mix/loads.ts';
 import { headPressure } from '~/core/placing/pressure.ts';
-import { pieceVolume } from '~/core/placing/volume.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix, demoSlab, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatch } from '~/worksheets/demo-worked.ts';
 
-/** m³: of one form, of all that is made, and what the mixer takes. */
-export const volumes = { form: pieceVolume(demoSlab), made: demoVolume().total, mixer: 0.04 };
 export const loads = mixerLoads({
-  batch: demoMix(volumes.made),
-  largestLoad: volumes.mixer,
+  batch: demoBatch,
+  largestLoad: demo.mixer,
   foamBucket: demo.bucket.volume,
 }).count;
+/** At the foot of a demo slab’s side, Pa. */
 export const footPressure = headPressure({
   density: demo.wetDensity,
   depth: demo.slab.thickness,

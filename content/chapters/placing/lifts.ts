@@ -3,12 +3,12 @@ import { percent } from '~/components/prose/percent.ts';
 import { deepestLift, liftProfile, PRACTICE_LIFT } from '~/core/placing/lift.ts';
 import { toUnit } from '~/core/quantity/convert.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix } from '~/worksheets/demo-worked.ts';
+import { demoCube } from '~/worksheets/demo-worked.ts';
 
 const { wetDensity: density } = demo;
-const { airShare: gas } = demoMix(1);
-const inPercent = (share: number) => percent(share, { significant: 2 });
-export const gasInMix = inPercent(gas);
+const { airShare: gas } = demoCube;
+const twoDigits = (share: number) => percent(share, { significant: 2 });
+export const gasInMix = twoDigits(gas);
 
 const { min: least, max: most } = PRACTICE_LIFT;
 /** In whole feet, as practice has them: 1.2 m are 4. */
@@ -19,7 +19,7 @@ export const practice = `${least} to ${most} m (${feet(least)} to ${feet(most)} 
 function row(depth: number, called: string | AmountProps) {
   const { bottom, gain } = liftProfile({ density, gas, depth });
   const atBottom: AmountProps = { value: bottom, kind: 'density', significant: 4 };
-  return [called, atBottom, inPercent(gain)];
+  return [called, atBottom, twoDigits(gain)];
 }
 const { thickness } = demo.slab;
 const inFeet = (metres: number) => `${metres} m (${feet(metres)} ft)`;

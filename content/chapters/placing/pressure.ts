@@ -4,7 +4,8 @@ import { STANDARD_GRAVITY } from '~/core/quantity/constants.ts';
 import { fromUnit } from '~/core/quantity/convert.ts';
 import { demo } from '~/worksheets/demo.ts';
 
-/** Masses in kg, measures in m, pressures in Pa, forces in N throughout. */
+// Masses in kg, measures in m, pressures in Pa, forces in N throughout.
+
 const density = demo.wetDensity;
 /** The mass that weighs as much as a force. */
 const asMass = (force: number) => force / STANDARD_GRAVITY;
@@ -27,11 +28,11 @@ export const panel = {
   ...board,
   battens,
   bulge: panelBending({ ...board, span: battens }).deflection,
-  /** Where the face is seen, of plywood of unknown grade. */
+  /** The longest span where the face is seen, of plywood of unknown grade. */
   longest: longestSpan({ ...board, share: 1 / 360, stress: 10e6 }).span,
 };
 
-/** As deep as it is wide; either of two places where its halves meet bears half the push. */
+/** A tub as deep as it is wide: each of the two places where its halves meet bears half the push. */
 const width = 0.3;
 export const tub = { width, pull: sidePush({ density, depth: width, width }).resultant / 2 };
 
@@ -39,7 +40,7 @@ const hollow = { displaced: 0.002, mass: 0.1 };
 const lift = floatUp({ density, ...hollow });
 export const core = { ...hollow, lift, liftAsMass: asMass(lift) };
 
-/** Leans over the mix, by degrees from upright. */
+/** A side that leans over the mix, by degrees from upright. */
 const leaning = { height: 0.3, width: 0.45 };
 const degrees = 20;
 const lean = fromUnit(degrees, 'angle', 'deg');

@@ -8,6 +8,7 @@ import {
 import { STANDARD_GRAVITY } from '~/core/quantity/constants.ts';
 import { fromUnit } from '~/core/quantity/convert.ts';
 import { formatNumber, formatQuantity } from '~/core/quantity/format.ts';
+import { demo } from '~/worksheets/demo.ts';
 import { demoSlabMix } from '~/worksheets/demo-worked.ts';
 
 interface Vessel {
@@ -25,17 +26,14 @@ const vessel = (litres: number, bar: number): Vessel => ({
 const energyIn = ({ volume, pressure }: Vessel) =>
   storedEnergy({ vessel: volume, pressure: pressure + PCC2_AMBIENT }).isentropic;
 
-/** `24 L at 8 bar (6.3 gal at 116 psi)` */
+/** `24 L (6.3 gal) at 8 bar (116 psi)` */
 function sizeOf({ volume, pressure }: Vessel): string {
-  const by = (volumeUnit: string, pressureUnit: string) => {
-    const holds = formatQuantity(volume, 'volume', volumeUnit, { atMost: 1 });
-    const gauge = formatQuantity(pressure, 'pressure', pressureUnit, { atMost: 0 });
-    return `${holds.text} at ${gauge.text}`;
-  };
-  return `${by('L', 'bar')} (${by('gal', 'psi')})`;
+  const holds = (unit: string) => formatQuantity(volume, 'volume', unit, { atMost: 1 }).text;
+  const gauge = (unit: string) => formatQuantity(pressure, 'pressure', unit, { atMost: 0 }).text;
+  return `${holds('L')} (${holds('gal')}) at ${gauge('bar')} (${gauge('psi')})`;
 }
 
-/** A row of the table: the vessel, its energy, and how far a demo slab falls for as much. */
+/** A vessel, its energy, and from how high a demo slab would fall with as much. */
 function burst(which: Vessel): {
   readonly size: string;
   readonly energy: AmountProps;
@@ -50,7 +48,7 @@ function burst(which: Vessel): {
   };
 }
 
-const TANK = vessel(24, 8);
+const TANK: Vessel = demo.receiver;
 export const tank = burst(TANK);
 export const pipe = burst(vessel(8, 4));
 export const sprayer = burst(vessel(5, 3));
@@ -67,11 +65,12 @@ export const fullOfWater = {
 /** How far the formula keeps people away while the tank is tested with air, m: less than the floor. */
 function distanceByFormula(): number {
   const { scaled, floor = 0 } = testDistance({ isentropic: energyIn(TANK) });
-  if (scaled >= floor) throw new Error('The page says that the floor rules for this tank.');
+  if (scaled >= floor)
+    throw new Error('The formula keeps people farther from this tank than the floor does.');
   return scaled;
 }
-export const testedFrom = distanceByFormula();
+export const keptAway = distanceByFormula();
 
-/** Gauge pressure times volume, bar·L. */
+/** From how much gauge pressure times volume on a vessel has to meet more than good practice, bar·L. */
 export const essentialFrom =
   ESSENTIAL_REQUIREMENTS / (fromUnit(1, 'pressure', 'bar') * fromUnit(1, 'volume', 'L'));

@@ -3,11 +3,11 @@ import { type ExposureLimit, strictestLimit } from '~/core/safety/exposure.ts';
 import { demoSlabMix } from '~/worksheets/demo-worked.ts';
 import { inMilligrams } from './limits-in-air.ts';
 
-/** What of cement can be breathed deep, by law and by advice: one figure. */
+/** The limit on what of cement can be breathed deep: law and advice have the same. */
 function respirableCement(): string {
   const law = inMilligrams('cement-pel-respirable');
   if (law !== inMilligrams('cement-rel-respirable'))
-    throw new Error('The page gives one limit for respirable cement, of the law and of NIOSH.');
+    throw new Error('The law and NIOSH do not have one limit for respirable cement.');
   return law;
 }
 
@@ -30,7 +30,7 @@ export const pinch = demoSlabMix.cement * 1e-4;
 
 /** How much air such a pinch brings to a limit: rounded before it is put in other units, so that they agree. */
 function filledTo(limit: ExposureLimit | undefined): AmountProps {
-  if (!limit) throw new Error('The page gives the strictest limit on each dust.');
+  if (!limit) throw new Error('There is no limit on one of the two dusts.');
   return {
     value: Number((pinch / limit.value).toPrecision(2)),
     kind: 'volume',

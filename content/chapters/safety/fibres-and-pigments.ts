@@ -2,19 +2,17 @@ import { fibreCount, fibreMass } from '~/core/mix/fibres.ts';
 import { pigmentMass } from '~/core/mix/pigment.ts';
 import { formatNumber } from '~/core/quantity/format.ts';
 import { demoSlabMix } from '~/worksheets/demo-worked.ts';
+import { FIBRE_SHARE } from '../mix/fibres.ts';
+import { PIGMENT_SHARE } from '../mix/pigment.ts';
 import { inMilligrams, limitOf } from './limits-in-air.ts';
 import { weighedOut } from './weighed-out.ts';
 
-/** Of the volume. */
-const GLASS_SHARE = 0.003;
-/** Of the cement. */
-const PIGMENT_SHARE = 0.03;
 const { volume } = demoSlabMix;
-const strandsPerVolume = fibreCount({ share: GLASS_SHARE, length: 0.012, diameter: 0.0003 });
+const strandsPerVolume = fibreCount({ share: FIBRE_SHARE, length: 0.012, diameter: 0.0003 });
 
 /** What one demo slab takes. */
 export const inSlab = {
-  glass: weighedOut(fibreMass({ kind: 'ar-glass', share: GLASS_SHARE, volume }).mass),
+  glass: weighedOut(fibreMass({ kind: 'ar-glass', share: FIBRE_SHARE, volume }).mass),
   strands: formatNumber(strandsPerVolume.perVolume * volume, { significant: 2 }),
   pigment: weighedOut(pigmentMass({ cementitious: demoSlabMix.cement, share: PIGMENT_SHARE }).mass),
 };

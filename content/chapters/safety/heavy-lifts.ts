@@ -2,12 +2,13 @@ import { type AmountProps, inBoth } from '~/components/prose/amount.ts';
 import type { Lift } from '~/core/demould/lifting-equation/lift.ts';
 import { judgeLift } from '~/core/demould/lifting-equation/single.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoBucket, demoSlabMix } from '~/worksheets/demo-worked.ts';
-import { BAG, GOOD_LIFT } from '../demoulding/lift.ts';
+import { demoBucket } from '~/worksheets/demo-tools.ts';
+import { demoSlabMix } from '~/worksheets/demo-worked.ts';
+import { GOOD_LIFT } from '../demoulding/lift.ts';
 
 const { tare, volume } = demo.bucket;
 const weight = (value: number): AmountProps => ({ value, kind: 'mass', significant: 2 });
-const bag = inBoth(weight(BAG));
+const bag = inBoth(weight(demo.bag));
 const bucket = `the bucket of ${inBoth({ value: volume, kind: 'volume', significant: 2 })}`;
 
 /** Off the ground, without a handle. */
@@ -19,7 +20,7 @@ const offTheGround = (what: string, mass: number) => [
   weight(mass),
   index(mass, OFF_THE_GROUND),
 ];
-/** What is in it shifts, so that the index is a least. */
+/** What is in a bucket shifts, so that the index is a least. */
 const byItsHandle = (what: string, mass: number) => [
   what,
   weight(mass),
@@ -27,7 +28,7 @@ const byItsHandle = (what: string, mass: number) => [
 ];
 
 export const lifts = [
-  offTheGround(`a bag of cement, ${bag}, off the ground`, BAG),
+  offTheGround(`a bag of cement, ${bag}, off the ground`, demo.bag),
   byItsHandle(`${bucket}, full of base mix`, demoBucket.ofBase),
   byItsHandle('the same, a third full', tare + (demoBucket.ofBase - tare) / 3),
   byItsHandle('the bucket, full of blended mix', demoBucket.ofMix),

@@ -7,7 +7,7 @@ import {
   REDUCER_KEEPS,
 } from '~/core/safety/exposure.ts';
 import { freeHydroxide } from '~/core/safety/washout.ts';
-import { demoSlabMix } from '~/worksheets/demo-worked.ts';
+import { demoSlabMix, waterIn } from '~/worksheets/demo-worked.ts';
 
 /** How long to rinse an eye: what this handbook asks for, and what the standard does. */
 export const rinseMinutes = EYE_RINSE_ALKALI / MINUTE;
@@ -17,10 +17,10 @@ export const standardRinseMinutes = EYE_RINSE / MINUTE;
 export const timesPureWater = formatNumber(freeHydroxide({ pH: 13 }) / freeHydroxide({ pH: 7 }), {
   significant: 1,
 });
-/** In one demo slab, kg. */
-export const caustic = demoSlabMix.water + demoSlabMix.foamMass;
+/** The lye in one demo slab, kg. */
+export const caustic = waterIn(demoSlabMix);
 
-/** mg to the kilogram of dry cement. */
+/** The most that is allowed, mg to the kilogram of dry cement. */
 export const chromium = CHROMIUM_VI_LIMIT * 1e6;
 const months = (seconds: number) => seconds / (30 * DAY);
 export const reducerMonths = {

@@ -9,21 +9,21 @@ import {
   pKwAt,
 } from '~/core/safety/washout.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix, demoSolution, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatch, demoBatchSolution } from '~/worksheets/demo-worked.ts';
 import { weighedOut } from './weighed-out.ts';
 
 const { temperature } = demo.water;
 const pKw = pKwAt(temperature);
 /** The demo's tub of wash water, invented: m³ of it, its pH, and kg of cement in its mud. */
 export const tub = { volume: 0.015, pH: 12.3, cement: 0.5 };
-/** As high as lime alone brings it. */
+/** The pH of water full of lime, at 25 °C and as cold as the tub. */
 export const limePH = { at25: limeSaturatedPH(), inTub: limeSaturatedPH(pKw) };
 
 /** How many times as much hydroxide there is in the tub as at another pH. */
 const timesThatOf = (pH: number) => freeHydroxide({ pH: tub.pH }) / freeHydroxide({ pH });
 /** The highest pH that life in fresh water bears. */
 export const [, mostForLife] = FRESH_WATER_LIFE;
-/** To the hundred. */
+/** How many times as much hydroxide there is in the tub as at that, to the hundred. */
 export const timesMostForLife = Math.round(timesThatOf(mostForLife) / 100) * 100;
 
 /** The pure water that would thin it to another pH. */
@@ -39,7 +39,7 @@ export const thinned = { forLife: thinnedTo(mostForLife), forFish: thinnedTo(FIS
 const lime = limeReserve(tub.cement).high;
 const clear = neutralise({ ...tub, pKw, limeReserve: 0 });
 const muddy = neutralise({ ...tub, pKw, limeReserve: lime });
-/** The clear water alone, and with the most that the mud can still give off. */
+/** What makes the tub neutral: its clear water alone, and with the most lime that the mud can still give off. */
 export const neutral = {
   clearAcid: weighedOut(clear.citricAcid.monohydrate),
   clearDioxide: weighedOut(clear.carbonDioxide),
@@ -49,8 +49,4 @@ export const neutral = {
 };
 
 /** Solution that the demo mixes for waste and hose, kg. */
-function spareSolution(): number {
-  const { foamVolume, foamMass } = demoMix(demoVolume().total);
-  return demoSolution(foamVolume).solutionMass - foamMass;
-}
-export const spare = spareSolution();
+export const spare = demoBatchSolution.solutionMass - demoBatch.foamMass;

@@ -6,7 +6,7 @@ import { langelierField } from '~/core/water/langelier-field.ts';
 import * as MOLAR_MASS from '~/core/water/molar-masses.ts';
 import { AIR_CARBON_DIOXIDE } from '~/core/water/soften/boil.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { mains as hardness, perVolume, speciated } from './demo-waters.ts';
+import { mainsHardness, perVolume, speciated } from './demo-waters.ts';
 
 const { temperature } = demo.water;
 const { pH, alkalinity, dissolved } = demo.mains;
@@ -27,16 +27,16 @@ export const excess = calcite(precipitationPotential(mains));
 
 function justSaturated() {
   const found = saturationPH(mains);
-  if (found === undefined) throw new Error('The demo mains is saturated at no pH.');
-  return found;
+  if (found === undefined) throw new Error('The demo’s mains is saturated at no pH.');
+  return { pH: found, index: pH - found };
 }
 /** The pH at which it would be just balanced, and how far its own is above that. */
-export const balanced = { pH: justSaturated(), index: pH - justSaturated() };
+export const balanced = justSaturated();
 export const byFieldFormula = langelierField({
   pH,
   temperature,
   dissolved,
-  calcium: hardness.calcium,
+  calcium: mainsHardness.calcium,
   alkalinity,
 });
 

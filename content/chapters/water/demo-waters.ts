@@ -8,24 +8,25 @@ import {
 import { speciate } from '~/core/water/carbonate/speciate.ts';
 import { hardnessFromIons } from '~/core/water/hardness.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoMix, demoSolution, demoVolume } from '~/worksheets/demo-worked.ts';
+import { demoBatchSolution } from '~/worksheets/demo-worked.ts';
 
 const { temperature } = demo.water;
-/** kg of water in a cubic metre of any of the demo's waters. */
+/** Mass of a cubic metre of any of the demo’s waters, kg. */
 export const perVolume = waterPerVolume({ temperature });
 
 /** Hardness of the mains, mol/m³: both ions, and each. */
-export const mains = hardnessFromIons(demo.water);
+export const mainsHardness = hardnessFromIons(demo.water);
 
 const AS_CARBONATE = 'mg/L CaCO3';
-/** mg/L as calcium carbonate to mol/m³. */
+/** A hardness in mg/L as calcium carbonate, in mol/m³. */
 export const asCarbonate = (milligrams: number) => fromUnit(milligrams, 'hardness', AS_CARBONATE);
 /** The mains to the whole mg/L, as the worksheets that ask for a total have it. */
-export const mainsAsTyped = asCarbonate(Math.round(toUnit(mains.total, 'hardness', AS_CARBONATE)));
+export const mainsAsTyped = asCarbonate(
+  Math.round(toUnit(mainsHardness.total, 'hardness', AS_CARBONATE)),
+);
 
-/** The mix of all twelve slabs, and the soft water its foam takes, m³, to the digits the pages show. */
-export const demoBatch = demoMix(demoVolume().total);
-export const foamWater = Number(demoSolution(demoBatch.foamVolume).waterVolume.toPrecision(3));
+/** The soft water that the foam for all slabs takes, m³, to the digits the pages show. */
+export const foamWater = Number(demoBatchSolution.waterVolume.toPrecision(3));
 
 interface Sample extends Omit<Report, 'temperature'> {
   readonly pH: number;

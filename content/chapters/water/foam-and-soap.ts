@@ -3,7 +3,7 @@ import { percent } from '~/components/prose/percent.ts';
 import { EXTREMELY_HARD } from '~/core/water/hardness-class.ts';
 import { type Soap, soapLeft, soapLost } from '~/core/water/soap.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { asCarbonate, mains } from './demo-waters.ts';
+import { asCarbonate, mainsHardness } from './demo-waters.ts';
 
 /** What is weighed out and dissolved, kg/m³. */
 const dissolved = (value: number, significant = 2): AmountProps => ({
@@ -13,8 +13,8 @@ const dissolved = (value: number, significant = 2): AmountProps => ({
   us: 'oz/gal',
   significant,
 });
-/** To a tenth below ten. */
-const inPercent = (share: number) => percent(share, { decimals: share < 0.095 ? 1 : 0 });
+/** What is left of the dose, to a tenth of a per cent below ten. */
+const shareLeft = (share: number) => percent(share, { decimals: share < 0.095 ? 1 : 0 });
 
 export const dose = dissolved(demo.soapDose);
 
@@ -33,10 +33,10 @@ function inWater(hardness: number, significant = 2) {
   return {
     hardness: { value: hardness, kind: 'hardness', significant } satisfies AmountProps,
     lost: dissolved(lost.stoichiometric),
-    chemistry: { share: inPercent(chemistry.share), needed: dissolved(chemistry.needed, 3) },
-    household: { share: inPercent(household.share), needed: dissolved(household.needed) },
+    chemistry: { share: shareLeft(chemistry.share), needed: dissolved(chemistry.needed, 3) },
+    household: { share: shareLeft(household.share), needed: dissolved(household.needed) },
   };
 }
 export const rain = inWater(demo.water.rain);
-export const tap = inWater(mains.total, 3);
+export const tap = inWater(mainsHardness.total, 3);
 export const extreme = inWater(asCarbonate(EXTREMELY_HARD));

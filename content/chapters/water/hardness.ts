@@ -3,12 +3,15 @@ import { hardnessFromIons, hardnessFromTitration } from '~/core/water/hardness.t
 import { EXTREMELY_HARD, tradeClass, USGS_CLASS_ENDS } from '~/core/water/hardness-class.ts';
 import { soapLost } from '~/core/water/soap.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { asCarbonate, mains } from './demo-waters.ts';
+import { asCarbonate, mainsHardness } from './demo-waters.ts';
 
 /** Sodium oleate bound in a litre of each water, kg. */
 const soapBound = (hardness: number) =>
   soapLost({ hardness, soap: 'sodiumOleate' }).stoichiometric / 1000;
-export const soapBoundBy = { mains: soapBound(mains.total), rain: soapBound(demo.water.rain) };
+export const soapBoundBy = {
+  mains: soapBound(mainsHardness.total),
+  rain: soapBound(demo.water.rain),
+};
 
 /** What a millilitre of EDTA at 0.01 mol/L stands for on a sample of 50 mL, mol/m³. */
 export const perMillilitre = hardnessFromTitration({ titrant: 1e-6, titre: 10, sample: 50e-6 });
@@ -21,15 +24,15 @@ export const calcium100 = {
 
 /** The mains in one unit alone. */
 export const mainsIn = (unit: string): AmountProps => ({
-  value: mains.total,
+  value: mainsHardness.total,
   kind: 'hardness',
   metric: unit,
   us: unit,
 });
 
 const [[, soft], [, moderatelyHard], [, hard]] = USGS_CLASS_ENDS;
-/** Where each word ends, but the last, which begins there. mol/m³. */
-export const ends = {
+/** The hardness where each word ends, and where the last begins, mol/m³. */
+export const classEnds = {
   soft: asCarbonate(soft),
   moderatelyHard: asCarbonate(moderatelyHard),
   hard: asCarbonate(hard),
@@ -37,4 +40,4 @@ export const ends = {
 };
 
 const inWords = (hardness: number) => tradeClass(hardness).replaceAll('-', ' ');
-export const called = { mains: inWords(mains.total), rain: inWords(demo.water.rain) };
+export const called = { mains: inWords(mainsHardness.total), rain: inWords(demo.water.rain) };

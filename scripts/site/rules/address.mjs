@@ -5,7 +5,8 @@
  * @property {string} base    the base path the site is served under, with slashes at both ends
  * @property {string} host    its origin
  * @property {ReadonlySet<string>} files  every file, as paths from the base path on
- * @property {ReadonlyMap<string, ReadonlySet<string | undefined>>} ids  the ids of each page, by file
+ * @property {ReadonlyMap<string, ReadonlySet<string | undefined>>} ids  the ids of each page, by
+ *   file
  */
 
 /**
@@ -46,7 +47,7 @@ function targetFault(address, url, { base, files, ids }) {
     return `links to a page that is not there: ${address}${slash}`;
   }
   const anchor = decodeURIComponent(url.hash.slice(1));
-  // A batch is carried in the fragment of a link: that is state, not an anchor.
+  // The fragment of a link may carry a batch: that is state, not an anchor.
   if (!anchor || anchor.includes('=')) return undefined;
   const known = ids.get(file);
   if (!known || known.has(anchor)) return undefined;

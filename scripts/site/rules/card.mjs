@@ -1,4 +1,4 @@
-// How a page presents itself elsewhere: its one address, its card where a link to it is shared.
+// How a page presents itself elsewhere: its canonical address, and its card when a link is shared.
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -9,7 +9,7 @@ import { sizeOfPng } from './png.mjs';
 /** @typedef {{ folder: string, files: readonly string[], base: string, site?: string | undefined }} Site */
 
 /**
- * What a `<meta>` says, by its property or its name.
+ * The content of a `<meta>`, by its property or its name.
  * @param {Page} page
  * @param {string} key
  */
@@ -19,14 +19,14 @@ const meta = ({ root }, key) => {
 };
 
 /**
- * Whether a page asks not to be listed: it has no address of its own then.
+ * Whether a page asks not to be indexed; then it has no canonical address.
  * @param {Page} page
  */
 export const isUnlisted = (page) => /\bnoindex\b/.test(meta(page, 'robots') ?? '');
 
 /**
- * The path of an absolute address below the base path; the origin is the build's own affair unless
- * the site's is given.
+ * The path of an absolute address below the base path. Its origin is not checked unless the site's
+ * is given.
  * @param {string | undefined} address
  * @param {Site} site
  * @returns {string | undefined}

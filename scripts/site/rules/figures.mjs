@@ -1,4 +1,4 @@
-// Every drawing is either decoration, or says in words what it shows, with its numbers.
+// Every drawing is either decoration or has a label that says what it shows, with its numbers.
 
 import { decoded } from '../pages.mjs';
 
@@ -20,7 +20,7 @@ export function figureFaults({ html }) {
   const faults = [];
   for (const [, about = '', inside = '', caption = ''] of html.matchAll(drawing)) {
     const drawn = [...inside.matchAll(lettering)].map(([, how = '', text = '']) => ({
-      // The names and marks of axes say nothing by themselves.
+      // Axis names and ticks say nothing by themselves.
       soft: /class="[^"]*\b(?:soft|axis-name)\b/.test(how),
       text: bare(text),
     }));

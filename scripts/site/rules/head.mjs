@@ -4,7 +4,7 @@ import { attribute, decoded } from '../pages.mjs';
 
 /** @typedef {import('../pages.mjs').Page} Page */
 
-/** What search engines show of a description, in characters. */
+/** The length of a description that search engines show, in characters. */
 const SHORTEST = 50;
 const LONGEST = 160;
 

@@ -1,4 +1,4 @@
-// Headings go down one level at a time, so that whoever moves by them misses nothing.
+// Headings go down one level at a time, so that readers who navigate by them miss nothing.
 
 /** @typedef {import('../pages.mjs').Page} Page */
 

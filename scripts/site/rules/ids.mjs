@@ -1,4 +1,4 @@
-// Ids are given once, and what points at one within the page finds it.
+// Ids are unique, and every reference to one within the page has a target.
 
 import { attribute } from '../pages.mjs';
 

@@ -1,4 +1,4 @@
-// What a browser needs to show the site as its own: icon, colours, manifest.
+// What a browser needs to install the site as an app: icon, colours, manifest.
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -10,7 +10,7 @@ import { sizeOfPng } from './png.mjs';
 /** @typedef {{ src: string, sizes: string, type?: string, purpose?: string }} Icon */
 
 /**
- * That their files exist is for the rule on links.
+ * Whether these files exist is checked by the rule on links.
  * @param {Page} page
  * @returns {string[]}
  */

@@ -7,7 +7,7 @@ import { idsOf } from './ids.mjs';
 /** @typedef {import('../pages.mjs').Page} Page */
 /** @typedef {{ address: string, loads: boolean }} Link */
 
-/** Attributes by which a page loads something; `a[href]` is followed by choice instead. */
+/** Attributes by which a page loads something; `a[href]` is followed only by choice. */
 const loading = /** @type {const} */ ([
   ['script', 'src'],
   ['img', 'src'],
@@ -22,7 +22,7 @@ const loading = /** @type {const} */ ([
 ]);
 const sets = /** @type {const} */ (['img', 'source']);
 
-/** Links in the head that name a page rather than load a file. */
+/** Links in the head that refer to a page rather than load a file. */
 const naming = new Set(['canonical', 'alternate', 'license', 'author', 'me', 'prev', 'next']);
 
 /**

@@ -1,4 +1,4 @@
-// The markup is what HTML allows, so that every browser and screen reader reads it alike.
+// The markup is valid HTML, so that every browser and screen reader reads it alike.
 
 import { HtmlValidate } from 'html-validate';
 

@@ -1,4 +1,4 @@
-// The size of a picture in pixels, as its own header has it.
+// The size of an image in pixels, from its own header.
 
 /**
  * @param {Buffer} bytes

@@ -1,4 +1,4 @@
-// The list of pages for search engines holds every page that wants to be found, and no other.
+// The sitemap lists every page that may be indexed, and no other.
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';

@@ -1,4 +1,4 @@
-// Words that show a value went missing on its way to the page.
+// Words that show that a value went missing on its way to the page.
 
 import { attribute, decoded } from '../pages.mjs';
 
@@ -6,7 +6,7 @@ import { attribute, decoded } from '../pages.mjs';
 /** @typedef {import('html-validate').HtmlElement} Element */
 
 const lost = /\[object \w+\]|\bundefined\b|\bNaN\b|(?<![\w])-?\bInfinity\b/;
-/** Prose that must say one of these words, for instance about a format, marks it so. */
+/** Marks prose that must contain one of these words, for instance about a format. */
 const allowed = 'data-literal';
 const unread = new Set(['script', 'style', 'template', 'annotation']);
 const readAloud = [

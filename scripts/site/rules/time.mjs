@@ -1,4 +1,4 @@
-/** What a build may take, s: whoever changes a word waits for it. */
+/** The most a build may take, s: everyone who changes a word waits for it. */
 export const MOST_SECONDS = 30;
 
 /**

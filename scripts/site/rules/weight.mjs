@@ -1,4 +1,5 @@
-// No page is so heavy that a phone on a building site waits for it. All weights are compressed, in bytes.
+// No page is so heavy that a phone on a building site waits for it. All weights are compressed
+// bytes.
 
 /** @typedef {import('../weights.mjs').Weight} Weight */
 
@@ -15,7 +16,10 @@ export const MOST = {
   kept: 3_000_000,
 };
 
-/** What a page with worksheets ought to weigh, heat and landing a little more. Most do not yet: see the README. */
+/**
+ * The target for a page with worksheets; heat and landing may weigh more. Most pages do not meet it
+ * yet: see the README.
+ */
 export const WANTED = {
   script: 30_000,
   heavy: 40_000,
@@ -23,9 +27,10 @@ export const WANTED = {
 };
 
 /**
- * Pages with more to compute than others, and what they may weigh: some thousandths more than they do, for the names
- * of files alone move that by a few bytes, and another machine may compress a little less well; and so that none gains
- * weight unseen. Lowered when a page loses some; a commit that raises one says what for.
+ * Pages that compute more than others, and their ceilings, some thousandths above their weight:
+ * file names alone move it by a few bytes, and another machine may compress a little less well.
+ * That is close enough for no page to gain weight unnoticed. Lower a ceiling when its page loses
+ * some; a commit that raises one says what for.
  * @type {Readonly<Record<string, number>>}
  */
 const HEAVIER = {

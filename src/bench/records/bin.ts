@@ -2,7 +2,7 @@ import { type Binned, type Done, database, type SetAside, tell, trying } from '.
 import { dropLinesBut } from './log-lines.ts';
 import { type BatchRecord, content, newId, type Photo } from './record.ts';
 
-/** The list and the bin in one transaction, which writes all that it is asked to or nothing. */
+/** The list and the bin in one transaction: all writes succeed, or none. */
 async function listAndBin() {
   const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
   return {
@@ -14,9 +14,9 @@ async function listAndBin() {
 }
 
 /**
- * Removes batches: into the bin, from where they can be put back, or for good. The bin needs room for them a
- * second time; for good needs none. What was removed last of a batch lies in the bin under its id; what was
- * removed of it before and says something else, under another.
+ * Removes batches, either into the bin, from where they can be restored, or for good. The bin needs
+ * storage for a second copy; removing for good needs none. The latest removed state of a batch is
+ * in the bin under its id. An earlier state with other content is moved to a new id.
  */
 export const removeRecords = (ids: readonly string[], forGood = false): Promise<Done> =>
   trying(async () => {
@@ -24,7 +24,8 @@ export const removeRecords = (ids: readonly string[], forGood = false): Promise<
     const removed = new Date().toISOString();
     const binned: Binned[] = [];
     const pictures: Photo[] = [];
-    // All is read before anything is written: a refused write must find somebody who waits for it.
+    // Read everything before writing anything: otherwise a write could be rejected before anyone
+    // awaits it.
     for (const id of ids) {
       const record = await batches.get(id);
       if (!record) continue;
@@ -33,7 +34,7 @@ export const removeRecords = (ids: readonly string[], forGood = false): Promise<
       const before = await bin.get(id);
       const same = before && content(before.record) === content(record);
       if (before && !same) binned.push({ ...before, id: newId() });
-      // It may have been here without its pictures.
+      // The batch may have been here without its photos.
       const only = same
         ? before.photos.filter((photo) => !own.some((mine) => mine.id === photo.id))
         : [];
@@ -48,17 +49,20 @@ export const removeRecords = (ids: readonly string[], forGood = false): Promise<
     tell();
   });
 
-/** What became of a batch that was to be put back. */
+/** What happened to a batch that was to be restored. */
 export interface Back {
-  /** As it lies or lay in the bin, or else in the list. */
+  /** The record in the bin, or else in the list. */
   readonly record: BatchRecord | undefined;
-  /** `here`: it is in the list again meanwhile, and stays as it is there; `gone`: the bin has it no more. */
+  /**
+   * `here`: it is already in the list again, and is left as it is; `gone`: it is no longer in the
+   * bin.
+   */
   readonly is: 'back' | 'here' | 'gone';
-  /** How many of its photos were missing there and are back. */
+  /** The number of missing photos that were restored. */
   readonly photos: number;
 }
 
-/** Puts batches back from the bin. One that is in the list again gets only the photos it has lost. */
+/** Restores batches from the bin. One that is already in the list only gets its missing photos. */
 export const putBack = (ids: readonly string[]): Promise<Done<readonly Back[]>> =>
   trying(async () => {
     const { batches, photos, bin, written } = await listAndBin();
@@ -98,7 +102,7 @@ export const listBin = async (): Promise<readonly Binned[]> => (await database()
 export const binnedPhotos = async (): Promise<readonly Photo[]> =>
   (await listBin()).flatMap(({ photos }) => photos);
 
-/** Removes for good what is in the bin, and what was typed into batches that are no more. */
+/** Empties the bin for good, and drops the drafts of batches that no longer exist. */
 export const emptyBin = (): Promise<Done> =>
   trying(async () => {
     const db = await database();

@@ -7,9 +7,10 @@ import { type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, filled } from './record.ts';
 
 /**
- * Where on the bench a reading of a batch is found before it is mixed: typed into a field, or kept as a
- * result. Weighings of a mix may be tried numbers: see `unsaid.ts`. The vessel of the foam is the bucket of the
- * mix until another is typed; weighed full of water, by what that came to.
+ * Where on the bench a reading of a batch is found before it is mixed: typed into a field, or kept
+ * as a result. Weighings of a mix may be trials: see `unsaid.ts`. The vessel of the foam is the mix
+ * bucket until another is typed. If it was weighed full of water, the volume worked out from that
+ * is used.
  */
 const TYPED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
   tare: [MIX_TARE, 'bucket.tare'],
@@ -21,21 +22,26 @@ const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
   vessel: 'bucket.brim',
 };
 
-/** The bench of a batch without a bucket of the mix's own: what is carried from it is the vessel of the foam. */
+/**
+ * The bench of a batch without a separate mix bucket: the vessel read from it is that of the foam.
+ */
 export const foamBench = ({
   [MIX_TARE]: _,
   [MIX_VESSEL]: __,
   ...others
 }: BatchRecord['bench']): BatchRecord['bench'] => others;
 
-/** What a batch's foam is weighed in by the bench it was saved from: another vessel only where its mix has a bucket of its own. */
+/**
+ * The vessel that a batch's foam is weighed in, by the bench it was saved from. It differs from the
+ * batch's own only if the mix has a bucket of its own.
+ */
 export function foamInOf({ bench, kept, readings }: BatchRecord): FoamIn {
   const two = [MIX_TARE, MIX_VESSEL].some((key) => filled(bench[key]));
   const foam = two ? vesselOf(carriedReadings({ bench: foamBench(bench), kept })) : {};
   return Object.keys(foam).length > 0 ? foam : vesselOf(readings);
 }
 
-/** A vessel's empty weight and volume, as far as they are written down. */
+/** A vessel's empty weight and volume, where recorded. */
 export const vesselOf = ({ tare, vessel }: BatchRecord['readings']): FoamIn => ({
   ...(tare && { tare }),
   ...(vessel && { vessel }),
@@ -44,7 +50,7 @@ export const vesselOf = ({ tare, vessel }: BatchRecord['readings']): FoamIn => (
 export const sameVessel = (a: FoamIn, b: FoamIn): boolean =>
   same(a.tare, b.tare) && same(a.vessel, b.vessel);
 
-/** The readings that a batch has from the bench it is saved from. */
+/** The readings that a batch takes from the bench it is saved from. */
 export function carriedReadings({ bench, kept }: Pick<BatchRecord, 'bench' | 'kept'>) {
   const readings: Partial<Record<ReadingName, Entry>> = {};
   const filledUp = kept['bucket.brim'] && bench['foam.vesselKnown']?.t === 'weighed';
@@ -56,7 +62,7 @@ export function carriedReadings({ bench, kept }: Pick<BatchRecord, 'bench' | 'ke
   for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {
     const spec = readingOf(reading);
     const found = kept[key];
-    // What was typed into the field itself is what every page shows.
+    // A value typed into the field itself is what every page shows.
     if (
       readings[reading] ||
       !found ||

@@ -5,7 +5,7 @@ import { readingChoice, readingValue } from './reading-value.ts';
 import { READING_NAMES, readingOf } from './readings.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
 
-/** A cell: quoted where it must be, and never one that a spreadsheet takes for a formula. */
+/** A cell: quoted if necessary, and never one that a spreadsheet would run as a formula. */
 function cell(text: string): string {
   const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
   return /[",;\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
@@ -14,7 +14,9 @@ function cell(text: string): string {
 const BEFORE = ['Id', 'Name', 'Date', 'Invented', 'Stage'];
 const AFTER = ['Corrections', 'Weighed before each (kg/m³)', 'Taken out before each (kg)', 'Notes'];
 
-/** All batches as a table for a spreadsheet, one a row, each column in the one unit its heading names. */
+/**
+ * All batches as a spreadsheet table, one per row, each column in the unit that its heading names.
+ */
 export function toCsv(records: readonly BatchRecord[]): string {
   const heads = READING_NAMES.map((name) => {
     const spec = readingOf(name);
@@ -45,18 +47,18 @@ export function toCsv(records: readonly BatchRecord[]): string {
   ]);
   const lines = [
     [...BEFORE, ...heads, ...AFTER].map(cell),
-    // A number may begin with a minus; it is no formula.
+    // A number may begin with a minus; it is not a formula.
     ...rows.map((row) =>
       row.map((text) => (/^-?[\d.]+(e[-+]?\d+)?$/.test(text) ? text : cell(text))),
     ),
   ];
-  // The mark at the head tells a spreadsheet that the letters are UTF-8.
+  // A byte order mark tells a spreadsheet that the text is UTF-8.
   return `\ufeff${lines.map((line) => line.join(',')).join('\r\n')}\r\n`;
 }
 
 /**
- * What counts for nothing, as it was typed, with the unit shown then where its column has another: behind a quote
- * mark, or a spreadsheet would take `1,951` or `3-4` for a number or a day.
+ * A value that does not count, as typed, with its unit if the column has another. A leading quote
+ * mark keeps a spreadsheet from reading `1,951` or `3-4` as a number or a date.
  */
 const asTyped = (entry: Entry | undefined, unit: string) =>
   filled(entry) ? `'${entry!.t}${entry!.u && entry!.u !== unit ? ` ${entry!.u}` : ''}` : '';

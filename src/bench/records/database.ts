@@ -13,7 +13,7 @@ export interface Binned {
   readonly photos: readonly Photo[];
 }
 
-/** A record that could not be read, as it was found. */
+/** A record that could not be read, as found. */
 export interface SetAside {
   readonly id: string;
   readonly why: string;
@@ -27,7 +27,10 @@ interface Records extends DBSchema {
   aside: { key: string; value: SetAside };
 }
 
-/** Lays out what the version found there, 0 for none, has not yet: the rest stays, with what is in it. */
+/**
+ * Creates what the version found (0 for none) does not have yet. Existing stores keep their
+ * contents.
+ */
 export function upgrade(db: Pick<IDBPDatabase<Records>, 'createObjectStore'>, from: number): void {
   if (from < 1) {
     db.createObjectStore('batches', { keyPath: 'id' });
@@ -42,7 +45,7 @@ let opening: Promise<IDBPDatabase<Records>> | undefined;
 export function database(): Promise<IDBPDatabase<Records>> {
   opening ??= openDB<Records>(DATABASE.name, DATABASE.version, {
     upgrade,
-    // Another tab holds a newer version of this handbook: let go, and open anew when asked again.
+    // Another tab has a newer version of this handbook: close, and reopen on the next request.
     blocking(_, __, event) {
       (event.target as IDBDatabase).close();
       opening = undefined;
@@ -57,7 +60,7 @@ export function database(): Promise<IDBPDatabase<Records>> {
   return opening;
 }
 
-/** Hears of every change, made in this tab or another: the id, or undefined for many. */
+/** Listens for every change, made in this tab or another: the id, or undefined for many. */
 export function onChange(hear: (id: string | undefined) => void): () => void {
   const channel = new BroadcastChannel(DATABASE.name);
   channel.onmessage = ({ data }) => hear(data ?? undefined);
@@ -65,18 +68,18 @@ export function onChange(hear: (id: string | undefined) => void): () => void {
 }
 
 let voice: BroadcastChannel | undefined;
-/** Says that a batch has changed, or many. */
+/** Announces that a batch has changed, or many. */
 export function tell(id?: string): void {
   noteUnlearned();
-  // One channel object does not hear itself; the listeners of this tab have their own.
+  // A channel object does not hear itself; the listeners of this tab have their own.
   voice ??= new BroadcastChannel(DATABASE.name);
   voice.postMessage(id ?? null);
 }
 
-/** What became of something asked of the database. */
+/** The outcome of a database operation. */
 export type Done<T = void> =
   | { readonly ok: true; readonly value: T }
-  /** Nothing was changed. `full`: for want of room. */
+  /** Nothing was changed. `full`: storage is full. */
   | { readonly ok: false; readonly say: string; readonly full: boolean };
 
 export async function trying<T>(work: () => Promise<T>): Promise<Done<T>> {

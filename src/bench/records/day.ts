@@ -1,9 +1,9 @@
-/** A day as records write it: `2026-05-31`. The format has it in its schema. */
+/** A date as records write it: `2026-05-31`. The schema of the format uses it. */
 export const DAY_PATTERN = '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$';
 
 const form = new RegExp(DAY_PATTERN);
 
-/** Whether a text is a day of the calendar. A date box also gives years of six digits. */
+/** Whether a text is a calendar date. A date input also accepts years of six digits. */
 export function isDay(text: string): boolean {
   if (!form.test(text)) return false;
   const [year, month, day] = text.split('-').map(Number) as [number, number, number];
@@ -11,6 +11,6 @@ export function isDay(text: string): boolean {
   return there.getUTCDate() === day && there.getUTCMonth() === month - 1;
 }
 
-/** Whether a text of the form of an instant in universal time, `2026-05-31T14:30:00Z`, is one of the calendar and the clock. */
+/** Whether a text in the form of a UTC instant, `2026-05-31T14:30:00Z`, is a real date and time. */
 export const isInstant = (text: string): boolean =>
   isDay(text.slice(0, 10)) && Number.isFinite(Date.parse(text));

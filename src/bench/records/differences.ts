@@ -2,7 +2,7 @@ import type { Entry } from '../entries.ts';
 import { READING_NAMES, readingOf } from './readings.ts';
 import { type BatchRecord, type CureLog, content, said, stable } from './record.ts';
 
-/** What two records differ in, by the words a reader knows; `corrections` puts those into words. */
+/** What two records differ in, in words a reader knows. `corrections` formats those. */
 export function differences(
   a: BatchRecord,
   b: BatchRecord,
@@ -23,7 +23,7 @@ export function differences(
   compare('Photos', photoWords(a), photoWords(b));
   compare('Foam made at', a.foamMade ?? '', b.foamMade ?? '');
   compare('Bench', stable({ ...a.bench, ...a.kept }), stable({ ...b.bench, ...b.kept }));
-  // Two photos of one caption, a correction of a gram more: never a table of nothing.
+  // Two photos with one caption, or a correction of a gram more: never show an empty table.
   if (found.length === 0 && content(a) !== content(b))
     found.push({ of: 'A detail that reads the same', here: '', there: '' });
   return found;
@@ -35,7 +35,10 @@ interface Difference {
   readonly there: string;
 }
 
-/** Two texts of which so much is alike begin shortly before they part, or only what is alike would be seen. */
+/**
+ * Two texts with a common beginning longer than this are shown from shortly before they differ;
+ * otherwise only the common part would be visible.
+ */
 const ALIKE = 60;
 const BEFORE = 30;
 function fromTheDifference(
@@ -58,7 +61,7 @@ const logWords = (log: CureLog | undefined) =>
 const photoWords = (record: BatchRecord) =>
   record.photos.map(({ id, caption }) => caption || id).join('; ');
 
-/** A short mark of a text, to tell two long ones apart. */
+/** A short hash, to tell two long texts apart. */
 function hash(text: string): string {
   let h = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), 0x01000193);

@@ -1,8 +1,8 @@
 import type { Photo, PhotoNote } from './record.ts';
 
 /**
- * The photos of a batch that is kept a second time: a photo belongs to one batch, so each is doubled. Of one
- * that is not here the words are kept.
+ * The photos of a copied batch. A photo belongs to one batch, so each is duplicated. If a photo is
+ * not here, only its caption is kept.
  */
 export function doubled(
   notes: readonly PhotoNote[],

@@ -5,9 +5,9 @@ import { type BatchRecord, newId } from './record.ts';
 import { withinLimits } from './within-limits.ts';
 
 /**
- * What was typed into a record and is not stored yet. A draft is written at once with each key, so that
- * a tab that dies before the database has answered loses nothing. Each tab has drafts of its own: two
- * that are typed in at once do not overwrite each other's.
+ * What was typed into a record and is not stored yet. A draft is written synchronously with each
+ * key press, so a tab that dies before the database has answered loses nothing. Each tab has its
+ * own drafts, so two tabs do not overwrite each other's.
  */
 const KEY = 'suds.draft.1.';
 let tab: string | undefined;
@@ -16,7 +16,7 @@ const keyOf = (id: string) => {
   return `${KEY}${id}.${tab}`;
 };
 
-/** Keeps this tab's draft of a record; false when the browser refuses. */
+/** Writes this tab's draft of a record; false if the browser refuses. */
 export function keepDraft(record: BatchRecord, store = localStore()): boolean {
   try {
     store?.setItem(keyOf(record.id), JSON.stringify(record));
@@ -27,8 +27,8 @@ export function keepDraft(record: BatchRecord, store = localStore()): boolean {
 }
 
 /**
- * Drops this tab's draft of a record, unless more was typed since `saved`. One that is older goes too: a later
- * one may have found no room.
+ * Drops this tab's draft of a record, unless more was typed since `saved`. An older draft is
+ * dropped too: a later one may have found no room.
  */
 export function dropDraft(id: string, saved?: BatchRecord, store = localStore()): void {
   const key = keyOf(id);
@@ -37,7 +37,7 @@ export function dropDraft(id: string, saved?: BatchRecord, store = localStore())
   store?.removeItem(key);
 }
 
-/** When a draft was typed; before all others where that cannot be read. */
+/** When a draft was typed; earliest of all if that cannot be read. */
 function changedIn(text: string): string {
   try {
     return String(JSON.parse(text).changed);
@@ -47,18 +47,18 @@ function changedIn(text: string): string {
 }
 
 interface Left {
-  /** Drops this draft, whichever tab wrote it, unless more was typed since it was read. */
+  /** Drops this draft, whichever tab wrote it, unless it has changed since it was read. */
   readonly drop: () => void;
 }
 export interface DraftLeft extends Left {
   readonly record: BatchRecord;
 }
-/** A draft that cannot be opened, as it was found. */
+/** A draft that cannot be opened, as found. */
 export interface DraftUnread extends Left {
   readonly aside: SetAside;
 }
 
-/** What a text says; one that is no JSON, itself: it may hold what was typed. */
+/** The parsed text. A text that is not JSON is returned as it is: it may hold what was typed. */
 function parsed(text: string): unknown {
   try {
     return JSON.parse(text);
@@ -77,7 +77,7 @@ function read(store: Storage | undefined): readonly (DraftLeft | DraftUnread)[] 
       };
       const raw = parsed(text);
       let more = {};
-      // What only holds too much is the reader's to shorten.
+      // A record that only holds too much is left for the reader to shorten.
       const opened = openRecord(raw, (whole) => {
         const { within, over } = withinLimits(whole);
         more = over;
@@ -89,17 +89,20 @@ function read(store: Storage | undefined): readonly (DraftLeft | DraftUnread)[] 
     });
 }
 
-/** The drafts tabs have left behind, the oldest first. */
+/** Drafts that tabs left behind, the oldest first. */
 export const draftsLeft = (store = localStore()): readonly DraftLeft[] =>
   read(store)
     .filter((left) => 'record' in left)
     .sort((a, b) => (a.record.changed < b.record.changed ? -1 : 1));
 
-/** Those among them that cannot be opened; one of a later version is left where it is. */
+/** Those that cannot be opened. A draft of a later version is left alone. */
 export const draftsUnread = (store = localStore()): readonly DraftUnread[] =>
   read(store).filter((left) => 'aside' in left);
 
-/** Makes a draft that was left this tab's own; false when the browser refuses. Dropped first: it may be this tab's already, and two want more room. */
+/**
+ * Makes a leftover draft this tab's own; false if the browser refuses. The draft is dropped first:
+ * it may already be this tab's, and storing it twice needs more room.
+ */
 export function takeOver({ record, drop }: DraftLeft, store = localStore()): boolean {
   drop();
   return keepDraft(record, store);

@@ -10,15 +10,15 @@ import {
   saveRecord,
 } from './store.ts';
 
-/** What an editor needs of the world; the real one unless a test says otherwise. */
+/** What an editor needs from outside; tests may replace it. */
 export interface World {
   readonly save: (record: BatchRecord) => Promise<Saved>;
   readonly read: (id: string) => Promise<Found>;
   readonly keepDraft: (record: BatchRecord) => boolean;
   readonly dropDraft: (id: string, saved?: BatchRecord) => void;
-  /** Stores the photos a second time for a copy of their batch; what the copy calls them. */
+  /** Duplicates the photos for a copy of their batch; returns the copy's list of them. */
   readonly doublePhotos: (record: BatchRecord, copy: string) => Promise<readonly PhotoNote[]>;
-  /** Removes one of them again. */
+  /** Removes one of these copies. */
   readonly removePhoto: (id: string, batch: string) => Promise<unknown>;
   /** Waits until typing has paused. */
   readonly pause: () => Promise<void>;
@@ -36,24 +36,28 @@ const browser: World = {
 
 export type State =
   | { readonly is: 'saved' | 'saving' }
-  /** Saved elsewhere meanwhile, or removed there; nothing is written until the reader chooses. */
+  /** Saved or removed elsewhere meanwhile; nothing is written until the reader chooses. */
   | { readonly is: 'conflict'; readonly theirs: BatchRecord | undefined }
   | { readonly is: 'refused'; readonly say: string };
 
 /**
- * One record being written in. Each change is kept as a draft at once and stored when typing pauses;
- * a record saved elsewhere meanwhile is shown beside this one and never overwritten unasked.
+ * One record being edited. Each change is stored as a draft at once, and saved when typing pauses.
+ * If the record was saved elsewhere meanwhile, that version is shown beside this one and never
+ * overwritten without asking.
  */
 export class Editor {
   record: BatchRecord;
   state: State = { is: 'saved' };
-  /** Whether what was typed last is a draft, should nothing store it. */
+  /** Whether the latest text is in a draft, in case the save fails. */
   drafted = true;
-  /** Whether it is there again when the page has been left. */
+  /** Whether the text survives leaving the page. */
   get held(): boolean {
     return this.drafted || this.state.is === 'saved';
   }
-  /** Set once this page has removed the record itself: what is heard of that is no other tab's doing. */
+  /**
+   * Set once this page itself has removed the record, so that the change event is not taken for
+   * another tab's.
+   */
   removed = false;
   #world: World;
   #hear: () => void;
@@ -66,14 +70,14 @@ export class Editor {
   }
 
   change(patch: Partial<BatchRecord>): void {
-    // A date box gives years of six digits too; the box then shows what is kept.
+    // A date input also gives years of six digits; the box then shows the stored date.
     if (patch.date !== undefined && !isDay(patch.date)) {
       this.#hear();
       return;
     }
     this.record = { ...this.record, ...patch, changed: new Date().toISOString() };
     this.drafted = this.#world.keepDraft(this.record);
-    // Without a draft the database must have it now.
+    // Without a draft the record must be saved now.
     if (this.state.is !== 'conflict') {
       this.state = { is: 'saving' };
       this.store(this.drafted);
@@ -81,7 +85,7 @@ export class Editor {
     this.#hear();
   }
 
-  /** Stores what is typed so far, after a pause unless told otherwise; one save at a time. */
+  /** Saves what has been typed so far, after a pause if `pause` is set; one save at a time. */
   store(pause = false): Promise<void> {
     this.#busy ??= this.#store(pause).finally(() => {
       this.#busy = undefined;
@@ -104,7 +108,7 @@ export class Editor {
           this.#hear();
           return;
         }
-        // Refused, the draft of the key itself stays.
+        // If refused, the draft written at the key press remains.
         this.drafted = this.#world.keepDraft(this.record) || this.drafted;
         continue;
       }
@@ -115,9 +119,9 @@ export class Editor {
     }
   }
 
-  /** Another tab, or this one, says that the record was changed. */
+  /** Another tab, or this one, announced that the record changed. */
   async heard(): Promise<void> {
-    // A save under way finds out by itself.
+    // A save in progress will notice by itself.
     const deaf = () => this.#busy || this.removed;
     if (deaf()) return;
     const found = await this.#world.read(this.record.id);
@@ -128,14 +132,14 @@ export class Editor {
       return;
     }
     const stored = found.is === 'there' ? found.record : undefined;
-    // In a conflict what is shown beside this one is the latest.
+    // In a conflict, always show the latest version beside this one.
     if (this.state.is !== 'conflict' && (stored?.revision ?? 0) === this.record.revision) return;
     if (stored && this.state.is === 'saved') this.#adopt(stored);
     else this.#meet(stored);
     this.#hear();
   }
 
-  /** What is unsaved here meets what was saved elsewhere: the same content is no conflict. */
+  /** Compares unsaved text with what was saved elsewhere: the same content is no conflict. */
   #meet(theirs: BatchRecord | undefined): void {
     if (theirs && content(theirs) === content(this.record)) this.#adopt(theirs);
     else this.state = { is: 'conflict', theirs };
@@ -147,7 +151,7 @@ export class Editor {
     this.#world.dropDraft(theirs.id);
   }
 
-  /** After a conflict: what stands here replaces what was saved elsewhere. */
+  /** Resolves a conflict: this version replaces what was saved elsewhere. */
   async keepMine(): Promise<void> {
     if (this.state.is !== 'conflict') return;
     this.record = { ...this.record, revision: this.state.theirs?.revision ?? 0 };
@@ -155,7 +159,7 @@ export class Editor {
     await this.store();
   }
 
-  /** After a conflict: what is saved elsewhere by now replaces what stands here. */
+  /** Resolves a conflict: what is now saved elsewhere replaces this version. */
   async takeTheirs(): Promise<void> {
     await this.heard();
     if (this.state.is !== 'conflict' || !this.state.theirs) return;
@@ -164,8 +168,8 @@ export class Editor {
   }
 
   /**
-   * After a conflict: what stands here becomes a batch of its own. Where the browser has no room for one, the
-   * conflict stays, with its draft, and why is answered.
+   * Resolves a conflict: this version becomes a batch of its own. If the browser has no room for
+   * it, the conflict and its draft remain, and the reason is returned.
    */
   async keepBoth(): Promise<string | undefined> {
     const { id, revision, name, photos } = this.record;

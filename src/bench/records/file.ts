@@ -7,7 +7,7 @@ import { quoted, sift, soundFields, unknownValues, wholeWhy } from './sift.ts';
 import type { Batches } from './to-file.ts';
 import { faultsOf } from './validate.ts';
 
-/** Larger files are not opened at all, bytes. */
+/** Larger files are not opened, bytes. */
 export const LARGEST_FILE = 64 * 1024 * 1024;
 
 export interface BroughtIn extends Batches {
@@ -19,13 +19,16 @@ export type ReadFile =
   | { readonly ok: true; readonly file: BroughtIn }
   | { readonly ok: false; readonly why: string };
 
-/** What a file holds beside its batches, photos and bench, and the commas between them. */
+/**
+ * Allowance for the rest of a file beside its batches, photos and bench, and for the commas between
+ * them, in characters.
+ */
 const HEAD = 1000;
 const sizeOf = (x: unknown) => new TextEncoder().encode(JSON.stringify([[x]], null, 1)).length;
 
 /**
- * What is taken out, in as many files as it needs: none is larger than what is opened when it is brought in.
- * The bench goes with the first.
+ * An export, in as many files as needed: none is larger than the limit for importing. The bench
+ * goes into the first.
  */
 export function partsOf(
   { batches, photos, ...bench }: Batches,
@@ -57,21 +60,21 @@ const no = (why: string): ReadFile => ({
 });
 
 /**
- * A batch without a version of its own is of the file's; where that has none either, what has readings is of the
- * present one: version 0, which nothing else would be taken for, had none.
+ * A batch without a version takes the file's. If the file has none either, a batch with readings is
+ * of the present version; any other is of version 0, which had no version number.
  */
 function versioned(item: unknown, ofFile: unknown): unknown {
   if (!isRecord(item) || item.version !== undefined) return item;
   return { ...item, version: ofFile ?? (item.readings === undefined ? 0 : RECORD_VERSION) };
 }
 
-/** The name of a batch of any version, however the rest of it is. */
+/** The name of a batch of any version, whatever the rest of it is like. */
 function nameIn(item: unknown): string {
   const name = isRecord(item) ? (item.name ?? item.title) : '';
   return typeof name === 'string' && name.trim() ? `, “${name.slice(0, 60)}”` : '';
 }
 
-/** Whether a text that is no JSON is lines of cells: the first line has several. */
+/** Whether a text that is not JSON is a table: its first line has several cells. */
 function isTable(text: string): boolean {
   const start = text.replace(/^\ufeff/, '');
   const [line = ''] = start.slice(0, 4000).split(/[\r\n]/, 1);
@@ -79,8 +82,8 @@ function isTable(text: string): boolean {
 }
 
 /**
- * Reads a file of batches of any version. The file as a whole is refused when it is too large, no JSON
- * or of another format; a part of a batch, a batch or a photo that does not fit is left out and named.
+ * Reads a file of batches of any version. The whole file is refused if it is too large, not JSON or
+ * in another format. A part of a batch, a batch or a photo that does not fit is left out and named.
  */
 export function readFile(text: string): ReadFile {
   if (text.length > LARGEST_FILE)
@@ -170,7 +173,7 @@ function readPhotos(
   return [...photos.values()];
 }
 
-/** Why a photo cannot come in, in plain words, by the first part of it that is at fault. */
+/** Why a photo cannot be imported, in plain words, from its first faulty part. */
 function photoWhy(item: unknown, at: string): string {
   const data = isRecord(item) && at === 'data' ? item.data : undefined;
   if (typeof data !== 'string') return 'it is not written as the format asks';

@@ -7,7 +7,10 @@ import { readingValue } from './reading-value.ts';
 import type { ReadingName } from './readings.ts';
 import { type BatchRecord, blankRecord, today } from './record.ts';
 
-/** The bench as it is now, as a new batch: all of it, and the readings a record has a place for. */
+/**
+ * A new batch from the present bench: all of its entries, and the readings a record has a place
+ * for.
+ */
 export function recordFromBench(name: string): BatchRecord {
   const bench = { ...$entries.get() };
   const kept = { ...$kept.get() };
@@ -21,10 +24,13 @@ export function recordFromBench(name: string): BatchRecord {
   });
 }
 
-/** What is known of a batch before it is weighed. Everything else on the bench is an earlier one's. */
+/**
+ * What is known about a batch before it is weighed. Everything else on the bench belongs to an
+ * earlier one.
+ */
 const KNOWN_BEFORE = ['tare', 'vessel', 'planned'] as const;
 
-/** A batch about to be weighed: of what was weighed only what the batch cannot change. */
+/** A batch about to be weighed: of the weighings, only those that the batch cannot change. */
 function onlyKnown(record: BatchRecord): BatchRecord {
   const readings: Partial<Record<ReadingName, Entry>> = {};
   for (const known of KNOWN_BEFORE) {
@@ -34,21 +40,26 @@ function onlyKnown(record: BatchRecord): BatchRecord {
   return { ...record, readings, corrections: [] };
 }
 
-/** A new batch about to be weighed, from the bench. A casting that lies there is an earlier one's. */
+/**
+ * A new batch about to be weighed, from the bench. A casting time there belongs to an earlier
+ * batch.
+ */
 export const recordToWeigh = (name: string): BatchRecord =>
   onlyKnown({ ...recordFromBench(name), date: today() });
 
-/** A saved batch about to be weighed. Foam that was weighed before is not its foam, and goes into the notes. */
+/**
+ * A saved batch about to be weighed. Foam weighed earlier is not its foam, and goes into the notes.
+ */
 export function weighedAnew(record: BatchRecord): BatchRecord {
   const anew = onlyKnown(record);
   const foam = readingValue(record, 'foamDensity');
   const typed = record.readings.foamDensity?.t?.trim();
   if (foam === undefined && !typed) return anew;
-  // What cannot be read is kept as it was written.
+  // What cannot be read is noted as typed.
   const before = foam === undefined ? typed : `${formatPlain(foam, 'density', 'kg/m3', 4)} kg/m³`;
   const line = `Foam tried before: ${before}.`;
   return { ...anew, notes: `${record.notes}${record.notes && '\n'}${line}` };
 }
 
-/** Whether anything of the reader's own lies on the bench. */
+/** Whether the bench has no entries of the reader's. */
 export const benchIsEmpty = (): boolean => Object.keys($entries.get()).length === 0;

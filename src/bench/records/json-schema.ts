@@ -1,4 +1,4 @@
-/** The part of JSON Schema 2020-12 that this format uses and `validate` understands. */
+/** The subset of JSON Schema 2020-12 that this format uses and `validate` supports. */
 export interface Schema {
   readonly $schema?: string;
   readonly $id?: string;

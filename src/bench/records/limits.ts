@@ -1,8 +1,8 @@
-/** How much a record may hold, so that a file from elsewhere cannot fill the store. */
+/** How much a record may hold, so that an imported file cannot fill the store. */
 export const LIMITS = {
   name: 120,
   notes: 20_000,
-  /** A table of readings may be typed into one field. */
+  /** One field may hold a table of readings. */
   typed: 4000,
   rows: 40,
   /** Fields of a row. */
@@ -10,7 +10,7 @@ export const LIMITS = {
   text: 200,
   batches: 5000,
   photos: 12,
-  /** Base64 of a photo: 100 kB and a little. */
+  /** Base64 of a photo: a little over 100 kB. */
   photo: 140_000,
   corrections: 20,
   logPoints: 5000,

@@ -1,11 +1,17 @@
 import { localStore } from '../local-store.ts';
 
-/** Lines of a temperature log that are typed or pasted into a batch and not attached yet, kept as a draft is. */
+/**
+ * Lines of a temperature log that were typed or pasted into a batch and not attached yet, stored
+ * like a draft.
+ */
 const KEY = 'suds.lines.1.';
-/** A longer text would take the room of the drafts. */
+/** A longer text would take the drafts' room. */
 const MOST = 300_000;
 
-/** Keeps the lines of a batch; false when the browser refuses, or where they are too many: then none are kept. */
+/**
+ * Stores the lines of a batch. False if the browser refuses or they are too long; then none are
+ * stored.
+ */
 export function keepLines(id: string, text: string, store = localStore()): boolean {
   try {
     store?.removeItem(KEY + id);

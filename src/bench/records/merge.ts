@@ -11,22 +11,22 @@ type Outcome =
   /** Here with other content. */
   | { readonly what: 'changed'; readonly here: BatchRecord };
 
-/** What bringing a batch in would do, and the photos that come with it. */
+/** What importing a batch would do, and the photos that come with it. */
 export type Change = Outcome & {
   readonly record: BatchRecord;
   readonly photos: readonly Photo[];
 };
 
-/** Whether a changed batch takes the place of the one here, is left out, or is kept beside it. */
+/** Whether a changed batch replaces the one here, is left out, or is kept beside it. */
 export type Choice = 'take' | 'leave' | 'both';
 
-/** An invented batch stays marked, also when the file has lost the mark. */
+/** An invented batch stays marked even if the file has lost the mark. */
 const marked = (record: BatchRecord, here: BatchRecord): BatchRecord =>
   here.invented ? { ...record, invented: true } : record;
 
 /**
- * A batch with names for its photos that no other batch’s photo bears. The same file is named the same
- * each time, so that it changes nothing when it comes again.
+ * A batch with ids for its photos that no other batch’s photo has. The ids are deterministic, so
+ * importing the same file again changes nothing.
  */
 function named(
   record: BatchRecord,
@@ -54,12 +54,12 @@ function ownName(id: string, batch: string, owners: Map<string, string>): string
   return name;
 }
 
-/** What would change if these batches and photos were brought in. Nothing changes yet. */
+/** What importing these batches and photos would change. Changes nothing itself. */
 export function planMerge(
   here: readonly BatchRecord[],
   coming: readonly BatchRecord[],
   photos: readonly Photo[] = [],
-  /** Whose photos are here already: the batch of each id. */
+  /** The owners of the photos already here: photo id → batch id. */
   photosHere: ReadonlyMap<string, string> = new Map(),
 ): readonly Change[] {
   const owners = new Map(photosHere);
@@ -77,7 +77,10 @@ export function planMerge(
   });
 }
 
-/** What to store for a plan and its choices: new batches as they are, taken ones a revision on from here. */
+/**
+ * What to store for a plan and its choices: new batches as they are, replaced ones with the next
+ * revision after the one here.
+ */
 export function toStore(
   plan: readonly Change[],
   choiceOf: (id: string) => Choice,
@@ -100,7 +103,7 @@ export function toStore(
       records.push(
         what === 'changed' ? { ...record, revision: nextRevision(change.here.revision) } : record,
       );
-    // The same batch may be here without its pictures.
+    // The same batch may be here without its photos.
     if (choice === 'take' || what === 'same') pictures.push(...photos);
   }
   return { records, photos: pictures };

@@ -9,14 +9,14 @@ import { faultsOf } from './validate.ts';
 
 export type Opened =
   | { readonly ok: true; readonly record: BatchRecord; readonly from: number }
-  /** `newer`: made by a later version; it is left as it is. */
+  /** `newer`: made by a later version, and left as it is. */
   | { readonly ok: false; readonly why: string; readonly newer: boolean };
 
 type Loose = Record<string, unknown>;
 
 /**
- * Version 0, of the first trials: readings are plain numbers in metric units under `values`, the name
- * is `title`, and there is no revision, bench, log or photo.
+ * Version 0, of the first trials: readings are plain numbers in metric units under `values`, the
+ * name is `title`, and there is no revision, bench, log or photo.
  */
 function fromVersion0(old: Loose): Loose {
   const values = isRecord(old.values) ? old.values : {};
@@ -26,7 +26,7 @@ function fromVersion0(old: Loose): Loose {
     const spec = readingOf(name as ReadingName);
     if ('options' in spec) readings[name as ReadingName] = { t: String(value) };
     else {
-      // What is no number stays as it was written.
+      // A value that is not a number stays as written.
       const t = Number.isFinite(value)
         ? formatPlain(value as number, 'count', '1', 12)
         : String(value);
@@ -52,7 +52,7 @@ function fromVersion0(old: Loose): Loose {
 /** How version 1 wrote a correction into the notes. */
 const CORRECTED = /^Weighed (\d{1,9}) kg\/m³ before a correction\.$/;
 
-/** Version 1 knew corrections only as lines of the notes, without what was added. The notes stay. */
+/** Version 1 had corrections only as lines of the notes, without what was added. The notes stay. */
 function fromVersion1(old: Loose): Loose {
   const lines = typeof old.notes === 'string' ? old.notes.split('\n') : [];
   const corrections = lines.flatMap((line): Correction[] => {
@@ -62,18 +62,18 @@ function fromVersion1(old: Loose): Loose {
   return { ...old, version: 2, corrections: corrections.slice(0, LIMITS.corrections) };
 }
 
-/** Version 2 knew no results that wait for an answer, and none that rest on the example: it left both out. */
+/** Version 2 left out results that wait for an answer and those that rest on the example. */
 const fromVersion2 = (old: Loose): Loose => ({ ...old, version: 3 });
 
-/** Version 3 did not know of mix that was taken out before a correction. */
+/** Version 3 had no mix taken out before a correction. */
 const fromVersion3 = (old: Loose): Loose => ({ ...old, version: 4 });
 
-/** Version 4 did not say which casting the readings of a log on the bench are counted from. */
+/** Version 4 did not say which casting the readings of a log on the bench count from. */
 const fromVersion4 = (old: Loose): Loose => ({ ...old, version: 5 });
 
 /**
- * One step for each version that ever was, from it to the next; one that renames fields of the bench spreads what
- * the step of `migrate-bench.ts` makes of the record.
+ * One step for each past version, to the next one. A step that renames fields of the bench spreads
+ * what the step of `migrate-bench.ts` returns for the record.
  */
 const STEPS: readonly ((old: Loose) => Loose)[] = [
   fromVersion0,
@@ -83,13 +83,13 @@ const STEPS: readonly ((old: Loose) => Loose)[] = [
   fromVersion4,
 ];
 
-/** A record, or the bench of a full backup, of that version as the present one has it. */
+/** Migrates a record, or the bench of a full backup, from that version to the present one. */
 export const broughtUp = (old: Loose, from: number): Loose =>
   STEPS.slice(from).reduce((older, step) => step(older), old);
 
 /**
- * Opens a stored or brought-in record of any version: migrated step by step, then checked whole.
- * `sifted` may take parts out before the check.
+ * Opens a stored or imported record of any version: migrates it step by step, then validates the
+ * whole. `sifted` may remove parts before validation.
  */
 export function openRecord(raw: unknown, sifted: (record: Loose) => Loose = (x) => x): Opened {
   if (!isRecord(raw)) return { ok: false, why: 'it is no record', newer: false };
@@ -110,7 +110,7 @@ export function openRecord(raw: unknown, sifted: (record: Loose) => Loose = (x) 
   return { ok: true, record: record as unknown as BatchRecord, from };
 }
 
-/** What no schema says: a log's lists go together, and its times rise. */
+/** Rules beyond the schema: the lists of a log have the same length, and its times increase. */
 export function oddities({ log, date }: BatchRecord): string | undefined {
   if (!isDay(date)) return 'its date is no day';
   if (!log) return undefined;

@@ -1,9 +1,9 @@
 import type { Entries, KeptResults } from '../entries.ts';
 
 /**
- * Whether a result kept on the bench rests on what the reader typed. A worksheet keeps its results as
- * soon as one field is the reader's; the field that decides the result may still be the example's, and
- * that has no place in a record.
+ * Whether a result kept on the bench rests on what the reader typed. A worksheet keeps its results
+ * as soon as one field is the reader's. The field that decides a result may still hold the example,
+ * and such a result has no place in a record.
  */
 type Rests = (
   typed: (key: string) => boolean,
@@ -11,11 +11,11 @@ type Rests = (
   kept: (key: string) => boolean,
 ) => boolean;
 
-/** “How dense should it be?” asks under keys that worksheets share, and keeps what it found for them. */
+/** “How dense should it be?” uses keys that worksheets share, and keeps its answers for them. */
 const ownTarget: Rests = (typed, said, kept) =>
   typed(said('mix.targetBy') === 'use' ? 'mix.use' : 'mix.targetDensity') && kept('mix.wetDensity');
 
-/** A wet density aimed at: the field that the aim asks for, or the answer of the worksheet before. */
+/** A target wet density: the field that the aim asks for, or the answer of the worksheet before. */
 const aimedAt =
   (sheet: string, fields: Readonly<Record<string, string>>): Rests =>
   (typed, said, kept) => {
@@ -32,13 +32,16 @@ const weighedFoam: Rests = (typed, said) => {
   return [full, 'bucket.tare', volume].every(typed);
 };
 
-/** The bucket's volume: read off it, or weighed full of water. */
+/** The bucket's volume: as marked, or from weighing it full of water. */
 const bucketVolume: Rests = (typed, said) =>
   said('foam.vesselKnown') === 'weighed'
     ? ['bucket.tare', 'foam-density.filled'].every(typed)
     : typed('bucket.volume');
 
-/** By bench key, then by the id of the worksheet that keeps it; tests hold them to the worksheets. */
+/**
+ * By bench key, then by the id of the worksheet that keeps it; tests compare them with the
+ * worksheets.
+ */
 export const RESTS: Readonly<Record<string, Readonly<Record<string, Rests>>>> = {
   'mix.planned': {
     proportion: aimedAt('proportion', { wet: 'wetDensity', dry: 'dryDensity' }),
@@ -53,7 +56,10 @@ export const RESTS: Readonly<Record<string, Readonly<Record<string, Rests>>>> = 
   'bucket.brim': { 'foam-density': bucketVolume },
 };
 
-/** What these worksheets asked when results were kept by question alone: it stands so in what readers have stored. */
+/**
+ * The questions of these worksheets when results were kept by question alone, as readers have them
+ * stored.
+ */
 const ASKED: ReadonlyMap<string, string> = new Map([
   ['What goes into the batch?', 'proportion'],
   ['What goes into the whole batch, with everything in it?', 'batch'],

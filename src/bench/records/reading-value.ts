@@ -3,18 +3,21 @@ import type { Entry } from '../entries.ts';
 import { canBe, type NumberReading, type ReadingName, readingOf, readTyped } from './readings.ts';
 import { type BatchRecord, filled } from './record.ts';
 
-/** A reading as it can be read, in SI; undefined when it is empty, a choice, or cannot be read. */
+/** A reading in SI, as parsed; undefined when it is empty, a choice, or cannot be read. */
 function readAmount(entry: Entry | undefined, spec: NumberReading): number | undefined {
   if (entry?.t === undefined || entry.t.trim() === '') return undefined;
   const { kind } = spec;
   const unit = entry.u ?? spec.unit;
-  // Most are plain; a list of hundreds of batches need not read each as if it were a sentence.
+  // Most are plain numbers. This fast path matters in a list of hundreds of batches.
   if (/^\d{1,9}(\.\d{1,9})?$/.test(entry.t)) return fromUnit(Number(entry.t), kind, unit);
   const read = readTyped(entry.t, spec, unit);
   return read.ok ? read.value : undefined;
 }
 
-/** What a reading counts as, in SI; undefined when it is empty, a choice, cannot be read, or cannot be. */
+/**
+ * The value of a reading, in SI; undefined when it is empty, a choice, cannot be read, or is
+ * impossible.
+ */
 export function readingValue(
   record: Pick<BatchRecord, 'readings'>,
   name: ReadingName,
@@ -25,7 +28,7 @@ export function readingValue(
   return value !== undefined && canBe(spec, value) ? value : undefined;
 }
 
-/** Whether something stands in a reading that counts nowhere: it cannot be read, or cannot be. */
+/** Whether a reading has a text that counts nowhere: it cannot be read, or is impossible. */
 export const isRefused = (record: BatchRecord, name: ReadingName) =>
   filled(record.readings[name]) &&
   (readingValue(record, name) ?? readingChoice(record, name)) === undefined;

@@ -13,10 +13,13 @@ export interface NumberReading {
   readonly kind: Kind;
   /** The unit of its column in a spreadsheet. */
   readonly unit: string;
-  /** The least and the greatest it can be, in that unit: what lies outside is a slip and counts nowhere. A choice. */
+  /**
+   * The smallest and largest possible value, in that unit. What lies outside is a slip and counts
+   * nowhere. A choice.
+   */
   readonly from: number;
   readonly to: number;
-  /** True where `from` may be written down, and nothing is made of so little. */
+  /** `from` itself may be recorded, but nothing is worked out from it. */
   readonly aboveFrom?: boolean;
   /** What it is, in a few words. */
   readonly label: string;
@@ -36,22 +39,22 @@ const of = (
 ) => ({ stage, kind, unit, label, from, to }) as const;
 const KG = [0, 5000] as const;
 const LITRES = [0, 5000] as const;
-/** No foamed concrete is planned lighter; a slip of a key is. */
+/** No foamed concrete is planned lighter than this; a lower value is a typing slip. */
 const MIX = [100, 4000] as const;
 const FOAM = [5, 4000] as const;
 const SOME = { aboveFrom: true } as const;
 const DAYS = [0.5, 1000] as const;
 
-/** Whether a reading can be so much, in SI. */
+/** Whether a reading can have this value, in SI. */
 export function canBe({ from, to, kind, unit }: NumberReading, si: number): boolean {
   return si >= justUnder(fromUnit(from, kind, unit)) && si <= justOver(fromUnit(to, kind, unit));
 }
 
-/** Reads what was typed for a reading, by what it can be. */
+/** Parses the text of a reading, using its possible range. */
 export const readTyped = (text: string, spec: NumberReading, unit: string): Parsed =>
   parseWithin(text, spec.kind, unit, (si) => canBe(spec, si));
 
-/** Everything that may be written down of a batch. The names are those of the file format. */
+/** Everything that can be recorded about a batch, under the names of the file format. */
 export const READINGS = {
   planned: of('mixed', 'density', 'kg/m3', 'Planned wet density', MIX),
   cement: { ...of('mixed', 'mass', 'kg', 'Cement', KG), ...SOME },
@@ -88,10 +91,10 @@ export const READINGS = {
 
 export type ReadingName = keyof typeof READINGS;
 
-/** What any reading is, when which one it is does not matter. */
+/** The description of any reading. */
 export const readingOf = (name: ReadingName): NumberReading | ChoiceReading => READINGS[name];
 
-/** What may be known of a batch before any of it is in the mixer. */
+/** What may be known about a batch before any of it is in the mixer. */
 export const BEFORE_MIXING: readonly ReadingName[] = ['planned', 'foamDensity', 'tare', 'vessel'];
 
 export const READING_NAMES = Object.keys(READINGS) as ReadingName[];

@@ -1,7 +1,10 @@
 import { MIX_TARE, MIX_VESSEL } from '../mix-bucket.ts';
 import type { ReadingName } from './readings.ts';
 
-/** Where the worksheet of the balance reads each weighing of a batch; a test holds it to its fields. */
+/**
+ * The bench keys where the balance worksheet reads each weighing of a batch; a test compares them
+ * with its fields.
+ */
 export const RECONCILE_KEYS = {
   cement: 'reconcile.cement',
   water: 'reconcile.water',

@@ -17,7 +17,7 @@ export interface PhotoNote {
   readonly caption: string;
 }
 
-/** Temperatures of the cure: s from casting, and K. */
+/** Temperatures of the cure: times in s from casting, temperatures in K. */
 export interface CureLog {
   readonly seconds: readonly number[];
   readonly kelvin: readonly number[];
@@ -25,23 +25,23 @@ export interface CureLog {
 
 /** One correction of the mix at the bench, in SI. */
 export interface Correction {
-  /** The wet density that asked for it, kg/m³; `UNWEIGHED` where it is not known. */
+  /** The wet density that called for it, kg/m³; `UNWEIGHED` if unknown. */
   readonly weighed: number;
-  /** Mix that was taken out before, kg; absent for none, and where it was not written down. */
+  /** Mix taken out first, kg; absent if none, or not recorded. */
   readonly out?: number;
-  /** What was added: m³ of foam, or kg of base mix. Neither when it was not written down. */
+  /** What was added: m³ of foam, or kg of base mix. Neither if it was not recorded. */
   readonly foam?: number;
   readonly base?: number;
 }
 
-/** The density of a correction of which a file has lost it. */
+/** The density of a correction if a file has lost it. */
 export const UNWEIGHED = 0;
 
-/** One batch, as it is stored and taken out. */
+/** One batch, as stored and exported. */
 export interface BatchRecord {
   readonly version: typeof RECORD_VERSION;
   readonly id: string;
-  /** How many times it was saved: a save based on another revision is a conflict. */
+  /** The number of saves. A save based on another revision is a conflict. */
   readonly revision: number;
   readonly name: string;
   /** The day it was cast, `2026-05-31`. */
@@ -64,7 +64,7 @@ export interface BatchRecord {
   readonly kept: KeptResults;
 }
 
-/** A photo, kept apart so that a list of batches need not read it. */
+/** A photo, stored separately so that a list of batches need not read it. */
 export interface Photo {
   readonly id: string;
   readonly batch: string;
@@ -74,24 +74,26 @@ export interface Photo {
   readonly data: string;
 }
 
-/** A name no other batch has. */
+/** A unique id. */
 export const newId = (): string =>
   Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) =>
     byte.toString(16).padStart(2, '0'),
   ).join('');
 
-/** What the revision of a batch may be, so that each has a next: a file may bring in any. */
+/** The largest revision, so that each has a next one: a file may bring in any number. */
 export const MOST_REVISIONS = 1e9;
-/** The revision of a batch that is saved over this one; the first again after the last, for all that counts is that it differs. */
+/**
+ * The revision after this one. It wraps round after the largest, because only a difference matters.
+ */
 export const nextRevision = (revision: number): number => (revision % MOST_REVISIONS) + 1;
 
-/** The day where the reader is. */
+/** Today's date where the reader is. */
 export function today(now = new Date()): string {
   const two = (n: number) => String(n).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** A batch with nothing in it yet. */
+/** An empty batch. */
 export const blankRecord = (over: Partial<BatchRecord> = {}): BatchRecord => ({
   version: RECORD_VERSION,
   id: newId(),
@@ -108,16 +110,19 @@ export const blankRecord = (over: Partial<BatchRecord> = {}): BatchRecord => ({
   ...over,
 });
 
-/** The name of a batch that stands beside another: what tells them apart is never cut off. */
+/**
+ * The name of a batch that stands beside another; the part that tells them apart is never
+ * truncated.
+ */
 export const nameBeside = (name: string, how: string): string =>
   `${name.slice(0, LIMITS.name - how.length - 3)} (${how})`;
 
-/** Whether a reading holds anything. */
+/** Whether a reading holds any text. */
 export const filled = (entry: Entry | undefined) => (entry?.t ?? '').trim() !== '';
 
 const byName = new Intl.Collator('en', { numeric: true });
 
-/** Which of two batches was made first: by day, then by when the foam left the lance; where that is not known, by name. */
+/** Sort order of batches: by day, then by when the foam was made. If that is unknown, by name. */
 export function inOrder(a: BatchRecord, b: BatchRecord): number {
   const [x, y] = [a, b].map(({ date, foamMade }) => `${date} ${foamMade ?? UNTIMED}`) as [
     string,
@@ -125,10 +130,10 @@ export function inOrder(a: BatchRecord, b: BatchRecord): number {
   ];
   return x === y ? byName.compare(a.name, b.name) : x < y ? -1 : 1;
 }
-/** After any instant: those of a day of which no time is known stand together, behind the others. */
+/** Sorts after any instant, so batches without a time come last in their day. */
 const UNTIMED = '~';
 
-/** Whether the order of some of these rests on their names alone. */
+/** Whether the order of any of these rests on their names alone. */
 export function someByName(records: readonly BatchRecord[]): boolean {
   const times = new Map<string, boolean>();
   return records.some(({ date, foamMade }) => {
@@ -138,7 +143,7 @@ export function someByName(records: readonly BatchRecord[]): boolean {
   });
 }
 
-/** How far a batch has come: the last day of which something is written down; undefined: not mixed yet. */
+/** The last stage of a batch for which anything is recorded; undefined: not mixed yet. */
 export function stageOf(record: BatchRecord): Stage | undefined {
   const reached = new Set(
     READING_NAMES.filter(
@@ -151,14 +156,17 @@ export function stageOf(record: BatchRecord): Stage | undefined {
   return STAGES.findLast((stage) => reached.has(stage));
 }
 
-/** What an entry says: not in which units it is shown, and no unit without its number. */
+/**
+ * The content of an entry, without the units it is displayed in, and without a unit that has no
+ * number.
+ */
 export const said = ({ d: _, s: __, t, u, p, pu, ...rest }: Entry) => ({
   ...rest,
   ...(t && { t, u }),
   ...(p && { p, pu }),
 });
 
-/** The same text for the same content, whatever the order of its keys. */
+/** JSON with sorted keys: the same text for the same content. */
 export function stable(x: unknown): string {
   return JSON.stringify(x, (_, value) =>
     isRecord(value)
@@ -167,7 +175,9 @@ export function stable(x: unknown): string {
   );
 }
 
-/** What a batch says, without what only tells where and when it was stored, and in which units it is shown. */
+/**
+ * The content of a batch, without where and when it was stored and the units it is displayed in.
+ */
 export function content(record: BatchRecord): string {
   const { id: _, revision: __, changed: ___, readings, ...rest } = record;
   const all = Object.entries(readings).map(([name, entry]) => [name, said(entry)] as const);

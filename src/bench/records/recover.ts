@@ -3,12 +3,13 @@ import { type DraftLeft, draftsLeft } from './drafts.ts';
 import { type BatchRecord, content, nameBeside, newId } from './record.ts';
 import { readRecord, saveRecord } from './store.ts';
 
-/** A draft younger than this may belong to a tab that is being typed in, ms. */
+/** A draft younger than this, in ms, may belong to a tab in use. */
 const STILL_TYPING = 5000;
 
 /**
- * Stores what a closed tab had not stored yet: how many, and what is left. A draft that conflicts with what was
- * saved or removed since, or holds too much, stays a draft: its record shows that when it is opened.
+ * Saves what closed tabs had not saved: returns how many, and what is left. A draft that conflicts
+ * with a later save or removal, or is too large, stays a draft; its record shows that when it is
+ * opened.
  */
 export async function recoverDrafts(
   now = Date.now(),
@@ -17,7 +18,7 @@ export async function recoverDrafts(
   const left: DraftLeft[] = [];
   for (const one of draftsLeft()) {
     const { record: draft, drop } = one;
-    // What is far ahead of the clock, which was set back since, nobody is typing.
+    // A draft dated far in the future (the clock was set back since) is not being typed in.
     if (Math.abs(now - Date.parse(draft.changed)) < STILL_TYPING) continue;
     const stored = await readRecord(draft.id);
     if (stored.is === 'there' && content(stored.record) === content(draft)) {
@@ -36,8 +37,8 @@ export async function recoverDrafts(
 }
 
 /**
- * Batches with what was typed into them and is not stored, for a file. A draft takes the place of the batch it
- * was typed into; a second one, or one into a batch that was saved since, stands beside it.
+ * Batches with their unsaved drafts, for a file. A draft replaces the batch it was typed into. A
+ * second draft, or one for a batch saved since, stands beside it.
  */
 export function withDrafts(
   records: readonly BatchRecord[],
@@ -56,7 +57,7 @@ export function withDrafts(
     }
     const name = nameBeside(draft.name, 'not stored');
     const id = newId();
-    // Its photos are the other's.
+    // Its photos belong to the other batch.
     const { notes: photos } = doubled(draft.photos, [], id);
     const beside = { ...draft, id, revision: 0, name, photos };
     all.set(beside.id, beside);

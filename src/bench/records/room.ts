@@ -1,12 +1,12 @@
 export interface Room {
-  /** Bytes; undefined where the browser does not say. */
+  /** Bytes; undefined if the browser does not say. */
   readonly used: number | undefined;
   readonly allowed: number | undefined;
   /** Whether the browser has promised not to clear it by itself. */
   readonly persistent: boolean | undefined;
 }
 
-/** How much is used, and whether the browser keeps it for good. */
+/** How much storage is used, and whether it is persistent. */
 export async function room(): Promise<Room> {
   const { storage } = navigator;
   const estimate = await storage?.estimate?.().catch(() => undefined);

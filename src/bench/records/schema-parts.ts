@@ -18,10 +18,10 @@ const unit = (ids: readonly string[], description: string): Schema => ({
   description,
 });
 
-/** What an entry holds on the bench alone, and not in a reading or a row. */
+/** Properties of an entry that exist only on the bench, not in a reading or a row. */
 type OfBench = 'from' | 'rows';
 
-/** A reading as it was typed; of the bench with all that an entry may hold there. */
+/** A reading as typed; on the bench, with every property an entry may have there. */
 export function entry(
   units: readonly string[],
   ofBench?: Readonly<Record<OfBench, Schema>>,
@@ -55,7 +55,7 @@ const kinds = new Set(
     return 'options' in spec ? [] : [spec.kind];
   }),
 );
-/** A reading of each kind, and an entry of any. */
+/** A reading of each kind, and an entry of any kind. */
 export const ENTRIES: Readonly<Record<string, Schema>> = {
   ...Object.fromEntries(
     [...kinds].map((kind) => [kind, entry(KINDS[kind].units.map(({ id }) => id))]),

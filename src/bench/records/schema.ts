@@ -12,7 +12,7 @@ const amount = (description: string): Schema => ({
   description,
 });
 
-/** A result of a worksheet; the first of its own properties it must have. */
+/** A result of a worksheet. The first of its own properties is required. */
 const result = (own: Readonly<Record<string, Schema>>): Schema => ({
   type: 'object',
   required: [Object.keys(own)[0]!, 'from'],
@@ -186,7 +186,7 @@ function withoutDefs({ $defs: _, ...schema }: Schema): Schema {
 
 export const FORMAT = 'suds-and-slurry batches';
 
-/** The file in which batches are taken out. */
+/** The file format for exporting batches. */
 export const FILE_SCHEMA: Schema = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   title: 'Batches of foamed concrete, with what was weighed and measured of each',

@@ -27,9 +27,10 @@ const isName = (name: string): name is ReadingName =>
   (READING_NAMES as readonly string[]).includes(name);
 
 /**
- * Takes out of a batch that is brought in what the format does not allow, so that one slip does not cost the
- * whole batch. What is left is checked whole by `openRecord`.
- * @returns the batch without it, and a sentence for each thing left out or not readable as an amount
+ * Removes from an imported batch what the format does not allow, so that one slip does not cost the
+ * whole batch. `openRecord` validates what is left.
+ * @returns the batch without it, and a sentence for each thing left out or not readable as an
+ *   amount
  */
 export function sift(record: Loose): { readonly record: Loose; readonly left: readonly string[] } {
   const left: string[] = [];
@@ -37,7 +38,7 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     left.push(`It comes without ${what}: ${why}.`);
   const parts = RECORD_SCHEMA.properties!;
   const listed = { ...record };
-  // What is no list tells of one correction at least.
+  // A value that is not a list still means at least one correction.
   if (!Array.isArray(listed.corrections ?? [])) listed.corrections = [listed.corrections];
   for (const part of ['corrections', 'photos'] as const) {
     const held = listed[part];
@@ -54,7 +55,7 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     without(`part of ${some}`);
     listed.corrections = held.map(soundCorrection);
     const { notes = '' } = listed;
-    // What a batch teaches is another thing then, and its record is what is looked at later.
+    // This changes what the batch teaches, so the record itself must say so for later.
     if (typeof notes === 'string')
       listed.notes = `Brought in without part of ${some}: what that tells of where it landed and what lived of its foam is not known.${notes && '\n'}${notes}`;
   }
@@ -71,7 +72,7 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     left.push(`Its name was cut off after ${LIMITS.name} characters, the most that is kept.`);
     sifted.name = name.slice(0, LIMITS.name);
   }
-  // What is not sure to be measured does not become so.
+  // If a batch may be invented, it must not pass as measured.
   if (sifted.invented) sifted.invented = true;
   else delete sifted.invented;
   if (isRecord(record.readings)) {
@@ -112,11 +113,14 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
   const sound = Object.fromEntries(entries);
   const { id, date } = sifted as unknown as BatchRecord;
   const blank = blankRecord({ id, date, changed: `${date}T00:00:00Z` });
-  // The parts that are there stay in their order.
+  // Keep the order of the parts that exist.
   return { record: { ...sound, ...blank, ...sound }, left };
 }
 
-/** What can be kept of a correction: it stands without its density too, or the next would be taken for the first. */
+/**
+ * What can be kept of a correction. It is kept even without its density; otherwise the next one
+ * would be taken for the first.
+ */
 function soundCorrection(made: unknown): Loose {
   const { items } = RECORD_SCHEMA.properties!.corrections!;
   const sound = Object.entries(isRecord(made) ? made : {}).filter(
@@ -126,7 +130,7 @@ function soundCorrection(made: unknown): Loose {
   return { weighed: UNWEIGHED, ...Object.fromEntries(sound) };
 }
 
-/** The fields of a bench, or its results, that are as the format asks, and the names of the others. */
+/** The fields of a bench, or its results, that fit the format, and the names of the others. */
 export function soundFields(held: Loose, part: 'bench' | 'kept') {
   const [sound, lost]: [[string, unknown][], string[]] = [[], []];
   for (const [key, value] of Object.entries(held))
@@ -136,13 +140,16 @@ export function soundFields(held: Loose, part: 'bench' | 'kept') {
   return { sound: Object.fromEntries(sound), lost };
 }
 
-/** Instants, which the form alone does not tell from what is none. */
+/** Instants: a pattern alone does not tell valid ones. */
 const INSTANTS: readonly string[] = ['changed', 'foamMade'];
 
-/** Without these, as they should be, there is no batch. */
+/** Without valid values of these there is no batch. */
 const WHOLE: readonly string[] = ['version', 'id', 'date'];
 
-/** Why a batch cannot come in at all, in plain words: its id or its date; undefined: not for these. */
+/**
+ * Why a batch cannot be imported at all, in plain words: its id or its date. Undefined if these are
+ * valid.
+ */
 export function wholeWhy({ id, date }: Loose): string | undefined {
   const why = (what: string, held: unknown, no: string) =>
     typeof (held ?? '') !== 'string'
@@ -157,7 +164,7 @@ export function wholeWhy({ id, date }: Loose): string | undefined {
     : why('date', date, 'no day such as 2025-05-31');
 }
 
-/** What a sentence calls a part, where it is not its name. */
+/** What sentences call a part, if not by its name. */
 const CALLED: Readonly<Record<string, string>> = {
   revision: 'count of savings',
   changed: 'time of the last saving',
@@ -166,7 +173,7 @@ const CALLED: Readonly<Record<string, string>> = {
   kept: 'results',
 };
 
-/** What version 0 called by names that no reading has: bringing it up to date leaves that behind. */
+/** Names in a version 0 record that no reading has: the migration drops them. */
 export const unknownValues = (raw: unknown): readonly string[] =>
   isRecord(raw) && (raw.version ?? 0) === 0 && isRecord(raw.values)
     ? Object.keys(raw.values)
@@ -178,7 +185,7 @@ const unknownWhy = (name: string) => `${quoted(name)} was left out: no reading h
 const isSound = (held: unknown, schema: Schema) =>
   faultsOf(held, { ...schema, $defs: RECORD_SCHEMA.$defs! }).length === 0;
 
-/** What of a reading can be kept, and what is wrong with it. */
+/** What can be kept of a reading, and what is wrong with it. */
 interface Sifted {
   readonly keep?: unknown;
   readonly why?: readonly string[];
@@ -200,7 +207,7 @@ function siftReading(name: string, entry: unknown): Sifted {
 
 const schemaOf = (name: ReadingName) => RECORD_SCHEMA.properties!.readings!.properties![name]!;
 
-/** The same of one that holds no part nobody knows. */
+/** The same for a reading without unknown properties. */
 function siftKnown(name: ReadingName, entry: unknown): Sifted {
   const spec = readingOf(name);
   const out = (why: string) => ({ why: [`“${spec.label}” was left out: ${why}.`] });
@@ -240,7 +247,7 @@ function siftKnown(name: ReadingName, entry: unknown): Sifted {
       ),
       why: [`The ± of “${spec.label}” was left out: it cannot be read. Its value is kept.`],
     };
-  // What only cannot be reckoned with is the reader's all the same, and stands as it was typed.
+  // A value that cannot be computed with is still the reader's, and stays as typed.
   const unread = unreadWhy(t, spec, unit);
   if (unread)
     return {
@@ -256,19 +263,20 @@ function siftKnown(name: ReadingName, entry: unknown): Sifted {
   };
 }
 
-/** Whether what is typed would be another amount in US units: no unit is typed behind it. */
+/** Whether what is typed would mean another amount in US units, because it names no unit. */
 function isBare(t: unknown, spec: NumberReading, unit: string): boolean {
   if (typeof t !== 'string') return false;
   const one = readTyped(t, spec, unit);
   if (!one.ok) return false;
   const other = readTyped(t, spec, KINDS[spec.kind].shown.us);
-  // A comma may be either mark in the one unit and not in the other.
+  // A comma may be read one way in one unit and another way in the other.
   return other.ok ? one.value !== other.value : !one.typedUnit;
 }
 
 /**
- * A number without a unit is in that of its column in the CSV, its ± in that of the number: written down as it
- * comes in, so that it is one amount wherever it is read, whatever units the reader has.
+ * A number without a unit is in that of its CSV column, and its ± in that of the number. The unit
+ * is stored on import, so that the amount is the same wherever it is read, whatever units the
+ * reader has.
  */
 const withUnits = (entry: Loose, spec: NumberReading, unit: string): Loose => ({
   ...entry,
@@ -289,7 +297,7 @@ function unreadWhy(t: unknown, spec: NumberReading, unit: string): string | unde
 function plusMinusReads({ p, pu }: Loose, kind: Kind, unit: string): boolean {
   if (typeof p !== 'string' || p.trim() === '') return true;
   const shown = typeof pu === 'string' ? pu : unit;
-  // A ± of a temperature is one of differences; whichever kind has its unit reads it.
+  // The ± of a temperature is a difference; any kind that has the unit may read it.
   return (Object.keys(KINDS) as Kind[]).some(
     (any) =>
       (any === kind || kind === 'temperature') &&

@@ -6,13 +6,16 @@ import { type BatchRecord, inOrder, nextRevision, type Photo, type PhotoNote } f
 
 export interface Listed {
   readonly records: readonly BatchRecord[];
-  /** Records set aside just now because they could not be read. */
+  /** Records that were just set aside because they could not be read. */
   readonly damaged: readonly SetAside[];
   /** How many belong to a later version of this handbook and were left as they are. */
   readonly newer: number;
 }
 
-/** Opens what is stored: with a revision, which a batch of a file once came in without, for 0 says that it is not stored. */
+/**
+ * Opens a stored record. Gives it a revision if it has none: files once brought batches in without
+ * one, and 0 means not stored.
+ */
 function openStored(raw: unknown): Opened {
   const opened = openRecord(raw);
   if (!opened.ok) return opened;
@@ -21,8 +24,8 @@ function openStored(raw: unknown): Opened {
 }
 
 /**
- * All batches, the latest first. Those of earlier versions are brought up to date and stored again;
- * those that cannot be read are set aside and reported, and the rest opens: in a browser without room, too.
+ * All batches, the latest first. Records of earlier versions are migrated and stored again.
+ * Unreadable ones are set aside and reported, and the rest opens, even if storage is full.
  */
 export async function listRecords(): Promise<Listed> {
   const raws: unknown[] = await (await database()).getAll('batches');
@@ -41,13 +44,13 @@ export async function listRecords(): Promise<Listed> {
   return { records, damaged, newer };
 }
 
-/** Brings records up to date where they are stored, or sets them aside; which were set aside. */
+/** Migrates records in the store, or sets them aside; returns those set aside. */
 async function mend(ids: readonly string[]): Promise<readonly SetAside[]> {
   const fresh: BatchRecord[] = [];
   const damaged: SetAside[] = [];
   const tx = (await database()).transaction(['batches', 'aside'], 'readwrite');
   const [batches, aside] = [tx.objectStore('batches'), tx.objectStore('aside')];
-  // All is read before anything is written, and again: another tab may have saved it since.
+  // Read everything again before writing: another tab may have saved meanwhile.
   for (const id of ids) {
     const raw: unknown = await batches.get(id);
     const opened = openRecord(raw);
@@ -67,7 +70,7 @@ async function mend(ids: readonly string[]): Promise<readonly SetAside[]> {
 export type Found =
   | { readonly is: 'there'; readonly record: BatchRecord }
   | { readonly is: 'none' }
-  /** Of a later version, or damaged: it is never overwritten. */
+  /** From a later version, or damaged; never overwritten. */
   | { readonly is: 'unreadable'; readonly say: string };
 
 function look(raw: unknown): Found {
@@ -82,20 +85,22 @@ function look(raw: unknown): Found {
   };
 }
 
-/** One batch, as far as it is there and can be read. */
+/** One batch, if it exists and can be read. */
 export const readRecord = async (id: string): Promise<Found> =>
   look(await (await database()).get('batches', id));
 
 export type Saved =
   | { readonly ok: true; readonly record: BatchRecord }
-  /** Another tab saved it since; nothing was written. `theirs` is absent when it was removed there. */
+  /**
+   * Another tab saved it since; nothing was written. `theirs` is absent if it was removed there.
+   */
   | { readonly ok: false; readonly because: 'conflict'; readonly theirs: BatchRecord | undefined }
-  /** What is there is of a later version, or damaged; nothing was written. */
+  /** The stored record is of a later version, or damaged; nothing was written. */
   | { readonly ok: false; readonly because: 'unreadable'; readonly say: string }
-  /** The browser has no room, or storage is off; or the record holds what no record may. */
+  /** Storage is full or off, or the record breaks the format. */
   | { readonly ok: false; readonly because: 'refused'; readonly say: string };
 
-/** What stands in a record so that it could not be opened again if it were stored: it must not be. */
+/** Why this record could not be opened again if it were stored; then it must not be stored. */
 function faultIn(record: BatchRecord): string | undefined {
   const opened = openRecord(record);
   if (opened.ok) return undefined;
@@ -106,9 +111,9 @@ function faultIn(record: BatchRecord): string | undefined {
 
 /**
  * Stores a record over the revision it is based on, `record.revision` (0: it is new). The check and
- * the write are one transaction: a tab that dies in between leaves the old record whole. The photos it names
- * no more go with it. One that was removed meanwhile and is stored anew has its photos back from the bin, where
- * the batch as it was removed stays.
+ * the write are one transaction: a tab that dies in between leaves the old record whole. Photos
+ * that it no longer names are removed with it. A record that was removed meanwhile and is stored
+ * again gets its photos back from the bin, where the removed version stays.
  */
 export async function saveRecord(record: BatchRecord): Promise<Saved> {
   try {
@@ -158,13 +163,15 @@ export async function saveRecord(record: BatchRecord): Promise<Saved> {
 
 export type Put =
   | { readonly ok: true }
-  /** Nothing was stored. `moved`: a batch here is not as it was planned over. */
+  /**
+   * Nothing was stored. `moved`: the revision of a batch here has changed since the plan was made.
+   */
   | { readonly ok: false; readonly say: string; readonly moved?: true };
 
 /**
- * Stores records as they are, with their photos, in one go: all or none. For what was brought in. `over` has
- * the revision each takes the place of; one without is new. None when a record there cannot be read or is of
- * another revision, or a photo there is another batch's and bears the id of one of these.
+ * Stores imported records as they are, with their photos: all or none. `over` gives the revision
+ * that each replaces; a record without one is new. Stores nothing if a record there cannot be read
+ * or has another revision, or if another batch's photo has the id of one of these.
  */
 export async function putRecords(
   records: readonly BatchRecord[],
@@ -199,7 +206,7 @@ export async function putRecords(
       return { ok: false, say: TAKEN };
     }
     const writes = [
-      // A page takes what was never saved for not stored yet.
+      // Revision 0 would mean not stored yet.
       ...records.map((record) => there.put({ ...record, revision: Math.max(record.revision, 1) })),
       ...photos.map((photo) => pictures.put(photo)),
     ];
@@ -218,7 +225,10 @@ const TAKEN =
 export const allPhotos = async (): Promise<readonly Photo[]> => (await database()).getAll('photos');
 export const photosOf = async (batch: string): Promise<readonly Photo[]> =>
   (await database()).getAllFromIndex('photos', 'batch', batch);
-/** Stores a batch's photos a second time for its copy; of those there is no room for, the words are kept. */
+/**
+ * Duplicates a batch's photos for its copy. If there is no room for them, only the captions are
+ * kept.
+ */
 export async function doublePhotos(
   record: BatchRecord,
   copy: string,
@@ -228,8 +238,8 @@ export async function doublePhotos(
   return (put.ok ? own : doubled(record.photos, [], copy)).notes;
 }
 /**
- * Removes a photo that its batch names no more and no stored record has named, or that leaves no room to store
- * one without it. One that is another batch's stays, whatever this batch calls its own.
+ * Removes a photo that its batch no longer names and no stored record has named, or that leaves no
+ * room to store one without it. A photo of another batch stays, whatever this batch lists.
  */
 export const removePhoto = (id: string, batch: string): Promise<Done> =>
   trying(async () => {

@@ -8,11 +8,11 @@ export interface Batches {
   readonly photos: readonly Photo[];
   /** Only in a full backup. */
   readonly bench?: Entries | undefined;
-  /** What its worksheets kept there. */
+  /** The results that worksheets kept there. */
   readonly kept?: BatchRecord['kept'] | undefined;
 }
 
-/** The file that carries batches away, with those photos that their batches name. */
+/** The export file: batches, with the photos they name. */
 export function toFile({ batches, photos, bench, kept }: Batches, now = new Date()): string {
   const named = new Set(
     batches.flatMap(({ id, photos }) => photos.map((photo) => `${id}/${photo.id}`)),
@@ -29,8 +29,8 @@ export function toFile({ batches, photos, bench, kept }: Batches, now = new Date
 }
 
 /**
- * The file of batches that could not be read, as they were found, with their photos: brought in again, each
- * comes as far as it can.
+ * A file of batches that could not be read, as found, with their photos. Importing it again
+ * recovers what it can.
  */
 export const asideToFile = (aside: readonly SetAside[], photos: readonly Photo[]): string =>
   inFile({

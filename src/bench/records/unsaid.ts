@@ -4,16 +4,22 @@ import type { ReadingName } from './readings.ts';
 import { RECONCILE_KEYS } from './reconcile-keys.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
 
-/** The foam's density is part of a plan as well: it goes with the weighings, where nothing was carried over for it. */
+/**
+ * The foam's density is also part of a plan. It goes with the weighings if none was carried over
+ * for it.
+ */
 const { foamDensity: FOAM, tare: _, vessel: __, ...RECONCILED } = RECONCILE_KEYS;
 
-/** Where worksheets ask for weighings of a mix: what stands there may be tried. The first that is typed counts. */
+/** Where worksheets ask for weighings of a mix; those may be trials. The first one typed counts. */
 const WEIGHED = Object.entries({
   ...RECONCILED,
   full: ['correct.full', RECONCILED.full],
 }) as readonly [ReadingName, string | readonly string[]][];
 
-/** The weighings on the bench a batch was saved from, while it is not mixed: its own only once the reader says so. */
+/**
+ * The weighings on the bench that a batch was saved from, while it is not mixed. They become its
+ * own only when the reader says so.
+ */
 export function unsaidWeighings(
   record: BatchRecord,
 ): Readonly<Partial<Record<ReadingName, Entry>>> {
@@ -33,7 +39,10 @@ export function unsaidWeighings(
     : weighings;
 }
 
-/** The wet density, kg/m³, its amounts were worked out for with the target left at the example: a plan only once the reader says so. */
+/**
+ * The wet density, kg/m³, that its amounts were worked out for while the target was the example's.
+ * It becomes the plan only when the reader says so.
+ */
 export function unsaidPlan({ readings, bench, kept }: BatchRecord): number | undefined {
   if (filled(readings.planned) || isOwnResult('mix.planned', bench, kept)) return undefined;
   return keptValue(kept['mix.planned']);

@@ -2,9 +2,9 @@ import { isRecord } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
 
 export interface Fault {
-  /** Where: `batches[3].readings.cement.u`. */
+  /** The path: `batches[3].readings.cement.u`. */
   readonly at: string;
-  /** What is wrong, to follow the place in a sentence. */
+  /** What is wrong, to follow the path in a sentence. */
   readonly is: string;
 }
 
@@ -22,7 +22,10 @@ const pattern = (source: string) => {
 const MOST_FAULTS = 5;
 const short = (text: string) => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
 
-/** Holds a value against a schema; no faults: it fits. `root` is where `#/$defs/…` points to. */
+/**
+ * Validates a value against a schema; an empty list means valid. `root` is what `#/$defs/…` refers
+ * to.
+ */
 export function faultsOf(x: unknown, schema: Schema, root: Schema = schema): readonly Fault[] {
   const faults: Fault[] = [];
   check(x, schema, root, '', faults);
@@ -43,7 +46,7 @@ function check(x: unknown, given: Schema, root: Schema, at: string, faults: Faul
       check(x, option, root, at, found);
       return found;
     });
-    // The first form is the usual one: what it finds wrong is said.
+    // The first alternative is the usual one, so report its faults.
     if (!tried.some(({ length }) => length === 0)) faults.push(tried[0]![0]!);
     return;
   }

@@ -2,7 +2,10 @@ import { LIMITS } from './limits.ts';
 
 type Loose = Readonly<Record<string, unknown>>;
 
-/** A record cut to what it may hold, and the parts that held more, whole: those that grow while it is written. */
+/**
+ * A record truncated to its limits, and, untruncated, the parts that exceeded them: those that grow
+ * while it is written.
+ */
 export function withinLimits(record: Loose): { readonly within: Loose; readonly over: Loose } {
   const over: Record<string, unknown> = {};
   const within: Record<string, unknown> = { ...record };

@@ -5,7 +5,7 @@ const worksheetFiles = import.meta.glob<AnyWorksheet>(
   ['../../worksheets/*/*.tsx', '!../../worksheets/live/*'],
   { eager: true, import: 'default' },
 );
-/** A live part; `given` is what its page was built with, where the part asks for it. */
+/** A live part. `given` is the data its page was built with, if the part needs any. */
 type LivePart = ComponentType<{ readonly given?: unknown }>;
 const liveFiles = import.meta.glob<LivePart>('../../worksheets/live/*.tsx', {
   eager: true,
@@ -14,7 +14,7 @@ const liveFiles = import.meta.glob<LivePart>('../../worksheets/live/*.tsx', {
 
 const idOf = (file: string) => file.replace(/^.*\/|\.tsx$/g, '');
 
-/** The worksheets of some files by their ids. Throws when an id is not the name of its file. */
+/** The worksheets of some files by id. Throws when an id is not the name of its file. */
 export const byId = (files: Readonly<Record<string, AnyWorksheet>>) =>
   new Map(
     Object.entries(files).map(([file, sheet]) => {
@@ -37,7 +37,7 @@ export function worksheetOf(id: string, where: string): AnyWorksheet {
   return sheet;
 }
 
-/** Where a worksheet's script is looked up: its folder and its id. */
+/** Where a worksheet's script is found: its folder and id. */
 export const placeOf: ReadonlyMap<string, string> = new Map(
   Object.keys(worksheetFiles).map((file) => [
     idOf(file),

@@ -14,9 +14,15 @@ const loads = new Map(
   Object.entries(files).map(([file, load]) => [file.replace(/^.*\/|\.tsx$/g, ''), load]),
 );
 
-/** In ms without a key, here or in another tab: then what other pages have kept follows. */
+/**
+ * Debounce in ms, without a key press here or in another tab, before results on other pages are
+ * recomputed.
+ */
 const PAUSE = 1000;
-/** More often than results rest on each other in a row: a circle ends. */
+/**
+ * The maximum runs of one worksheet. Chains of dependent results are shorter, so a cycle stops
+ * here.
+ */
 const MOST = 8;
 
 /** From now on, catches up at each pause after a change. */
@@ -84,7 +90,10 @@ async function catchUp(): Promise<void> {
   }
 }
 
-/** The bench keys each worksheet rests on, as the build wrote them down; one it does not know may rest on any. */
+/**
+ * The bench keys each worksheet depends on, as the build wrote them. One that is not listed may
+ * depend on any.
+ */
 type RestsOn = Readonly<Record<string, readonly string[]>>;
 let restsOn: RestsOn | undefined;
 async function table(): Promise<RestsOn> {
@@ -93,15 +102,18 @@ async function table(): Promise<RestsOn> {
   return answered.json();
 }
 
-/** The worksheets whose results lie on the bench. */
+/** The worksheets that have results on the bench. */
 const keepers = () => new Set(Object.values($kept.get()).flatMap(({ by }) => by ?? []));
 
-/** What a link or a file says a worksheet kept that there is not: nothing would ever mend it. */
+/**
+ * Removes results of a worksheet that does not exist, from a link or a file: nothing would ever
+ * correct them.
+ */
 function dropKeptBy(id: string): void {
   for (const [key, { by }] of Object.entries($kept.get())) if (by === id) keep(key, undefined);
 }
 
-/** What is awake on this page works itself out. */
+/** A worksheet that is awake on this page recomputes itself. */
 const isAwake = (id: string) =>
   document.querySelector(`[data-island$="/${id}"][data-awake="yes"]`) !== null;
 

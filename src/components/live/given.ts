@@ -3,7 +3,7 @@ import { RUN_STEPS } from '../../worksheets/live/run/RunSteps.tsx';
 import { cautionOf, cautions } from '../library.ts';
 import { worksheets } from './catalogue.ts';
 
-/** The order of a working day, in which a check list is read. */
+/** The order of a working day, used for the check list. */
 const DAY = [
   'not-load-bearing',
   'who-decides-structure',
@@ -31,14 +31,17 @@ const DAY = [
   'hot-oven',
 ];
 
-/** Cautions in the order of the day; one that has no place in it fails the build. */
+/** Cautions in the order of the day; one that is missing from DAY fails the build. */
 export function inDay(ids: readonly string[]): readonly string[] {
   const unplaced = ids.find((id) => !DAY.includes(id));
   if (unplaced) throw new Error(`src/components/live/given.ts: '${unplaced}' has no place in DAY`);
   return DAY.filter((id) => ids.includes(id));
 }
 
-/** The cautions as lines to tick, and which worksheet brings which: what a worksheet's module would say. */
+/**
+ * The cautions as lines to tick, and the worksheets that have them: data that only the worksheets'
+ * modules hold.
+ */
 function checklist(): Checklist {
   const found = [...worksheets.values()].map((sheet) => ({
     id: sheet.id,
@@ -54,7 +57,7 @@ function checklist(): Checklist {
   };
 }
 
-/** What stands beside each step at the bench. */
+/** The cautions beside each step at the bench. */
 const runCautions = () =>
   RUN_STEPS.map(({ cautions }) =>
     cautions.map((id) => {
@@ -63,10 +66,12 @@ const runCautions = () =>
     }),
   );
 
-/** One precaution a line: a sentence is one thing to do. */
+/** One precaution per line: a sentence is one thing to do. */
 const sentences = (text: string) => text.split(/(?<=[.!?]) +(?=[A-Z])/);
 
-/** What a live part is given when its page is built, by the part's id: plain data, kept in the page. */
+/**
+ * The data a live part gets when its page is built, by the part's id; it is embedded in the page.
+ */
 export const given: Readonly<Record<string, () => unknown>> = {
   'before-you-mix': checklist,
   'bench-run': runCautions,

@@ -3,15 +3,15 @@ import { localStore } from '../../bench/local-store.ts';
 import { withdraw } from '../../bench/notices.ts';
 
 /**
- * Wakes the live parts of a page: worksheets and the other islands. Astro can only hydrate a
- * component it can name when the page is compiled; a chapter names a worksheet by its id. The page
- * says in which folder that is; this looks it up there, and takes over the markup that stands in the
- * page. Each folder is listed in a file of its own, for no page needs them all.
+ * Wakes the live parts of a page: worksheets and the other islands. Astro can hydrate only a
+ * component it can name when the page is compiled, but a chapter names a worksheet by its id. The
+ * page gives the folder and the id; this script looks them up and hydrates the markup in the page.
+ * Each folder has a list of its own, because no page needs them all.
  */
 const folders = import.meta.glob<Listed>('./listed/*.ts', { import: 'default' });
 type Listed = Record<string, () => Promise<{ default: never }>>;
 
-/** A button pressed while its part is not awake yet is pressed again once it is. */
+/** A button pressed before its part is awake is pressed again once it is. */
 const pressed = new WeakMap<HTMLElement, HTMLElement>();
 document.addEventListener('click', ({ target }) => {
   const button = (target as Element).closest('button');
@@ -19,13 +19,16 @@ document.addEventListener('click', ({ target }) => {
   if (button && place) pressed.set(place, button);
 });
 
-/** What is typed while its part is not awake is the reader’s, even where it is what the example says. */
+/** Text typed before its part is awake is the reader’s, even if it equals the example. */
 document.addEventListener('input', ({ target }) => {
   const field = target as HTMLElement;
   if (field.closest('[data-island]:not([data-awake="yes"])')) field.dataset.early = '';
 });
 
-/** What got the focus and no tap since: the first selects an example, to be typed over, a second places the caret. */
+/**
+ * The element that got focus and has not been clicked since. The first click selects an example, to
+ * be typed over; a second places the caret.
+ */
 let entered: EventTarget | null;
 document.addEventListener('focusin', ({ target }) => {
   entered = target;
@@ -36,9 +39,12 @@ document.addEventListener('click', ({ target }) => {
   entered = null;
 });
 
-/** A page that is not drawn, in a tab behind others or by a browser that does not say when, waits no longer, ms. */
+/**
+ * Maximum wait for the first paint, ms: a page in a background tab, or in a browser that does not
+ * report it, must not wait for ever.
+ */
 const LONGEST_WAIT = 3000;
-/** Resolves once the page can be read: its first picture comes before the scripts that wake its parts. */
+/** Resolves at the first paint, which comes before the scripts that wake the parts. */
 const drawn = new Promise<void>((resolve) => {
   setTimeout(resolve, LONGEST_WAIT);
   new PerformanceObserver((list) => {
@@ -58,7 +64,8 @@ async function wake(place: HTMLElement): Promise<void> {
     await freeMoment();
     const load = (await list())[`../../../worksheets/${island}.tsx`];
     if (!load) throw new Error(`${island} is not listed`);
-    // By name: asked for whole, a module brings along what makes an object of it, on every page.
+    // By name: importing the whole module would add the code that makes a namespace object of it,
+    // on every page.
     const mounting = import('./mount.tsx').then(({ mount }) => mount);
     const [mount, part] = await Promise.all([mounting, load()]);
     await freeMoment();
@@ -75,12 +82,20 @@ async function wake(place: HTMLElement): Promise<void> {
   }
 }
 
-/** How long a part may be on its way before that is said, ms: boot.js waits as long for this script. A choice. */
+/**
+ * How long, in ms, a part may take to load before a notice says so; boot.js waits as long for this
+ * script. A choice.
+ */
 const LATE = 15_000;
 const missing = new Set<HTMLElement>();
-/** What was typed into parts that did not wake, kept for this page loaded again. */
+/**
+ * Session storage key for what was typed into parts that did not wake, kept across a reload of this
+ * page.
+ */
 const EARLY = `suds.early.${location.pathname}`;
-/** The unit a number is typed in has no id of its own; it is known by its place, for a browser may translate its name. */
+/**
+ * A number's unit select has no id. It is stored by index, because translation may change its text.
+ */
 const unitBeside = (field: HTMLElement) =>
   field.closest('.field')?.querySelector<HTMLSelectElement>('select.unit');
 
@@ -103,13 +118,13 @@ function asleep(place: HTMLElement): void {
     try {
       sessionStorage.setItem(EARLY, JSON.stringify(typed));
     } catch {
-      // It must be typed again.
+      // It has to be typed again.
     }
     location.reload();
   });
 }
 
-/** Types it again, for the part to take up as it wakes. */
+/** Restores it, for the part to pick up as it wakes. */
 function typeAgain(): void {
   try {
     const typed = JSON.parse(sessionStorage.getItem(EARLY) ?? '[]') as {
@@ -126,11 +141,11 @@ function typeAgain(): void {
       wake(field.closest<HTMLElement>('[data-island]')!);
     }
   } catch {
-    // Without a store of the session there is none.
+    // Without session storage there is nothing to restore.
   }
 }
 
-/** Parts that wake together do it one a task, so that the page answers the reader in between. */
+/** Parts wake one per task, so that the page answers the reader in between. */
 let turn: Promise<unknown> = Promise.resolve();
 function freeMoment(): Promise<unknown> {
   turn = turn.then(() => new Promise((resolve) => setTimeout(resolve)));
@@ -152,7 +167,8 @@ for (const place of places) {
   if (place.dataset.wakes === 'eager') wake(place);
   else watcher.observe(place);
 }
-// Parts that feed each other wake together, seen or not, before what is typed in one is needed in the next.
+// Parts that feed each other wake together, visible or not, before what is typed in one is needed
+// in the next.
 const wakeTogether = () => {
   for (const place of places) if (place.dataset.wakes) wake(place);
 };
@@ -161,10 +177,11 @@ for (const touch of ['pointerdown', 'keydown', 'focusin', 'click'])
 const wakeAll = () => {
   for (const place of places) wake(place);
 };
-// A page that is printed shows the reader's numbers, however far it was read. A browser does not wait for
-// scripts when it prints: where anything is kept, or comes in a link, they come while it is idle.
+// A printed page must show the reader's numbers, however far they scrolled, and a browser does not
+// wait for scripts when it prints. So if anything is stored, or a link carries a batch, all parts
+// wake while the browser is idle.
 const idle = window.requestIdleCallback ?? setTimeout;
-// The theme is no number.
+// The theme does not affect any number.
 const isOurs = (key: string | null) => key?.startsWith('suds.') && key !== 'suds.theme';
 if (Object.keys(localStore() ?? {}).some(isOurs) || location.hash.startsWith('#batch='))
   idle(wakeAll);
@@ -172,6 +189,6 @@ addEventListener('storage', ({ key }) => isOurs(key) && idle(wakeAll));
 addEventListener('beforeprint', wakeAll);
 typeAgain();
 
-// What boot.js says of a script that is late is no longer so, nor will be: site.ts came with this one.
+// Withdraw boot.js's notice about a late script. It will not return: site.ts came with this script.
 document.body.dataset.came = '';
 document.querySelector('#notices > p')?.remove();

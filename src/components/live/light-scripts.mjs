@@ -1,8 +1,8 @@
 /**
- * Keeps what a page sends to the browser small. The mechanism of all worksheets is one file, which
- * compresses better than its thirty parts and is fetched once for the whole site; and no list says
- * which files each worksheet would preload: that list weighed more than the moment it saved. A constant is
- * written where it is used: a file of them would be fetched whole for one.
+ * Keeps what a page sends to the browser small. The mechanism of all worksheets is one file: it
+ * compresses better than its thirty parts, and is fetched once for the whole site. Preload lists
+ * are left out, since they weighed more than the time they saved was worth. Constants are inlined;
+ * otherwise a file of them would be fetched whole for one.
  * @returns {import('vite').Plugin}
  */
 export function lightScripts() {
@@ -21,7 +21,7 @@ export function lightScripts() {
             },
           }
         : undefined,
-    // With nothing to preload there is nothing for Vite's helper to do but to fetch.
+    // With nothing to preload, Vite's helper only has to import.
     transform: {
       filter: { id: /vite\/preload-helper\.js/ },
       handler: () => 'export const __vitePreload = (load) => load();',
@@ -29,11 +29,13 @@ export function lightScripts() {
   };
 }
 
-/** Every page names its scripts: in short. */
+/** Short names, because every page lists its scripts. */
 const entryFileNames = (/** @type {{ name: string }} */ { name }) =>
   `_astro/${name.replace(/\..*/, '')}.[hash].js`;
 
-/** Every page has these, worksheets or not, as one file: they must not bring the mechanism along. */
+/**
+ * One file for what every page has, with or without worksheets; it must not pull in the mechanism.
+ */
 const SITE = [
   'src/bench/notices',
   'src/bench/local-store',
@@ -44,7 +46,10 @@ const SITE = [
   'preload-helper',
 ];
 
-/** With the units and the note of a range, which nearly all worksheets want: each was a request of its own. */
+/**
+ * Includes the units and the range note, which nearly all worksheets need; each was a request of
+ * its own.
+ */
 const MECHANISM = [
   'node_modules/preact',
   'nanostores',
@@ -66,7 +71,7 @@ const MECHANISM = [
   'src/bench/storage',
 ];
 
-/** The two files, and the paths of what goes into each, as regular expressions. */
+/** The two bundles, each with the paths of its parts as regular expressions. */
 export const TOGETHER = { site: SITE, mechanism: MECHANISM };
 
 const anyOf = (/** @type {readonly string[]} */ paths) =>

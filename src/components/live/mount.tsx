@@ -5,7 +5,10 @@ import { WorksheetView } from '../../islands/WorksheetView.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
 
 noteLate();
-/** What sees to it that what other pages have kept follows is fetched once something has changed. */
+/**
+ * Whether the script that recomputes other pages' results has been requested; that happens at the
+ * first change.
+ */
 let following = false;
 $behind.subscribe((keys) => {
   if (following || keys.length === 0) return;
@@ -13,16 +16,17 @@ $behind.subscribe((keys) => {
   import('./catch-up.ts').then(({ follow }) => follow());
 });
 
-// Not on the page that changes a batch: all are read for it, and a key would wait. The list learns by itself.
+// Not on the page that changes a batch: this reads all batches, and a key press would wait. The
+// list learns by itself.
 function learn(): void {
   if (!document.hidden && $unlearned.get())
     import('../../worksheets/live/records/learn-anew.ts').then(({ learnAnew }) => learnAnew());
 }
 setTimeout(learn, 500);
-// A tab that lay behind the one in which a batch was changed.
+// For a tab that was in the background while another changed a batch.
 document.addEventListener('visibilitychange', learn);
 
-/** Takes over the markup of a live part. */
+/** Hydrates the markup of a live part. */
 export async function mount(
   place: HTMLElement,
   kind: 'worksheet' | 'live',
@@ -40,8 +44,9 @@ export async function mount(
     place,
   );
   watchPart(place);
-  // A page that is saved keeps what its fields began with, not what stands in them: the example, beside results that are
-  // the reader’s. So whenever the focus leaves, for the menu that saves it too, they begin with what stands there.
+  // A saved page keeps the default values of its fields, not their current ones: it would show the
+  // example beside the reader’s results. So whenever focus leaves a field (opening the browser's
+  // menu does that too), the current values become the defaults.
   const begin = () => {
     for (const one of fields(place)) {
       one.defaultValue = one.value;
@@ -66,6 +71,6 @@ const isTyped = (place: HTMLElement) =>
 const fields = (place: HTMLElement) => [...place.querySelectorAll<Told>('input, textarea, option')];
 type Told = HTMLInputElement & HTMLOptionElement;
 
-/** The formulas were typeset at build time; what stands in the page is what is kept. */
+/** The formulas were typeset at build time; reuse the markup in the page. */
 const formulas = (place: HTMLElement) =>
   Array.from(place.querySelectorAll('[data-formula]'), (element) => element.innerHTML);

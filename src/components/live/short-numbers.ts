@@ -3,9 +3,9 @@ const LONG = /\d+\.\d{3,}(?!\d*e)/gi;
 const SHAPE = /<(path|rect|circle|line)([^<>]*)><\/\1>/g;
 
 /**
- * Markup with the coordinates of its drawings rounded to hundredths, which no screen can show:
- * sixteen digits each are a fifth of a long page; and with shapes closed as they open.
- * What is read, and the rest of the markup, stays.
+ * Markup with the coordinates of its drawings rounded to hundredths, which no screen can show finer
+ * (sixteen digits each are a fifth of a long page), and with empty shapes self-closed. Text and all
+ * other markup are unchanged.
  */
 export const shortNumbers = (html: string): string =>
   html.replace(/<svg[\s>].*?<\/svg>/gs, (svg) =>

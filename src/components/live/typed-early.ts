@@ -1,12 +1,15 @@
-/** Preact draws what effects have changed in a microtask, and what that changes in another. */
+/** Preact draws what effects have changed in a microtask, and the changes from that in another. */
 async function drawnAgain(): Promise<void> {
   for (let turn = 0; turn < 3; turn++) await Promise.resolve();
 }
 
-/** What holds text; a chosen file stays where it is, and is only told again. */
+/** Inputs that hold text. A chosen file stays in its input and only needs its event again. */
 const TYPED = /^(?!radio|checkbox|file)/;
 
-/** What was typed or chosen before the part woke, to be typed again: taking over the markup would put it back. */
+/**
+ * Collects what was typed or chosen before the part woke, to be entered again: hydration would
+ * reset it.
+ */
 export function typedEarly(place: HTMLElement): () => Promise<void> {
   const inputs = [...place.querySelectorAll<HTMLInputElement>('input, textarea')];
   const lists = [...place.querySelectorAll<HTMLSelectElement>('select')];
@@ -21,7 +24,7 @@ export function typedEarly(place: HTMLElement): () => Promise<void> {
   );
   const picked = lists
     .filter((list) => [...list.options].some((o) => o.selected !== o.defaultSelected))
-    // By its place: a browser that translates may have changed its words, and those of some are their value.
+    // By index: translation may have changed the options' text, which for some is their value.
     .map((list) => ({ list, at: list.selectedIndex }));
   const beside = typed
     .map(({ input }) => input.closest('.field')?.querySelector<HTMLSelectElement>('select.unit'))
@@ -29,12 +32,12 @@ export function typedEarly(place: HTMLElement): () => Promise<void> {
   const tell = (element: HTMLElement, event: string) =>
     element.dispatchEvent(new Event(event, { bubbles: true }));
   const types = [
-    // A unit first: the number typed is one of those.
+    // Units first, because the typed number is in one of them.
     ...picked.map(({ list, at }) => () => {
       list.selectedIndex = at;
       tell(list, 'change');
     }),
-    // That of the page as it was read, where the reader’s own is another.
+    // Restore the unit of the page as it was read, if the reader’s own is another.
     ...beside.map(({ list, at }) => () => {
       if (list.selectedIndex === at) return;
       list.selectedIndex = at;
@@ -46,14 +49,14 @@ export function typedEarly(place: HTMLElement): () => Promise<void> {
     }),
     ...typed.map(({ input, value, caret }) => () => {
       input.value = value;
-      // What is no text, a date, has no caret.
+      // An input without text, such as a date, has no caret.
       if (caret !== null && document.activeElement === input) input.setSelectionRange(caret, caret);
       tell(input, 'input');
       delete input.dataset.early;
     }),
   ];
-  // Once the part has drawn what lies on the bench, and after each the next, which adds to it; all in
-  // the same task, so that no key comes in between.
+  // Wait until the part has drawn the bench, and after each step until it has drawn again, since
+  // the next adds to that. All in one task, so that no key press comes in between.
   return async () => {
     for (const type of types) {
       await drawnAgain();

@@ -1,9 +1,9 @@
-/** What stands beside a worksheet in its page. */
+/** Properties of a worksheet that stand beside it in its page. */
 const BESIDE = ['cautions', 'defers', 'sources'];
 
 /**
- * Leaves out of a worksheet's script what only the build reads: what stands beside it, and the TeX of its formulas,
- * which the page has typeset.
+ * Removes from a worksheet's script what only the build reads: the texts beside it, and the TeX of
+ * its formulas, which are already typeset in the page.
  * @returns {import('vite').Plugin}
  */
 export const withoutBuilt = () => ({
@@ -20,7 +20,7 @@ export const withoutBuilt = () => ({
 });
 
 /**
- * A worksheet's file with no more than a browser needs.
+ * The source of a worksheet's file, reduced to what a browser needs.
  * @param {string} code
  * @param {any} file  as parsed
  */

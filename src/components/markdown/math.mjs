@@ -1,12 +1,12 @@
 import katex from 'katex';
 import { defineHastPlugin, htmlToHast } from 'satteri';
 
-/** So many letters in a line of text may not fit a phone, where they are large. */
+/** A formula of this many letters in a line of text may not fit a phone, where text is large. */
 const LONG = 10;
 
 /**
- * Typesets one formula as MathML, which every current browser draws itself: no styles, no fonts
- * of its own, and a screen reader can read it. Bad TeX throws, and so fails the build.
+ * Typesets one formula as MathML, which every current browser renders natively: no styles or fonts
+ * of its own, and a screen reader can read it. Invalid TeX throws, and so fails the build.
  */
 export const typeset = (tex, displayMode = true) => {
   const whole = katex.renderToString(tex.trim(), {
@@ -15,13 +15,13 @@ export const typeset = (tex, displayMode = true) => {
     throwOnError: true,
     strict: 'error',
   });
-  // The TeX beside the formula is read by nobody, and weighs as much again; a page of HTML needs no name space.
-  // A browser that translates would put words, or elements that a formula cannot hold, in place of its letters.
+  // Nobody reads the TeX annotation, and it weighs as much again; HTML needs no namespace.
+  // Translation would replace letters with words, or with elements that a formula cannot contain.
   const html = whole
     .replace(/<\/?semantics>|<annotation[\s\S]*?<\/annotation>| xmlns="[^"]*"/g, '')
     .replace('<math', '<math translate="no"');
-  // A long formula scrolls in a box round it on a phone, and a box that scrolls is reached by key. The
-  // box has the name: a name on the formula itself would be read in its place.
+  // On a phone a long formula scrolls in a box, which must be focusable. The box is labelled,
+  // because a label on the formula itself would be read instead of it.
   const boxed = html.replace('<span ', '<span tabindex="0" role="group" aria-label="Formula" ');
   if (displayMode) return boxed;
   const long = html.replace(/<[^>]+>/g, '').length >= LONG;

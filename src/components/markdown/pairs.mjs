@@ -5,7 +5,7 @@ const METRIC = '(?:°C|[kM]Pa|bar|kg/m[²³]|g/L|mg/L|m?g|kg|[cm]?m|m[²³]|km/h
 const US = '(?:°F|psi|lb/ft[²³]|lb|oz|in|ft[²³]?|mph|gal|qt|Btu|h·ft²·°F/Btu)';
 const amounts = (/** @type {string} */ number) =>
   `${number}[ \u00a0]${METRIC} \\(${number}[ \u00a0]${US}\\)`;
-/** As much on both sides: one number and one, or two and two with the same word between. */
+/** The same amount in both systems: one number each, or two each with the same word between. */
 const PAIR = new RegExp(
   `(?<![\\d.,–−-])(?:${[' to ', ' or ', ' and ', '–']
     .map((between) => amounts(NUMBER + between + NUMBER))
@@ -15,7 +15,7 @@ const PAIR = new RegExp(
 );
 
 /**
- * A text cut at the amounts it gives in both systems: `600 kg/m³ (37.5 lb/ft³)`.
+ * Splits a text at the amounts it gives in both systems: `600 kg/m³ (37.5 lb/ft³)`.
  * @param {string} text
  * @returns {{ readonly text: string, readonly pair: boolean }[]}
  */
@@ -31,7 +31,7 @@ export function cutAtPairs(text) {
   ].filter(({ text }) => text);
 }
 
-/** Marks the amounts written in both systems, so that they say first what the reader reads in. */
+/** Marks the amounts given in both systems, so that the reader's own system comes first. */
 export const turningPairs = () =>
   defineHastPlugin({
     name: 'turning-pairs',

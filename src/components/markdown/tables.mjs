@@ -1,8 +1,9 @@
 import { defineHastPlugin } from 'satteri';
 
 /**
- * Puts each table of a chapter in a box of its own, which scrolls where the page is narrow. It is called as the heading
- * above it, a second one under that with its number; and each cell of its head says that it is of a column.
+ * Puts each table of a chapter in a box that scrolls on a narrow page. It is labelled with the
+ * heading above it; a second one under that heading gets a number. Each cell of its head is marked
+ * as a column header.
  */
 export const scrollingTables = () => {
   let heading = '';

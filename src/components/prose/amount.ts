@@ -3,21 +3,27 @@ import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { handy } from '../../islands/engine/handy.ts';
 import { precision } from '../../islands/engine/say.ts';
 
-/** An amount as a chapter gives it. In SI. */
+/** An amount in a chapter, in SI. */
 export interface AmountProps {
-  /** Of a range both ends, in the order they are said. */
+  /** Both ends of a range, in the order they are said. */
   value: number | readonly [number, number];
   kind: Kind;
   significant?: number;
   decimals?: number;
-  /** A least, or a most: rounded so that as it is shown it is enough, or not too much. */
+  /**
+   * For a minimum or a maximum: rounds so that the number as shown is still enough, or not too
+   * much.
+   */
   toward?: 'up' | 'down';
-  /** Other units than the kind's usual ones. */
+  /** Units other than the kind's usual ones. */
   metric?: string;
   us?: string;
 }
 
-/** `20.0 °C (68.0 °F)`, or `31 to 35 °C (88 to 95 °F)`; a range whose ends are said alike is one number. Each half stays on its line. */
+/**
+ * `20.0 °C (68.0 °F)`, or `31 to 35 °C (88 to 95 °F)`. A range whose ends read the same is one
+ * number. Neither half wraps.
+ */
 export function inBoth({ value, kind, metric, us, ...how }: AmountProps): string {
   const values = typeof value === 'number' ? [value] : value;
   const largest = values.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));

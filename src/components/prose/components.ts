@@ -9,7 +9,7 @@ import Source from './Source.astro';
 import Table from './Table.astro';
 import Worksheet from './Worksheet.astro';
 
-/** What a chapter may use besides Markdown: a closed set, so that chapters stay alike. */
+/** The components a chapter may use beside Markdown: a closed set, so that chapters stay alike. */
 export const components = {
   Amount,
   Aside,

@@ -19,7 +19,7 @@ const MARKUP = `<form method="dialog">
 </form>`;
 let dialog: HTMLDialogElement | undefined;
 
-/** Asks what the batch is called, and saves it; a name that was not saved stays. */
+/** Asks for the batch's name and saves it. A name that was not saved is kept in the box. */
 export function openSaveBatch(): void {
   dialog ??= makeDialog();
   if (!dialog.open) dialog.showModal();
@@ -40,9 +40,12 @@ function makeDialog(): HTMLDialogElement {
   return dialog;
 }
 
-/** Saves the bench as a new batch, from any page, and offers the way to its record; whether it is saved. */
+/**
+ * Saves the bench as a new batch, from any page, and offers a link to its record. Resolves to
+ * whether it was saved.
+ */
 async function saveBench(name: string): Promise<boolean> {
-  // Where the others cannot be read, saving says why.
+  // If the other records cannot be read, saving will say why.
   const others = await listRecords().catch(() => ({ records: [] }));
   const record = named(recordFromBench(name), others.records);
   const saved = await saveRecord(record);
@@ -50,10 +53,10 @@ async function saveBench(name: string): Promise<boolean> {
     tellRefused(record, saved.because === 'refused' ? saved.say : 'The batch was not saved.');
     return false;
   }
-  // Until the next reading all that the browser did not store is in the batch.
+  // Everything that the browser did not store is now in the batch, until the next reading.
   markUnstored(UNSTORED, false);
   withdraw('not-stored');
-  // Asked here because the reader has just shown that it matters; most browsers answer by themselves.
+  // Ask now, because the reader has just shown that it matters; most browsers answer by themselves.
   askToPersist().catch(() => {});
   notify('saved-batch', `“${record.name}” is saved in this browser.`, [
     { label: 'Open its record', run: () => location.assign(batchAt(record.id)) },

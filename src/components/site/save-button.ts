@@ -1,14 +1,17 @@
 import { arrived } from '../../bench/arrived.ts';
 import { localStore, UNSTORED } from '../../bench/local-store.ts';
 
-/** Whether anything of the reader's own lies on the bench, without fetching the bench. */
+/** Whether the reader has anything on the bench, without fetching the bench. */
 function something(): boolean {
-  // What the browser did not store lies in the page all the same.
+  // What the browser did not store is still on the page.
   if (document.body.hasAttribute(UNSTORED)) return true;
   return Object.keys(localStore() ?? {}).some((key) => key.startsWith('suds.bench.'));
 }
 
-/** Saves the bench as a batch, wherever anything lies on it. What does, and asks for its name, is fetched only then. */
+/**
+ * Offers to save the bench as a batch wherever it is not empty. The script that does it, and asks
+ * for a name, is fetched only then.
+ */
 export function saveButton(open: HTMLButtonElement): void {
   const show = () => {
     open.hidden = !something();

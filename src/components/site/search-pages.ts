@@ -1,15 +1,15 @@
 import { isMeant, plain, wordsOf } from './search-words.ts';
 
-/** A page's text and what stands beside it, the same whatever was searched. */
+/** The parts of a result that do not depend on the search: a page's text and metadata. */
 interface Text {
   readonly content: string;
   readonly meta: { readonly keywords?: string };
 }
-/** One page as the index found it for one word. */
+/** A page that the index found for one word. */
 interface Hit<Page> {
   readonly id: string;
   readonly score: number;
-  /** Where in the page's text the word stands; nowhere if only beside the text. */
+  /** Positions of the word in the page's text; empty if it occurs only in the metadata. */
   readonly words: readonly number[];
   readonly data: () => Promise<Page>;
 }
@@ -17,18 +17,19 @@ export interface Index<Page> {
   search(words: string): Promise<{ readonly results: readonly Hit<Page>[] }>;
 }
 
-/** The index as it comes, in parts that are fetched as they are asked for. */
+/** The index as Pagefind provides it, in chunks fetched on demand. */
 export interface Parted<Page> extends Index<Page> {
-  /** Fetches the parts that could hold these words. */
+  /** Fetches the chunks that could hold these words. */
   preload(words: string): Promise<void>;
 }
 
-/** After any word that begins with what stands before it. */
+/** Sorts after any word that begins with the text before it. */
 const AFTER_ALL = 'zzzz';
 
 /**
- * An index that answers alike whatever was asked before. As it comes it looks for words that begin as the one asked
- * does in all parts it happens to have, and fetches only the first that could hold one.
+ * An index whose answers do not depend on earlier searches. Pagefind itself looks for words with
+ * the same beginning in every chunk it happens to have, and fetches only the first that could hold
+ * one.
  */
 export const whole = <Page>(parted: Parted<Page>): Index<Page> => ({
   async search(words) {
@@ -43,17 +44,17 @@ interface Pages<Page> {
   readonly unknown: readonly string[];
 }
 
-/** What a page that lacks one of the words still gets of its score. */
+/** The factor on the score of a page that lacks one of the words. */
 const PARTLY = 0.6;
-/** A page with less than this share of the best one's score is not what was asked for. */
+/** A page scoring less than this share of the best is not shown. */
 const LEAST = 0.1;
 
 /**
- * The pages for a question, best first. The index itself finds only pages that hold every word,
- * and a question in plain words has always one that no page holds; so each word is searched by
- * itself, a rare word counting for more, and a page with more of the words comes before one with
- * fewer. A page that has the question itself among its keywords comes before all: of “how much cement” one word is
- * left, and most pages hold it; of “what can I make” none.
+ * The pages for a question, best first. The index itself finds only pages that hold every word, and
+ * a question in plain words always has one that no page holds. So each word is searched separately,
+ * and rare words count for more. A page with more of the words comes before one with fewer. A page
+ * that has the question itself among its keywords comes first: “how much cement” leaves one word,
+ * which most pages hold, and “what can I make” leaves none.
  */
 export async function findPages<Page extends Text>(
   index: Index<Page>,
@@ -75,7 +76,7 @@ export async function findPages<Page extends Text>(
       const best = hits.reduce((a, b) => (b.score > a.score ? b : a));
       const score =
         hits.reduce((sum, hit) => sum + hit.score, 0) * PARTLY ** (known.length - hits.length);
-      // The excerpt that shows all the words, where there is one.
+      // The excerpt that shows all the words, if there is one.
       return { id, score, data: (excerpts.get(id) ?? best).data, named: named.has(id) };
     })
     .sort((a, b) => Number(b.named) - Number(a.named) || b.score - a.score);
@@ -86,15 +87,18 @@ export async function findPages<Page extends Text>(
   };
 }
 
-/** So many pages stand first, whatever their chapter: whoever asks reads no further. */
+/** This many pages come first, whatever their chapter: few readers look further. */
 const FIRST = 3;
 
-/** The pages found, best first, as they are shown: the best, then the others under their chapters. */
+/**
+ * The pages found, best first, grouped for display: the best ones, then the others under their
+ * chapters.
+ */
 export const groupsOf = <Page>(
   found: readonly Page[],
   chapterOf: (page: Page) => string,
 ): readonly (readonly [head: string, pages: readonly Page[]])[] => {
-  // By hand: a telephone of 2023 has no `Map.groupBy`.
+  // Written out because browsers of 2023 lack `Map.groupBy`.
   const chapters = new Map<string, Page[]>();
   for (const page of found.slice(FIRST)) {
     const chapter = chapterOf(page);
@@ -103,9 +107,9 @@ export const groupsOf = <Page>(
   return [['Most likely', found.slice(0, FIRST)], ...chapters];
 };
 
-/** The pages that have a question, or one that begins with it, among their keywords. */
+/** The pages with a keyword that is the question, or begins with it. */
 async function pagesNamed<Page extends Text>(index: Index<Page>, phrase: string) {
-  // In quotes, its words are found as they follow each other.
+  // Quotation marks ask for the words in sequence.
   const { results } = await index.search(`"${phrase}"`);
   const ids = results.map(async ({ id, data }) => {
     const keywords = (await data()).meta.keywords?.split(',') ?? [];
@@ -116,7 +120,7 @@ async function pagesNamed<Page extends Text>(index: Index<Page>, phrase: string)
   return new Set(await Promise.all(ids));
 }
 
-/** The best hit of each page for any word of a family. */
+/** The best hit of each page for any word of a family of synonyms. */
 async function searchFamily<Page extends Text>(index: Index<Page>, family: readonly string[]) {
   const found = await Promise.all(family.map((word) => searchWord(index, word)));
   const best = new Map<string, Hit<Page>>();
@@ -127,10 +131,13 @@ async function searchFamily<Page extends Text>(index: Index<Page>, family: reado
   return best;
 }
 
-/** So many of the best pages are looked into for the word itself. */
+/** How many of the best pages are checked for the word itself. */
 const LOOKED_INTO = 3;
 
-/** The pages that hold a word: all are looked into where one of the best holds only one that begins alike. */
+/**
+ * The pages that hold a word. If one of the best only holds a word with the same beginning, all
+ * pages are checked.
+ */
 async function searchWord<Page extends Text>(index: Index<Page>, word: string) {
   const { results } = await index.search(word);
   const meant = (hits: typeof results) =>

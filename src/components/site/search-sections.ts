@@ -1,6 +1,6 @@
 import { inBritish, plain } from './search-words.ts';
 
-/** What the index gives back for one page. */
+/** What the index returns for one page. */
 export interface Found {
   readonly url: string;
   readonly excerpt: string;
@@ -10,7 +10,7 @@ export interface Found {
     readonly chapter?: string;
     readonly keywords?: string;
     readonly summary?: string;
-    /** The sections that answer for some words or phrases whatever else is found, as JSON. */
+    /** The sections that answer certain words or phrases, whatever else is found, as JSON. */
     readonly answers?: string;
   };
   readonly anchors: readonly { readonly id: string; readonly text: string }[];
@@ -22,21 +22,26 @@ interface Section {
   readonly excerpt: string;
 }
 
-/** Whether what was found is only the page's list of search words, which is not for reading. */
+/** Whether the excerpt is only the page's list of keywords, which is not meant to be read. */
 export function isKeywords(excerpt: string, { meta }: Found): boolean {
   const text = excerpt.replaceAll(/<\/?mark>|…/g, '');
   const start = text.split(',')[1]?.trim();
   return Boolean(start && meta.keywords?.includes(start));
 }
 
-/** A unit where an excerpt begins, and a number where it ends: what is left of a quantity that was cut. */
+/**
+ * A unit at the beginning of an excerpt, or a number at its end: a quantity that was cut in two.
+ */
 const HALVES =
   /(?<=^… )(?:(?:\(\d[^\s<]*|[^\s<]*[°%/²³·][^\s<]*|(?:[kM]?g|m?L|[cm]?m|lb|oz|in|ft|gal|min|[hds]|[kM]?Pa|psi)[.,;:)]*) )+| [(~±≤≥<]*\d[\d.,–−]*(?= …$)/gu;
 
-/** An excerpt that does not part a number from its unit. */
+/** An excerpt without halves of quantities. */
 export const wholly = (excerpt: string): string => excerpt.replaceAll(HALVES, '');
 
-/** The section named for what was asked, or that with most of its words; the list of search words is none. */
+/**
+ * The section declared for what was asked, else the one with most of its words. The keyword list
+ * does not count.
+ */
 export function bestSection(page: Found, asked: string): Section | undefined {
   const named = namedSection(page, asked);
   if (named) return named;

@@ -1,10 +1,13 @@
 import distance from 'damerau-levenshtein';
 import { wordsOf } from './search-words.ts';
 
-/** So many slips of the finger are read over: none in a short word, which would soon be another. */
+/** How many typing errors are forgiven: none in a short word, which would soon match another. */
 const slipsIn = (word: string) => (word.length < 4 ? 0 : word.length < 8 ? 1 : 2);
 
-/** The word of the handbook nearest to one that it lacks, of two as near the more frequent. `words` has the frequent first. */
+/**
+ * The handbook's word nearest to one it lacks; in a tie, the more frequent. `words` is sorted by
+ * frequency.
+ */
 export function nearest(word: string, words: readonly string[]): string | undefined {
   let [best, least] = [undefined as string | undefined, slipsIn(word) + 1];
   for (const other of words) {
@@ -15,7 +18,10 @@ export function nearest(word: string, words: readonly string[]): string | undefi
   return best;
 }
 
-/** A question with the nearest words of the handbook for those it lacks; nothing where none is near. */
+/**
+ * A question with each unknown word replaced by the nearest one of the handbook; undefined if none
+ * is near.
+ */
 export function respelt(
   asked: string,
   unknown: readonly string[],

@@ -9,7 +9,7 @@ const IDLE = new Set(
   need needs`.split(/\s+/),
 );
 
-/** American spellings, turned into the British ones that the text is written in; sulfur is spelt as chemists do. */
+/** American spellings and the British ones that the text uses; sulfur is spelt as chemists do. */
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/^demold/, 'demould'],
   [/^unmold/, 'demould'],
@@ -28,8 +28,9 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
 ];
 
 /**
- * Units and words that makers use for the same thing; any one of a family stands for all. A word that no page
- * holds is no twin: the index answers it with pages whose words begin alike. It is a keyword of its page.
+ * Synonyms among units and makers' words; any member of a family stands for all. Do not add a word
+ * that no page holds: the index would answer it with pages whose words begin alike. Make it a
+ * keyword of its page instead.
  */
 const FAMILIES: readonly (readonly string[])[] = [
   ['gallon', 'gallons', 'gal'],
@@ -55,14 +56,14 @@ const FAMILIES: readonly (readonly string[])[] = [
   ['efflorescence', 'crust'],
   ['suds', 'lather'],
   ['dose', 'dosage'],
-  // The unit, or what reads it.
+  // The unit, or the instrument that measures.
   ['metre', 'metres', 'meter', 'meters'],
 ];
 
 export const inBritish = (word: string) =>
   SPELLINGS.reduce((text, [american, british]) => text.replace(american, british), word);
 
-/** What was asked in small letters, word by word. */
+/** The question in lower case, as words. */
 export const plain = (asked: string): readonly string[] =>
   asked
     .toLowerCase()
@@ -72,8 +73,8 @@ export const plain = (asked: string): readonly string[] =>
     .filter(Boolean);
 
 /**
- * The words of a question that say what it is about, each with the words that mean the same. A
- * number counts only where there is nothing else: pages hold too many of them.
+ * The significant words of a question, each with its synonyms. A number counts only if there is
+ * nothing else: too many pages hold it.
  */
 export function wordsOf(asked: string): readonly (readonly string[])[] {
   const all = plain(asked);
@@ -86,13 +87,17 @@ export function wordsOf(asked: string): readonly (readonly string[])[] {
   });
 }
 
-/** The last letter a word shares with its relations, doubled or not, and what it may end in beyond. */
+/**
+ * The last letter a word shares with its inflections, doubled or not, and the endings that may
+ * follow.
+ */
 const ENDING =
   /^(.)(\1?(e?s|e?d|en|i?ers?|i?est|ors?|ures?|ings?|y|ly|ies|ied|i?al|ally|ate[ds]?|ating|ations?|ions?|ity|i?ties|ments?|ness|ful|[ai]ble|[ai]bility|ive|ic|an[ct]e?|en[ct]e?)|e)?$/;
 
 /**
- * Whether a word that the index found is the one asked for, begins with it, or differs from it in its ending.
- * The index answers a word it does not know with one that only begins alike: with “per” for “perlite”.
+ * Whether a word from the index is the one asked for, begins with it, or differs from it only in
+ * its ending. The index answers an unknown word with one that merely begins alike: “per” for
+ * “perlite”.
  */
 export function isMeant(word: string, found: string): boolean {
   const bare = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');

@@ -5,13 +5,13 @@ interface Opened extends Parted<Found> {
   options(options: {
     readonly baseUrl: string;
     readonly excerptLength: number;
-    /** Where an excerpt is cut. */
+    /** What marks where an excerpt is cut. */
     readonly excerptEllipsis: string;
   }): Promise<void>;
 }
 
 const MOST = 12;
-/** How long the letters must rest, in ms, before they are searched. */
+/** Debounce in ms before a search. */
 const REST = 120;
 const COMPOSING = 229;
 let index: Promise<Index<Found>> | undefined;
@@ -25,7 +25,7 @@ export function search(dialog: HTMLDialogElement, input: HTMLInputElement, base:
   input.dispatchEvent(new Event('input'));
 }
 
-/** A browser never asks again for a module it could not fetch, unless the address is another. */
+/** A browser never retries a failed module import, unless its address is different. */
 let failures = 0;
 
 async function fetchIndex(base: string): Promise<Index<Found>> {
@@ -35,7 +35,7 @@ async function fetchIndex(base: string): Promise<Index<Found>> {
   return whole(loaded);
 }
 
-/** One promise for all: letters typed while the index is fetched are searched in their order. */
+/** One shared promise, so that letters typed while the index loads are searched in order. */
 function load(base: string): Promise<Index<Found>> {
   index ??= fetchIndex(base).catch((error: unknown) => {
     index = undefined;
@@ -45,7 +45,10 @@ function load(base: string): Promise<Index<Found>> {
   return index;
 }
 
-/** The pages for a question, and the question as it was read: a word that no page holds may be a slip of the finger. */
+/**
+ * The pages for a question, and the question as it was read: a word that no page holds may be a
+ * typing error.
+ */
 async function answer(index: Index<Found>, words: string, base: string) {
   const found = await findPages(index, words);
   const asked = found.unknown.length > 0 && (await readOver(words, found.unknown, base));
@@ -54,7 +57,7 @@ async function answer(index: Index<Found>, words: string, base: string) {
     : { ...found, asked: words };
 }
 
-/** The question without its slips, where what that takes can be fetched. */
+/** The question with its typing errors corrected, if the word list can be fetched. */
 async function readOver(words: string, unknown: readonly string[], base: string) {
   try {
     const [{ respelt }, all] = await Promise.all([import('./search-spelling.ts'), allWords(base)]);
@@ -65,7 +68,7 @@ async function readOver(words: string, unknown: readonly string[], base: string)
 }
 
 let known: Promise<readonly string[]> | undefined;
-/** Every word of the handbook, the frequent first. */
+/** Every word of the handbook, the most frequent first. */
 function allWords(base: string): Promise<readonly string[]> {
   known ??= fetch(`${base}pagefind/words.json`)
     .then((response) => response.json())
@@ -85,7 +88,7 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
   const choose = (next: number) => {
     const all = options();
     if (all.length === 0) return;
-    // What is chosen as the letters are typed leaves their field in sight.
+    // Selecting a result while typing must leave the search field visible.
     const moved = at >= 0;
     at = (next + all.length) % all.length;
     for (const [i, option] of all.entries()) option.ariaSelected = String(i === at);
@@ -100,7 +103,7 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
     input.removeAttribute('aria-activedescendant');
   };
 
-  /** Says why there is nothing to choose from, and where to go instead. */
+  /** Says why there are no results, and where to go instead. */
   const fail = (why: string) => {
     clear(`${why} `);
     const chapters = document.createElement('a');
@@ -145,25 +148,26 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
       ArrowDown: () => choose(at + 1),
       ArrowUp: () => choose(at - 1),
       Enter: () => options()[at]?.click(),
-      // A search field would only empty itself.
+      // The search field by itself would only clear its text.
       Escape: () => {
         input.blur();
         dialog.close();
       },
     };
     const move = moves[event.key];
-    // What chooses a word that is still being composed chooses no page. Safari ends that before the key, and gives it this code.
+    // A key that confirms an IME composition must not choose a page. Safari ends the composition
+    // before the key event, and gives it this code.
     if (!move || event.isComposing || event.keyCode === COMPOSING) return;
     event.preventDefault();
     move();
   });
   dialog.addEventListener('click', (event) => {
-    // A link to the page we are on only moves within it.
+    // A link to the current page only moves within it.
     if (event.target === dialog || (event.target as Element).closest('a')) dialog.close();
   });
 }
 
-/** The pages found, each group under its head. */
+/** The pages found, each group under its heading. */
 function grouped(found: readonly Found[], asked: string): HTMLElement[] {
   let n = 0;
   return groupsOf(found, chapterOf).map(([name, pages]) => {

@@ -11,11 +11,14 @@ function remember(key: string, value: string): void {
   try {
     store?.setItem(key, value);
   } catch {
-    // Not remembered; it still holds on this page.
+    // Not stored; it still applies on this page.
   }
 }
 
-/** Amounts in the text say first what the reader reads in: `600 kg/m³ (37.5 lb/ft³)`, or turned round. */
+/**
+ * Puts the reader's own units first in amounts in the text: `600 kg/m³ (37.5 lb/ft³)`, or the
+ * reverse.
+ */
 function turnAmounts(units: string): void {
   for (const amount of document.querySelectorAll<HTMLElement>('.amount')) {
     if ((amount.dataset.first ?? 'metric') === units) continue;
@@ -24,12 +27,12 @@ function turnAmounts(units: string): void {
   }
 }
 
-/** A page that Back brings as it was left may be of before what another was told. */
+/** A page restored from the back/forward cache may have missed changes made elsewhere. */
 function onReturn(look: () => void): void {
   addEventListener('pageshow', ({ persisted }) => persisted && look());
 }
 
-/** Metric or US customary, for every worksheet on the site. */
+/** Metric or US customary units, for every worksheet on the site. */
 function unitSwitch(turn: HTMLButtonElement): void {
   const read = (stored?: string | null) => (stored === 'us' ? 'us' : 'metric');
   let units = read(store?.getItem('suds.units'));
@@ -40,7 +43,7 @@ function unitSwitch(turn: HTMLButtonElement): void {
   turn.addEventListener('click', () => {
     units = units === 'us' ? 'metric' : 'us';
     remember('suds.units', units);
-    // The worksheets listen for changes made in other tabs; this tells them of one made here.
+    // The worksheets listen for changes in other tabs; this tells them of one in this tab.
     dispatchEvent(new StorageEvent('storage', { key: 'suds.units', newValue: units }));
   });
   addEventListener('storage', ({ key, newValue }) => {
@@ -55,7 +58,7 @@ function unitSwitch(turn: HTMLButtonElement): void {
   show();
 }
 
-/** Light or dark: the system's choice until the reader turns it. */
+/** Light or dark: the system's setting until the reader changes it. */
 function themeSwitch(turn: HTMLButtonElement): void {
   const root = document.documentElement;
   const dark = () =>
@@ -79,25 +82,27 @@ function themeSwitch(turn: HTMLButtonElement): void {
   show();
 }
 
-/** Ctrl+K opens the search, from a field too: a letter alone would be pressed by speech. */
+/**
+ * Ctrl+K opens the search, even from a field. A single letter would be triggered by speech input.
+ */
 function searchButton(open: HTMLButtonElement): void {
   const dialog = document.querySelector<HTMLDialogElement>('#search')!;
   const input = dialog.querySelector('input')!;
   const show = async () => {
-    // At once: what is typed before that which searches has arrived is searched by it.
+    // Open at once: what is typed before the search script arrives is searched when it does.
     dialog.showModal();
     input.select();
     try {
       (await arrived(import('./search.ts'))).search(dialog, input, base);
     } catch {
-      // It is said on the page, which the dialog would cover.
+      // The notice is on the page, which the dialog would cover.
       dialog.close();
     }
   };
   open.addEventListener('click', show);
   addEventListener('keydown', (event) => {
     const { ctrlKey, metaKey, altKey, shiftKey } = event;
-    // With Caps Lock it is a K.
+    // With Caps Lock the key is K.
     if (!/^k$/i.test(event.key) || !(ctrlKey || metaKey) || altKey || shiftKey) return;
     if (document.querySelector('dialog[open]')) return;
     event.preventDefault();
@@ -105,14 +110,14 @@ function searchButton(open: HTMLButtonElement): void {
   });
 }
 
-/** Keeps the whole handbook for use without a network, and says when a newer one is ready. */
+/** Stores the whole handbook for offline use, and says when a newer version is ready. */
 async function offline(): Promise<void> {
   if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
   let hadOne = Boolean(navigator.serviceWorker.controller);
   const registration = await navigator.serviceWorker.register(`${base}sw.js`, { scope: base });
   const offer = (waiting: ServiceWorker | null) => {
     if (!waiting || !navigator.serviceWorker.controller) return;
-    // Its file goes with this version, and a page that stays may need it.
+    // This file belongs to the present version, and a page that stays open may need it.
     import('./save-batch.ts').catch(() => {});
     notify('update', 'A newer version of this handbook is ready. What you entered stays.', [
       { label: 'Use it now', run: () => waiting.postMessage({ type: 'SKIP_WAITING' }) },
@@ -126,7 +131,7 @@ async function offline(): Promise<void> {
     });
   });
   navigator.serviceWorker.addEventListener('controllerchange', () => {
-    // The first worker takes over a page that is already the newest.
+    // The first worker takes control of a page that is already current.
     if (!hadOne) hadOne = true;
     else if (!isUnstored()) location.reload();
     else
@@ -140,7 +145,7 @@ async function offline(): Promise<void> {
   });
 }
 
-// What print.css opens where a browser lets the inside of a fold be styled.
+// For browsers that cannot style the inside of a <details>: opens what print.css opens in others.
 if (!CSS.supports('selector(::details-content)'))
   addEventListener('beforeprint', () => {
     for (const fold of document.querySelectorAll<HTMLDetailsElement>(
@@ -158,11 +163,11 @@ if (theme) themeSwitch(theme);
 if (search) searchButton(search);
 if (save) saveButton(save);
 offline().catch(() => {
-  // No worker (private window, plain http): the site works, with a network.
+  // No worker (private window, plain HTTP): the site works, with a network.
 });
 
-// Boot.js says so where this has not come after a while, or a script has failed. Where there are parts to wake, what
-// wakes them, which comes behind this, says that all is there.
+// boot.js says so if this script is late, or if a script has failed. If the page has parts to wake,
+// the script that wakes them comes after this one and reports that everything is there.
 if (!document.querySelector('[data-island]')) {
   document.body.dataset.came = '';
   document.querySelector('#notices > p')?.remove();

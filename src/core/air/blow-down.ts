@@ -16,8 +16,8 @@ export interface BlowDown {
   /** Discharge coefficient times area of the opening, m². */
   readonly effectiveArea: number;
   /**
-   * `isothermal`: slow, the walls keep the air warm. `adiabatic`: fast, the air cools as it expands.
-   * A real vessel lies between.
+   * `isothermal`: slow, the walls keep the air warm. `adiabatic`: fast, the air cools as it
+   * expands. A real vessel lies between.
    */
   readonly walls: 'isothermal' | 'adiabatic';
   readonly gas?: Gas;
@@ -34,7 +34,8 @@ export interface BlowDown {
  * integral is smooth to the very end and is summed by Simpson's rule.
  *
  * @param to absolute pressure to fall to, Pa, from `ambient` to `start`
- * @returns time, s. Finite even to `ambient`. Range: an ideal gas, a still vessel; none is published.
+ * @returns time, s. Finite even to `ambient`. Range: an ideal gas, a still vessel; none is
+ *   published.
  * @throws {DomainError} `to` outside ambient to start; volume, temperature, area not positive
  * @source compressible-flow-wiki choked mass flow, integrated over the vessel's mass balance
  */

@@ -3,9 +3,12 @@ import { type Note, outsideRange } from '../note.ts';
 import { ICE_POINT } from '../quantity/constants.ts';
 import { DRY_AIR_GAS_CONSTANT, SEA_LEVEL_PRESSURE } from './moist.ts';
 
-/** Ratio of the heat capacities of air, the value every formula below is quoted with. @source common-practice */
+/**
+ * Ratio of the heat capacities of air, the value every formula below is quoted with.
+ * @source common-practice
+ */
 export const AIR_GAMMA = 1.4;
-/** A state of dry air: what a volume of it must be told with to mean a mass. */
+/** A state of dry air: what turns a volume of it into a mass. */
 export interface AirState {
   /** Absolute pressure, Pa. */
   readonly pressure: number;
@@ -46,8 +49,8 @@ export interface RoomAirDensity {
 }
 
 /**
- * How heavy is the air of the workshop, moisture and all? The balance-maker's shortcut; `moist.ts` has
- * the longer way for any air.
+ * How heavy is the air of the workshop, moisture and all? The balance-maker's shortcut; `moist.ts`
+ * has the longer way for any air.
  *
  * ρ = [0.34844 p − h (0.252 t − 2.0582)]/(273.15 + t), p in hPa, t in °C, h as a fraction.
  *
@@ -82,7 +85,7 @@ export function roomAirDensity({
  * @param volume at state `from`, m³ (or m³/s)
  * @param from absolute pressure in Pa and temperature in K
  * @param to absolute pressure in Pa and temperature in K
- * @returns volume at state `to`, m³ (or m³/s). An ideal gas; moisture is not reckoned with.
+ * @returns volume at state `to`, m³ (or m³/s). An ideal gas; moisture is not included.
  *   No range is published.
  * @throws {DomainError} a negative volume, a pressure or temperature that is not positive
  * @source compressed-air-states
@@ -102,7 +105,7 @@ export function airVolume({
   return (volume * from.pressure * to.temperature) / (to.pressure * from.temperature);
 }
 
-/** Refuses a state no gas can be in. */
+/** Refuses an impossible state of a gas. */
 function checkState({ pressure, temperature }: AirState): void {
   demand('pressure', pressure, 'pressure', { min: 0, aboveMin: true });
   demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });

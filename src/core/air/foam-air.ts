@@ -8,14 +8,13 @@ export const FOAM_AIR: AirState = { pressure: SEA_LEVEL_PRESSURE, temperature: 2
 /**
  * How much free air does a foam take? Free air = V (1 − 1/E) p Tfree/(pfree T).
  *
- * A litre of foam of expansion 15 holds 0.93 L of gas at the pressure around it. All of it is taken for
- * air: the vapour that the liquid gives off is left out, so that the answer is 2.3 % too much at 20 °C and
- * 4.2 % at 30 °C. So are the few hundred pascals, 0.3 %, by which bubbles are above the pressure around.
- *
+ * A litre of foam of expansion 15 holds 0.93 L of gas at the pressure around it. All of it is taken
+ * to be air. The vapour from the liquid is left out, which makes the answer 2.3 % too large at 20
+ * °C and 4.2 % at 30 °C. So is the excess pressure in the bubbles, a few hundred pascals or 0.3 %.
  * @param foamVolume m³
  * @param expansion volume of foam over volume of the solution in it, above 1
  * @param air state of the air in the foam, default `FOAM_AIR`
- * @param free the state free air is told at, default `FREE_AIR`
+ * @param free the state free air is stated at, default `FREE_AIR`
  * @returns free air, m³. No range is published: a volume balance of an ideal gas.
  * @throws {DomainError} a negative foam volume, an expansion not above 1, an impossible state
  * @source imo-foam-test 3.7.2, expansion

@@ -43,9 +43,9 @@ export function vapourPressure({ temperature, relativeHumidity }: Air): number {
 }
 
 /**
- * Water per mass of dry air, kg/kg: 0.621945·e/(p − e).
- * `vapourPressure` e and `pressure` p in Pa. An ideal-gas relation: no enhancement factor, 0.5 % low
- * against the printed table at room temperature. No range is published.
+ * Water per mass of dry air, kg/kg: 0.621945·e/(p − e). `vapourPressure` e and `pressure` p in Pa.
+ * An ideal-gas relation: no enhancement factor, 0.5 % low against the printed table at room
+ * temperature. No range is published.
  * @throws {DomainError} when e is negative or not below p.
  * @source ashrae-2017 chapter 1, equation 20
  */
@@ -64,8 +64,8 @@ export function humidityRatio(of: {
 
 /**
  * Enthalpy of moist air per mass of dry air, J/kg: 1006·t + W·(2.501e6 + 1860·t), t in °C.
- * `temperature` K, `humidityRatio` kg/kg. No range is published; kept to that of the saturation fit it goes
- * with, −100…200 °C.
+ * `temperature` K, `humidityRatio` kg/kg. No range is published; kept to that of the saturation fit
+ * it goes with, −100…200 °C.
  * @throws {DomainError} for a negative humidity ratio, or a temperature outside that range.
  * @source ashrae-2017 chapter 1, equation 30
  */
@@ -133,20 +133,21 @@ function psychrometer(temperature: number, wetBulb: number, pressure: number): n
     : ((2830 - 0.24 * w) * saturated - 1.006 * (t - w)) / (2830 + 1.86 * t - 2.1 * w);
 }
 
-/** How near the search for a wet bulb comes, K. */
+/** Tolerance of the search for a wet bulb, K. */
 const SEARCH_END = 1e-9;
 
 /**
- * Wet-bulb temperature of air, K: how cold a wet surface in shade and wind can get.
- * Air as in `Air`. Found by bisection on the relation above; valid −100…200 °C.
- * @throws {DomainError} for a humidity outside 0…1, or air that cannot hold its vapour at its pressure.
+ * Wet-bulb temperature of air, K: the lowest that a wet surface in shade and wind can reach. Air as
+ * in `Air`. Found by bisection on the relation above; valid −100…200 °C.
+ * @throws {DomainError} for a humidity outside 0…1, or air that cannot hold its vapour at its
+ *   pressure.
  * @source ashrae-2017 chapter 1, equations 33 and 35
  */
 export function wetBulb(air: Air): number {
   const { temperature, pressure = SEA_LEVEL_PRESSURE } = air;
   const wanted = humidityRatio({ vapourPressure: vapourPressure(air), pressure });
   let low: number = SATURATION_RANGE.min;
-  // A wet surface cannot be warmer than water boils.
+  // A wet surface cannot be hotter than the boiling point.
   let high = Math.min(temperature, dewPoint({ vapourPressure: pressure * (1 - 1e-9) }));
   while (high - low > SEARCH_END) {
     const middle = (low + high) / 2;

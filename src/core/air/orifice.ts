@@ -2,17 +2,23 @@ import { demand } from '../domain-error.ts';
 import { AIR_GAMMA, dryAirDensity, FREE_AIR } from './density.ts';
 import { DRY_AIR_GAS_CONSTANT } from './moist.ts';
 
-/** Discharge coefficient of a sharp-edged hole at small pressure drop. @source common-practice (from memory: 0.60–0.62) */
+/**
+ * Discharge coefficient of a sharp-edged hole at small pressure drop.
+ * @source common-practice (from memory: 0.60–0.62)
+ */
 export const SHARP_EDGED = 0.61;
 /**
- * The same with hardly any pressure behind it. Between the two it rises all the way, choked or not, for the jet
- * narrows behind the edge, and less so the lower the pressure there. @source perry-1949, cunningham-1951 (from memory: 0.84–0.85)
+ * The same when the downstream pressure is close to zero. Between the two it rises steadily, choked
+ * or not: the jet contracts behind the edge, and less so the lower the pressure there.
+ * @source perry-1949, cunningham-1951 (from memory: 0.84–0.85)
  */
 export const SHARP_CHOKED = 0.85;
-/** Discharge coefficient of a well-rounded nozzle. @source common-practice (from memory: 0.95–0.99) */
+/**
+ * Discharge coefficient of a well-rounded nozzle. @source common-practice (from memory: 0.95–0.99)
+ */
 export const ROUNDED = 0.97;
 
-/** A gas by its two constants; air when left out. */
+/** A gas by its two constants; air if they are omitted. */
 export interface Gas {
   /** Ratio of heat capacities, default `AIR_GAMMA`. */
   readonly gamma?: number;
@@ -51,18 +57,19 @@ export interface OrificeFlow {
 /**
  * How much air goes through an orifice, a jet or a needle valve?
  *
- * Choked, p₂/p₁ at or below (2/(γ + 1))^(γ/(γ − 1)):
- * ṁ = Cd A p₁/√T₁ √[(γ/R) (2/(γ + 1))^((γ + 1)/(γ − 1))]. Not choked, with r = p₂/p₁:
- * ṁ = Cd A p₁/√(R T₁) √[2γ/(γ − 1) (r^(2/γ) − r^((γ + 1)/γ))].
- * One Cd stands for all pressures, as it does for a rounded entry; of a sharp edge it rises from `SHARP_EDGED` to
- * `SHARP_CHOKED`, so that choked it still feels what is behind it.
- * A needle valve is an orifice whose Cd A nobody knows: find it once from `effectiveArea`.
+ * Choked, p₂/p₁ at or below (2/(γ + 1))^(γ/(γ − 1)): ṁ = Cd A p₁/√T₁ √[(γ/R) (2/(γ + 1))^((γ +
+ * 1)/(γ − 1))]. Not choked, with r = p₂/p₁: ṁ = Cd A p₁/√(R T₁) √[2γ/(γ − 1) (r^(2/γ) − r^((γ +
+ * 1)/γ))].
  *
+ * One Cd is used for all pressures, as is right for a rounded entry. That of a sharp edge rises
+ * from `SHARP_EDGED` to `SHARP_CHOKED`, so its flow depends on the pressure behind it even when
+ * choked. A needle valve is an orifice of unknown Cd A: find it once from `effectiveArea`.
  * @param upstream absolute pressure before it, Pa
  * @param downstream absolute pressure after it, Pa
  * @param temperature of the gas before it, K
  * @param area of the opening, m²
- * @param dischargeCoefficient what share of the ideal flow passes, 0–1: see `SHARP_EDGED`, `SHARP_CHOKED`, `ROUNDED`
+ * @param dischargeCoefficient what share of the ideal flow passes, 0–1: see `SHARP_EDGED`,
+ *   `SHARP_CHOKED`, `ROUNDED`
  * @param gas its γ and R, air when left out
  * @returns mass flow in kg/s, whether it is choked, and the state in the throat. Range: an ideal
  *   gas from a vessel much wider than the opening; no range is published.
@@ -90,7 +97,7 @@ export function orificeFlow(passage: {
   demand('gasConstant', gasConstant, 'specificHeat', above);
   const critical = criticalRatio({ gamma });
   const choked = downstream / upstream <= critical;
-  // At the critical ratio the two formulas are one, so the throat's own ratio serves for both.
+  // At the critical ratio the two formulas agree, so the throat's own ratio serves for both.
   const ratio = choked ? critical : downstream / upstream;
   const speed = ((2 * gamma) / (gamma - 1)) * (ratio ** (2 / gamma) - ratio ** (1 + 1 / gamma));
   const ideal = (area * upstream * Math.sqrt(speed)) / Math.sqrt(gasConstant * temperature);
@@ -114,7 +121,8 @@ export function orificeFlow(passage: {
  * @param temperature of the gas before it, K
  * @param gas its γ and R, air when left out
  * @returns discharge coefficient times area, m². Over a known Cd it is the area itself.
- * @throws {DomainError} a negative flow (named in m³/s of free air), downstream not below upstream, or as `orificeFlow`
+ * @throws {DomainError} a negative flow (named in m³/s of free air), downstream not below upstream,
+ *   or as `orificeFlow`
  * @source compressible-flow-wiki choked mass flow
  */
 export function effectiveArea({
@@ -127,7 +135,7 @@ export function effectiveArea({
   readonly temperature: number;
   readonly gas?: Gas;
 }): number {
-  // No unit of mass a second is at hand: it is refused as the free air it would be.
+  // No kind of quantity for mass flow exists, so refuse it as the corresponding flow of free air.
   demand('massFlow', massFlow / dryAirDensity(FREE_AIR), 'flow', { min: 0 });
   const { upstream, downstream } = passage;
   demand('downstream', downstream, 'pressure', { min: 0, max: upstream, belowMax: true });

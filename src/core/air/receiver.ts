@@ -2,7 +2,10 @@ import { demand } from '../domain-error.ts';
 import { ICE_POINT } from '../quantity/constants.ts';
 import { AIR_GAMMA, type AirState, airVolume, FREE_AIR } from './density.ts';
 
-/** Air in a receiver that has stood in a workshop, K: 20 °C. Common practice, no source. @source common-practice */
+/**
+ * Air in a receiver that has stood in a workshop, K: 20 °C. Common practice, no source.
+ * @source common-practice
+ */
 const RECEIVER_TEMPERATURE = ICE_POINT + 20;
 
 export interface ReceiverCharge {
@@ -14,14 +17,14 @@ export interface ReceiverCharge {
   readonly low: number;
   /** Temperature of the air in it, K; `RECEIVER_TEMPERATURE` when left out. */
   readonly temperature?: number;
-  /** The state free air is told at, `FREE_AIR` when left out. */
+  /** The state that free air is stated at, `FREE_AIR` if omitted. */
   readonly free?: AirState;
 }
 
 export interface ReceiverContents {
   /** Free air given by a slow draw, the air in the vessel staying at its temperature, m³. */
   readonly slow: number;
-  /** Free air given by a draw so fast that no heat gets in before the low pressure is reached, m³. */
+  /** Free air from a draw so fast that no heat enters before the low pressure is reached, m³. */
   readonly fast: number;
 }
 
@@ -29,8 +32,7 @@ export interface ReceiverContents {
  * How much free air does a receiver give between two pressures?
  *
  * Slow: V (high − low)/pfree × Tfree/T. Fast: V high/pfree × Tfree/T [1 − (low/high)^(1/γ)], since
- * the air left behind is cold; what it still holds comes when it has warmed up again.
- *
+ * the air left behind is cold; the rest becomes available as it warms up again.
  * @returns free air, m³: a real draw lies between the two. An ideal gas. Pressures are absolute:
  *   gauge plus the atmosphere. No range is published.
  * @throws {DomainError} a vessel not positive, low below 0, high not above low

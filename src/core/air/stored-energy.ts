@@ -1,23 +1,33 @@
 import { demand } from '../domain-error.ts';
 import { AIR_GAMMA } from './density.ts';
 
-/** Ambient pressure the pressure-test standard reckons with, Pa. @source asme-pcc-2 Appendix 501-II */
+/** Ambient pressure used by the pressure-test standard, Pa. @source asme-pcc-2 Appendix 501-II */
 export const PCC2_AMBIENT = 101_000;
 /** Energy of a kilogram of TNT in that standard, J. @source asme-pcc-2 eq. II-3 */
 export const TNT_ENERGY = 4_266_920;
 /** Another figure in use for the same, J. @source uc-berkeley-stored-energy */
 export const TNT_ENERGY_BERKELEY = 4_620_000;
-/** Stored energy above which a vessel is called highly hazardous there, J. @source uc-berkeley-stored-energy */
+/**
+ * Stored energy above which a vessel is called highly hazardous there, J.
+ * @source uc-berkeley-stored-energy
+ */
 export const HIGH_HAZARD_ENERGY = 100_000;
-/** Scaled distance that keeps people whole, m/kg^(1/3). @source asme-pcc-2 eq. III-1 */
+/** Scaled distance at which people are unhurt, m/kg^(1/3). @source asme-pcc-2 eq. III-1 */
 const SCALED_DISTANCE = 20;
-/** Gauge pressure × volume above which a simple vessel must meet the European essential safety requirements, J (50 bar·L, read second-hand). @source spvd-2014-29 */
+/**
+ * Gauge pressure × volume above which a simple vessel must meet the European essential safety
+ * requirements, J (50 bar·L, read second-hand).
+ * @source spvd-2014-29
+ */
 export const ESSENTIAL_REQUIREMENTS = 5000;
 
 export interface StoredEnergy {
-  /** If it bursts and the air expands without heat, as the pressure-test standard has it, J. */
+  /** Energy of an adiabatic expansion in a burst, as in the pressure-test standard, J. */
   readonly isentropic: number;
-  /** Work beyond pushing the ambient air back, heat let in, J: below some 5.7 bar gauge less than the first, which counts that push. */
+  /**
+   * Work of an isothermal expansion beyond displacing the ambient air, J. Below some 5.7 bar gauge
+   * it is less than the isentropic energy, which includes that displacement.
+   */
   readonly isothermal: number;
   /** Energy to raise the pressure at constant volume, J: the highest of the three up to 25 bar. */
   readonly brode: number;
@@ -28,11 +38,10 @@ export interface StoredEnergy {
 }
 
 /**
- * What is in the vessel that would come out at once if it burst?
+ * How much energy is released at once if the vessel bursts?
  *
  * Isentropic, γ 1.4: E = 2.5 p V [1 − (pₐ/p)^0.286]. Isothermal: E = p V [ln(p/pₐ) − 1 + pₐ/p].
  * Brode: E = (p − pₐ) V/(γ − 1). TNT: isentropic/4 266 920 J/kg.
- *
  * @param vessel volume, m³
  * @param pressure absolute, Pa: gauge plus ambient
  * @param ambient absolute, Pa, default `PCC2_AMBIENT`
@@ -75,11 +84,10 @@ export interface TestDistance {
 }
 
 /**
- * How far must people be when a vessel is pressure-tested with air?
+ * How far away must people be when a vessel is pressure-tested with air?
  *
- * R = Rs (2 TNT)^(1/3) with Rs = 20 m/kg^(1/3), and no less than 30 m up to 135.5 MJ or 60 m up to
- * 271 MJ. It is a distance for testing, not for using a vessel that has been tested.
- *
+ * R = Rs (2 TNT)^(1/3) with Rs = 20 m/kg^(1/3), and at least 30 m up to 135.5 MJ or 60 m up to 271
+ * MJ. It is a distance for testing, not for using a vessel that has been tested.
  * @param isentropic stored energy, J, from `storedEnergy`
  * @returns distances, m. Range: to 271 MJ.
  * @throws {DomainError} a negative energy

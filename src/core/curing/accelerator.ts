@@ -4,28 +4,40 @@ import { FAHRENHEIT_DEGREE } from '../quantity/constants.ts';
 import { demandNotNegative } from './bounds.ts';
 import { thirdRuleFactor } from './third-rule.ts';
 
-/** Most calcium chloride a mix may have, as a share of the cement. @source concrete-construction-accelerators */
+/**
+ * Most calcium chloride a mix may have, as a share of the cement.
+ * @source concrete-construction-accelerators
+ */
 export const CHLORIDE_LIMIT = 0.02;
 
-/** Warmth that quickens set as much as anhydrous calcium chloride, K per share of the cement: 11 °F a per cent. @source jove-16919 */
+/**
+ * Warming that shortens set as much as anhydrous calcium chloride, K per share of the cement: 11 °F
+ * per per cent.
+ * @source jove-16919
+ */
 export const CHLORIDE_WARMTH = (11 * FAHRENHEIT_DEGREE) / 0.01;
 
-/** Shortest the limit dose was seen to make set, as a share of the plain time: two thirds off. @source rapp-1934 */
+/**
+ * Shortest the limit dose was seen to make set, as a share of the plain time: two thirds off.
+ * @source rapp-1934
+ */
 const CHLORIDE_SHORTEST = 1 / 3;
 
 export interface ChlorideSet {
-  /** Dose as degrees of warmth, K. */
+  /** The dose as an equivalent warming, K. */
   readonly warmth: number;
-  /** Set as a share of the plain set: by the warmth, and the most that was seen at this dose. */
+  /**
+   * Set as a share of the plain set: from the warming, and the largest reduction seen at this dose.
+   */
   readonly factor: number;
   readonly shortest: number;
 }
 
 /**
- * What calcium chloride does to set: the dose's worth in warmth by the rule of a third, and the
- * shortest seen, in a straight line from none to the limit dose.
- * `dose` anhydrous, share of the cement's mass, 0…0.02; `steel` whether steel of any kind is or will be
- * in the part. A product's own sheet decides. Range: doses up to CHLORIDE_LIMIT.
+ * What calcium chloride does to set: the dose's equivalent warming by the rule of a third; and the
+ * shortest set observed, on a straight line from none to the limit dose. `dose`: anhydrous, share
+ * of the cement's mass, 0…0.02; `steel`: whether steel of any kind is or will be in the part. A
+ * product's own sheet decides. Range: doses up to CHLORIDE_LIMIT.
  * @throws {DomainError} for a dose outside 0…2 %, and for any dose at all with steel ('steel').
  * @source jove-16919 for the warmth
  * @source rapp-1934 for the shortest
@@ -44,10 +56,11 @@ export function chlorideSet(of: { readonly dose: number; readonly steel: boolean
 }
 
 /**
- * Set under another accelerator, as a share of the plain set: a straight line from 1 at no dose to what
- * the product's sheet claims at its highest. `dose`, `lowest` and `highest` share of the cement's mass;
- * `claimed` share of the plain set left at the highest. The sheet is the source; a straight line is
- * ours. No range is published; a dose below the sheet's lowest carries the note 'outside-range'.
+ * Set with another accelerator, as a share of the plain set: a straight line from 1 at no dose to
+ * the value that the product's sheet claims at its highest dose. `dose`, `lowest` and `highest`:
+ * share of the cement's mass; `claimed`: share of the plain set left at the highest. The sheet is
+ * the source; the straight line is ours. No range is published; a dose below the sheet's lowest
+ * carries the note 'outside-range'.
  * @throws {DomainError} for a dose above the sheet's highest, or a claim outside 0…1.
  * @source common-practice
  */

@@ -3,20 +3,22 @@ import type { Band, Growing } from './strength-growth.ts';
 
 /** What is known of how a part ages. */
 export interface Ageing {
-  /** Adjusted age that a second brings, at the least and at the most. */
+  /** The smallest and largest adjusted age per second. */
   readonly slow: number;
   readonly fast: number;
-  /** A time after casting, s, and the adjusted age it has then, s: nought and nought where none is known. */
+  /** A time after casting, s, and its adjusted age, s; both zero if none is known. */
   readonly time: number;
   readonly age: number;
 }
 
 /**
- * Between which adjusted ages, s, may a part be at a time after casting? As young as the slower pace or
- * the known age allows, and as old: max(t·slow, age + (t − time)·slow) to min(t·fast, age + (t − time)·fast),
- * the paces changed about before the known time. No range is published: it holds for whatever the paces hold for.
+ * Between which adjusted ages, s, can a part be at a time after casting? Both the paces and the
+ * known age limit it: max(t·slow, age + (t − time)·slow) to min(t·fast, age + (t − time)·fast).
+ * Before the known time the paces of the second terms are swapped. No range is published: it holds
+ * wherever the paces hold.
  * @param of how it ages; `at` the time, s
- * @throws {DomainError} for a time or a pace below 0, a `fast` below `slow`, or an age the paces cannot bring about
+ * @throws {DomainError} for a time or a pace below 0, a `fast` below `slow`, or an age the paces
+ *   cannot bring about
  * @source none: the bounds of a sum
  */
 export function ageBetween(of: Ageing & { readonly at: number }): Band {
@@ -34,9 +36,10 @@ export function ageBetween(of: Ageing & { readonly at: number }): Band {
 }
 
 /**
- * Of a strength known at one time after casting, between which adjusted ages, s, does it grow least by
- * another, and most? Least: as old as may be at the earlier, and the slower pace from then on. Back before the
- * known time the part is weakest where most has grown since. Range as `ageBetween`.
+ * For a strength known at one time after casting, between which adjusted ages, s, does it grow
+ * least by another time, and most? Least: as old as possible at the earlier time, and at the slower
+ * pace from then on. Before the known time the part is weakest where most growth has happened
+ * since. Range as `ageBetween`.
  * @param of how it ages; `from` when the strength is known and `to` when it is asked for, s
  * @throws {DomainError} as `ageBetween`
  * @source none: the bounds of a sum

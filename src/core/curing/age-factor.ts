@@ -7,24 +7,37 @@ import { celsius } from './units.ts';
 /** Reference temperature of European practice, K: 20 °C. @source fhp-1977 from memory */
 export const REFERENCE_TEMPERATURE = ICE_POINT + 20;
 
-/** Activation energy of Freiesleben Hansen and Pedersen above 20 °C, J/mol. @source fhp-1977 from memory */
+/**
+ * Activation energy of Freiesleben Hansen and Pedersen above 20 °C, J/mol.
+ * @source fhp-1977 from memory
+ */
 const ACTIVATION_ENERGY_FHP = 33_500;
 
-/** Middle of the band ASTM gives for ordinary cement without admixtures, J/mol. @source astm-c1074 from memory (40–45 kJ/mol) */
+/**
+ * Middle of the band ASTM gives for ordinary cement without admixtures, J/mol.
+ * @source astm-c1074 from memory (40–45 kJ/mol)
+ */
 export const ACTIVATION_ENERGY_ASTM = 42_500;
 
-/** Temperatures maturity rules are held to work in, K: 0…80 °C. @source fib-mc2010 from memory */
+/**
+ * Temperature range that maturity rules are said to hold in, K: 0…80 °C.
+ * @source fib-mc2010 from memory
+ */
 export const AGE_FACTOR_RANGE = { min: ICE_POINT, max: ICE_POINT + 80 } as const;
 
 /**
- * Says that a law of age was used outside the temperatures such laws are held to work in. `coldest` and
- * `warmest` K. Range AGE_FACTOR_RANGE: beyond either end comes one note, 'outside-range' of 'temperature'.
+ * A note that an age law was used outside the temperature range such laws hold in. `coldest` and
+ * `warmest` K. Range AGE_FACTOR_RANGE: beyond either end there is one note, 'outside-range' of
+ * 'temperature'.
  * @source fib-mc2010 from memory
  */
 export const outsideAgeRange = (coldest: number, warmest: number): readonly Note[] =>
   [coldest, warmest].flatMap((at) => outsideRange('temperature', at, AGE_FACTOR_RANGE)).slice(0, 1);
 
-/** Activation energies any reaction of cement has, J/mol. Common practice, no source. @source common-practice */
+/**
+ * The range of activation energies of any cement reaction, J/mol. Common practice, no source.
+ * @source common-practice
+ */
 export const ACTIVATION_ENERGIES = { min: 0, max: 200_000 } as const;
 
 /** How fast cement ages against its reference temperature. */
@@ -40,8 +53,8 @@ export type AgeLaw =
   | { readonly law: 'model-code' };
 
 /**
- * Hours of ageing at the reference temperature in one hour at this one, by a chosen law. The only
- * figure is the temperature, K. Range as the law's own.
+ * Hours of ageing at the reference temperature in one hour at this one, by a chosen law.
+ * `temperature` in K. Range as the law's own.
  * @throws {DomainError} as the law itself.
  * @source fhp-1977 from memory
  * @source fib-mc2010 equation 5.1-85
@@ -58,9 +71,9 @@ export function ageFactor(law: AgeLaw, temperature: number): number {
 }
 
 /**
- * Arrhenius age factor: exp[−(E/R)·(1/T − 1/Tr)].
- * `temperature` and `referenceTemperature` (20 °C if absent) K; `activationEnergy` J/mol. No range is
- * published with the form; maturity practice stays within 0…80 °C.
+ * Arrhenius age factor: exp[−(E/R)·(1/T − 1/Tr)]. `temperature` and `referenceTemperature` (20 °C
+ * if absent) K; `activationEnergy` J/mol. No range is published with the form; maturity practice
+ * stays within 0…80 °C.
  * @throws {DomainError} for a temperature outside 150…500 K or an activation energy outside
  * 0…200 kJ/mol.
  * @source fhp-1977 from memory
@@ -90,8 +103,8 @@ export function fhpActivationEnergy({ temperature }: { readonly temperature: num
 /**
  * Age factor with the activation energy of Freiesleben Hansen and Pedersen. `temperature` K,
  * reference 20 °C. No range is published.
- * @throws {DomainError} for a temperature outside 150…500 K, or one below 180 K, where its activation
- * energy passes 200 kJ/mol ('activationEnergy' is then named).
+ * @throws {DomainError} for a temperature outside 150…500 K, or one below 180 K, where its
+ *   activation energy passes 200 kJ/mol ('activationEnergy' is then named).
  * @source fhp-1977 from memory
  */
 export function fhpFactor({ temperature }: { readonly temperature: number }): number {

@@ -1,15 +1,15 @@
 import { demand } from '../domain-error.ts';
 import type { Kind } from '../quantity/kinds.ts';
 
-/** Beyond these no figure of a bench lies; within them no product of a few figures overflows. */
+/** No bench figure lies beyond these, and within them no product of a few figures overflows. */
 const LEAST = 1e-12;
 const MOST = 1e15;
 
-/** Temperatures between which anything here still means something, K. @source common-practice */
+/** The range of meaningful temperatures here, K. @source common-practice */
 const TEMPERATURES = { min: 150, max: 500 } as const;
 
 /**
- * Refuses an amount that is not more than nothing, and one beyond all sense. SI, any kind; the range is
+ * Refuses an amount that is not positive, or is absurdly small or large. SI, any kind; the range is
  * from 1e-12 to 1e15.
  * @throws {DomainError} naming the quantity, outside that range: 'more than 0' first.
  * @source common-practice bounds nobody meets
@@ -20,7 +20,7 @@ export function demandPositive(quantity: string, value: number, kind: Kind): voi
 }
 
 /**
- * Refuses an amount below nothing, and one beyond all sense. SI, any kind; the range is from 0 to 1e15.
+ * Refuses an amount that is negative, or absurdly large. SI, any kind; the range is from 0 to 1e15.
  * @throws {DomainError} naming the quantity, outside that range.
  * @source common-practice bounds nobody meets
  */
@@ -30,7 +30,8 @@ export function demandNotNegative(quantity: string, value: number, kind: Kind): 
 }
 
 /**
- * Refuses a temperature, K, at which no concrete, water or air of a bench is; the range is from 150 to 500 K.
+ * Refuses a temperature, K, that no concrete, water or air on a bench has; the range is from 150 to
+ * 500 K.
  * @throws {DomainError} naming the quantity, outside that range.
  * @source common-practice bounds nobody meets
  */

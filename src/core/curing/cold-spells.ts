@@ -1,16 +1,16 @@
 import type { TemperatureHistory } from './history.ts';
 
 /**
- * First moment a history is at or below a temperature, s; undefined when never. `level` K. No range:
- * straight lines.
+ * First moment a history is at or below a temperature, s; undefined when never. `level` K. No
+ * range: straight lines.
  * @source common-practice
  */
 export const firstAtOrBelow = (history: TemperatureHistory, level: number): number | undefined =>
   fallsTo(history, level)[0];
 
 /**
- * When a history falls to a temperature, s, each time that it does, up to `until`, s (its end if absent); the first
- * moment is one where it begins there. `level` K. No range: straight lines.
+ * The times, s, at which a history falls to a temperature, up to `until`, s (its end if absent).
+ * The first moment counts if the history begins there. `level` K. No range: straight lines.
  * @source common-practice
  */
 export function fallsTo(

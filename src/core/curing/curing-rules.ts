@@ -3,12 +3,16 @@ import { justUnder, SLIVER } from '../quantity/dust.ts';
 import { demandTemperature } from './bounds.ts';
 
 /**
- * How quickly a concrete gains strength, by the ratio of its mean 2-day to its 28-day strength: rapid from 0.50, medium
- * from 0.30, slow from 0.15, else very slow. @source din-1045-3
+ * How quickly a concrete gains strength, by the ratio of its mean 2-day to its 28-day strength:
+ * rapid from 0.50, medium from 0.30, slow from 0.15, else very slow.
+ * @source din-1045-3
  */
 export type GainClass = 'rapid' | 'medium' | 'slow' | 'very-slow';
 
-/** Coldest surface temperature of each band, K, and its shortest cure, days. @source din-1045-3 curing table */
+/**
+ * Coldest surface temperature of each band, K, and its shortest cure, days.
+ * @source din-1045-3 curing table
+ */
 export const DIN_CURING: readonly {
   readonly from: number;
   readonly days: Readonly<Record<GainClass, number>>;
@@ -23,10 +27,9 @@ export const DIN_CURING: readonly {
 export const DIN_COLD = ICE_POINT + 5;
 
 /**
- * Shortest cure at a surface temperature by DIN 1045-3, s. Below 5 °C the 5–10 °C row holds and the
- * time spent below 5 °C is added by the caller. `surfaceTemperature` K, of which a mean may miss the limit of its
- * band by its last digits. For normal concrete; no range is
- * published for foamed.
+ * Shortest cure at a surface temperature by DIN 1045-3, s. Below 5 °C the 5–10 °C row holds, and
+ * the caller adds the time spent below 5 °C. `surfaceTemperature` K; a mean may miss the limit of
+ * its band by rounding error. For normal concrete; no range is published for foamed.
  * @throws {DomainError} for a temperature outside 150…500 K.
  * @source din-1045-3 curing table
  */
@@ -41,7 +44,10 @@ export function dinCuring(of: {
   return band.days[of.gain] * DAY;
 }
 
-/** Temperature below which American practice does not count the time, K. @source aci-308r from memory */
+/**
+ * Temperature below which American practice does not count the time, K.
+ * @source aci-308r from memory
+ */
 export const ACI_COLD = ICE_POINT + 10;
 
 /** A rule that asks for a plain number of days. */
@@ -54,8 +60,8 @@ export interface FlatRule {
 }
 
 /**
- * UK housing: 4 days for plain Portland cement, 7 when reinforced or with other binders. ACI: 7 days,
- * 3 for high-early cement, at 10 °C or more.
+ * UK housing: 4 days for plain Portland cement, 7 when reinforced or with other binders. ACI: 7
+ * days, 3 for high-early cement, at 10 °C or more.
  * @source nhbc-3-1-15
  * @source aci-308r from memory
  */
@@ -66,10 +72,16 @@ export const FLAT_RULES: readonly FlatRule[] = [
   { rule: 'aci-high-early', duration: 3 * DAY, above: ACI_COLD },
 ];
 
-/** EN 13670 curing class 4, the longest: as EN_CURING_SHARES has it. @source en-13670 Table 4, from memory */
+/**
+ * EN 13670 curing class 4, the longest: as EN_CURING_SHARES has it.
+ * @source en-13670 Table 4, from memory
+ */
 export const EN_CLASS_4_SHARE = 0.7;
 
-/** EN 13670 curing classes 2–4: share of the specified strength at the surface when curing may stop. @source en-13670 Table 4, from memory */
+/**
+ * EN 13670 curing classes 2–4: share of the specified strength at the surface when curing may stop.
+ * @source en-13670 Table 4, from memory
+ */
 export const EN_CURING_SHARES: Readonly<Record<2 | 3 | 4, number>> = {
   2: 0.35,
   3: 0.5,
@@ -77,18 +89,28 @@ export const EN_CURING_SHARES: Readonly<Record<2 | 3 | 4, number>> = {
 };
 
 /**
- * EN 13670 curing class 1: a fixed time, s. It holds where the concrete sets within 5 h and its surface stays at
- * EN_CLASS_1_COLDEST or above. @source en-13670 Table 4, from memory
+ * EN 13670 curing class 1: a fixed time, s. It holds where the concrete sets within 5 h and its
+ * surface stays at EN_CLASS_1_COLDEST or above.
+ * @source en-13670 Table 4, from memory
  */
 export const EN_CLASS_1 = 12 * HOUR;
 
-/** Latest set, s, at which EN 13670 gives curing class 1 its time. @source en-13670 Table 4, from memory */
+/**
+ * Latest set, s, at which EN 13670 gives curing class 1 its time.
+ * @source en-13670 Table 4, from memory
+ */
 export const EN_CLASS_1_SET = 5 * HOUR;
 
-/** Coldest surface, K, at which EN 13670 gives curing class 1 its time. @source en-13670 Table 4, from memory */
+/**
+ * Coldest surface, K, at which EN 13670 gives curing class 1 its time.
+ * @source en-13670 Table 4, from memory
+ */
 export const EN_CLASS_1_COLDEST = ICE_POINT + 5;
 
-/** Wear resistance lost when curing stops early, against 28 days of it. @source concrete-construction-curing */
+/**
+ * Wear resistance lost when curing stops early, against 28 days of it.
+ * @source concrete-construction-curing
+ */
 export const WEAR_LOSS: readonly { readonly cured: number; readonly loss: number }[] = [
   { cured: 3 * DAY, loss: 0.35 },
   { cured: 7 * DAY, loss: 0.2 },

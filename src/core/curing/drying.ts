@@ -7,8 +7,9 @@ import { demandNotNegative, demandPositive } from './bounds.ts';
 const FAST_DEPTH = 0.05;
 
 /**
- * Days to dry by screed practice, s: one a millimetre to 50 mm, two a millimetre beyond. `thickness` m,
- * drying from one face. Made for sand–cement screed in warm, dry, moving air; no range is published.
+ * Days to dry by screed practice, s: one a millimetre to 50 mm, two a millimetre beyond.
+ * `thickness` m, drying from one face. Made for sand–cement screed in warm, dry, moving air; no
+ * range is published.
  * @throws {DomainError} for a thickness not above zero.
  * @source bs-8204
  */
@@ -18,22 +19,34 @@ export function screedDryingTime({ thickness }: { readonly thickness: number }):
   return (1000 * (thickness - deep) + 2000 * deep) * DAY;
 }
 
-/** Air in the pores at or below which coverings may be laid, relative humidity. @source bs-8204-coverings */
+/**
+ * Air in the pores at or below which coverings may be laid, relative humidity.
+ * @source bs-8204-coverings
+ */
 export const DRY_ENOUGH_HUMIDITY = 0.75;
 
 /**
- * Moisture at which an aerated concrete rests in air of that humidity, kg/kg: a straight line, ours,
- * between its figures at 50 and 80 %. @source iso-10456 from memory
+ * Equilibrium moisture of aerated concrete in air of that humidity, kg/kg: our straight line
+ * between its figures at 50 and 80 %.
+ * @source iso-10456 from memory
  */
 export const DRY_ENOUGH_MOISTURE =
   EQUILIBRIUM_MOISTURE.dryRoom +
   ((DRY_ENOUGH_HUMIDITY - 0.5) / 0.3) *
     (EQUILIBRIUM_MOISTURE.dampRoom - EQUILIBRIUM_MOISTURE.dryRoom);
 
-/** Moisture diffusion of normal concrete while still wet, m²/s. Foamed concrete's own is not known to us. @source code-aster-hsna102 */
+/**
+ * Moisture diffusion of normal concrete while still wet, m²/s. Foamed concrete's own is not known
+ * to us.
+ * @source code-aster-hsna102
+ */
 export const MOISTURE_DIFFUSIVITY = 3e-10;
 
-/** How many times smaller or larger the diffusivity may be, for want of a figure for foamed concrete. Common practice, no source. @source common-practice */
+/**
+ * Factor by which the diffusivity may be smaller or larger, for lack of a figure for foamed
+ * concrete. Common practice, no source.
+ * @source common-practice
+ */
 export const DIFFUSIVITY_DOUBT = 5;
 
 export interface DryingSlab {
@@ -46,10 +59,10 @@ export interface DryingSlab {
 }
 
 /**
- * Share of the water to be lost that is still in, on the mean, 0…1:
- * Σ 8/((2n+1)π)²·exp(−((2n+1)π/2)²·Fo), Fo = D·t/L², L the way to the face. `time` s. Constant
- * diffusivity and faces at once at rest with the air, so the start is too fast and the end too slow.
- * No range is published.
+ * Mean share of the water to be lost that is still inside, 0…1: Σ
+ * 8/((2n+1)π)²·exp(−((2n+1)π/2)²·Fo), Fo = D·t/L², L the distance to the face. `time` s. It assumes
+ * constant diffusivity and faces at once in equilibrium with the air, so the start is too fast and
+ * the end too slow. No range is published.
  * @throws {DomainError} for a negative time, or a thickness or diffusivity not above zero.
  * @source code-aster-ttll01 the same series, averaged over the depth
  */
@@ -59,10 +72,10 @@ export function moistureLeft(of: DryingSlab & { readonly time: number }): number
 }
 
 /**
- * Time to dry to a mean moisture by diffusion, s, with its band.
- * `initial`, `target` and `resting` moisture in one unit (kg/kg), resting what the air allows
- * (`EQUILIBRIUM_MOISTURE` of the finished part is one published guess). The
- * band is the diffusivity five times larger and smaller: as rough as it looks. No range is published.
+ * Time to dry to a mean moisture by diffusion, s, with its band. `initial`, `target` and `resting`
+ * moisture in one unit (kg/kg), resting what the air allows (`EQUILIBRIUM_MOISTURE` of the finished
+ * part is one published guess). The band is the diffusivity five times larger and smaller: as rough
+ * as it looks. No range is published.
  * @throws {DomainError} for a target not between resting and initial, or as moistureLeft.
  * @source code-aster-hsna102 for the diffusivity
  * @source common-practice for the band
@@ -93,7 +106,7 @@ export function diffusionDryingTime(
 }
 
 function meanLeft(fourier: number): number {
-  // Early on the series is slow and the law of the square root of time is exact to 1e-9.
+  // Early on the series converges slowly, and the square-root-of-time law is exact to 1e-9.
   if (fourier < 0.05) return 1 - 2 * Math.sqrt(fourier / Math.PI);
   let sum = 0;
   for (let n = 20; n >= 0; n--) {

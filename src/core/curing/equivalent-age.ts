@@ -18,9 +18,9 @@ export interface AgeCurve {
 /**
  * Temperature-adjusted age over a history: the integral of the age factor over time.
  *
- * Temperatures run straight between readings; each stretch is integrated by Gauss's three-point rule
- * over pieces of at most 5 K, split where the law bends (20 °C), so the sum does not depend on how
- * often the log was read. A gap is bridged by a straight line and noted. Range 0…80 °C; outside
+ * Temperatures run straight between readings; each stretch is integrated by Gauss's three-point
+ * rule over pieces of at most 5 K, split where the law bends (20 °C), so the sum does not depend on
+ * how often the log was read. A gap is bridged by a straight line and noted. Range 0…80 °C; outside
  * it the result carries a note.
  * @throws {DomainError} for a temperature the law refuses.
  * @source fhp-1977 from memory
@@ -47,8 +47,9 @@ export function equivalentAge(of: {
 }
 
 /**
- * Age reached by a moment, s at the reference temperature: the same integral, up to within a stretch. 0
- * before the history, and its whole age after its end. `time` s on the history's clock. Range as equivalentAge.
+ * Age reached by a moment, s at the reference temperature: the same integral, also within a
+ * stretch. 0 before the history, and its whole age after its end. `time` s on the history's clock.
+ * Range as equivalentAge.
  * @throws {DomainError} as equivalentAge.
  * @source fhp-1977 from memory
  */
@@ -84,7 +85,7 @@ export function timeToReachAge(of: {
   const { times } = history;
   const ages = agesOver(history, law);
   if (age === 0) return times[0]!;
-  // An age reached exactly at the end counts; the last bit of the sum must not decide.
+  // An age reached exactly at the end counts; rounding error must not decide.
   const end = ages[ages.length - 1]!;
   if (age > justOver(end)) return undefined;
   const after = Math.min(firstAfter(ages, age), ages.length - 1);
@@ -101,7 +102,7 @@ export function timeToReachAge(of: {
   return t0 + (low + high) / 2;
 }
 
-/** The ages already worked out: whoever asks about a history asks several things of it. */
+/** Cache of the ages worked out for a history: callers ask it several questions. */
 const known = new WeakMap<TemperatureHistory, Map<string, readonly number[]>>();
 
 /** Age reached at each of a history's times, s. */

@@ -3,18 +3,30 @@ import { demandNotNegative } from './bounds.ts';
 import { type Drying, type Evaporation, evaporation, evaporationState } from './evaporation.ts';
 
 /**
- * What shade leaves of the loss of a sunlit surface. Shade at least halved it outdoors in hot weather.
+ * The share of a sunlit surface's loss that remains in shade. Outdoors in hot weather, shade at
+ * least halved it.
  * @source hasanain-1989
  */
 const SHADE_LEAVES = 0.5;
 
-/** What a windbreak of panels leaves of the wind at the surface. Common practice, no source. @source common-practice */
+/**
+ * The share of the wind at the surface that remains behind a windbreak of panels. Common practice,
+ * no source.
+ * @source common-practice
+ */
 const WINDBREAK_LEAVES = 0.4;
 
-/** What a sheet laid on the face and weighted at the edges leaves of the loss. Common practice, no source. @source common-practice */
+/**
+ * The share of the loss that remains under a sheet laid on the face and weighted at the edges.
+ * Common practice, no source.
+ * @source common-practice
+ */
 const SHEET_LEAVES = 0.05;
 
-/** How much cooler a mix with cold water comes out, K. Common practice, no source. @source common-practice */
+/**
+ * How much cooler a mix with cold water comes out, K. Common practice, no source.
+ * @source common-practice
+ */
 const COOLER_BY = 5;
 
 type Measure = 'nothing' | 'shade' | 'windbreak' | 'cooler-mix' | 'sheet';
@@ -23,7 +35,7 @@ export interface MeasureResult {
   readonly measure: Measure;
   /** kg/(m²·s) */
   readonly rate: number;
-  /** Saved against doing nothing, 0…1; 0 when nothing evaporates. */
+  /** Share saved compared with doing nothing, 0…1; 0 when nothing evaporates. */
   readonly saved: number;
   readonly state: Evaporation['state'];
 }
@@ -31,13 +43,14 @@ export interface MeasureResult {
 /**
  * What shade, a windbreak, a cooler mix or a sheet would each do to the loss, one at a time.
  *
- * `sunlit` says whether the surface is in the sun now (shade helps only then); `limitShare` as evaporation. The other arguments,
- * with named defaults: the share of the loss shade and a sheet leave, the share of the wind a
- * windbreak leaves (0…1), and how much cooler the mix would be, K. The wind and temperature measures
- * are worked with evaporationUno; shade and sheet scale its result. As rough as ±40 %. No range is
- * published for the shares; the weather's is as evaporationUno.
- * @throws {DomainError} for a share outside 0…1, a negative cooling, or weather evaporationUno refuses, with the
- * cooler mix too.
+ * `sunlit` says whether the surface is in the sun now (shade helps only then); `limitShare` as
+ * evaporation. The other arguments, with named defaults: the share of the loss shade and a sheet
+ * leave, the share of the wind a windbreak leaves (0…1), and how much cooler the mix would be, K.
+ * The wind and temperature measures are worked with evaporationUno; shade and sheet scale its
+ * result. As rough as ±40 %. No range is published for the shares; the weather's is as
+ * evaporationUno.
+ * @throws {DomainError} for a share outside 0…1, a negative cooling, or weather evaporationUno
+ *   refuses, with the cooler mix too.
  * @source hasanain-1989 for shade
  * @source common-practice for the rest
  */

@@ -19,15 +19,19 @@ export const ACTION_RATE = 1 / HOUR;
 export const US_ACTION_RATE = 0.2 * POUND_PER_SQUARE_FOOT_HOUR;
 
 /**
- * Share of both limits asked of mixes that bleed little, as foamed ones do: half of them, or less.
+ * The share of both limits for mixes that bleed little, as foamed ones do: half or less.
  * @source aci-305r from memory
  */
 export const LITTLE_BLEED_SHARE = 0.5;
 
-/** Relative error to expect of the nomograph and of the formulas fitted to it. @source hover-2020 */
+/**
+ * Relative error to expect of the nomograph and of the formulas fitted to it. @source hover-2020
+ */
 export const EVAPORATION_ACCURACY = 0.4;
 
-/** The chart's own span: 40–100 °F of air and concrete, up to 25 mph. @source aci-305r from memory */
+/**
+ * The chart's own span: 40–100 °F of air and concrete, up to 25 mph. @source aci-305r from memory
+ */
 const CHART_RANGE = {
   temperature: { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 },
   windSpeed: { min: 0, max: 25 * MILE_PER_HOUR },
@@ -45,10 +49,10 @@ export interface Drying {
 }
 
 /**
- * Water leaving fresh concrete by Uno, kg/(m²·s), exactly as his US form says.
- * E = (Tc^2.5 − r·Ta^2.5)(1 + 0.4·V)·1e-6 lb/(ft²·h), °F and mph, converted without rounding.
- * Negative when vapour condenses on the surface. For bleed water standing on the surface.
- * Range of the chart it was fitted to: see CHART_RANGE; not checked here, but by `evaporation`.
+ * Water leaving fresh concrete by Uno, kg/(m²·s), exactly as in his US form. E = (Tc^2.5 −
+ * r·Ta^2.5)(1 + 0.4·V)·1e-6 lb/(ft²·h), °F and mph, converted without rounding. Negative when
+ * vapour condenses on the surface. For bleed water standing on the surface. Range of the chart it
+ * was fitted to: see CHART_RANGE, which `evaporation` checks and this does not.
  * @throws {DomainError} for a temperature below 0 °F or above 100 °C, a humidity outside 0…1, a
  * negative wind.
  * @source uno-1998 US form, from memory
@@ -63,10 +67,10 @@ export function evaporationUno(of: Drying): number {
 }
 
 /**
- * Uno's relation as its SI form is printed, kg/(m²·s): 5·[(Tc + 18)^2.5 − r·(Ta + 18)^2.5]·(V + 4)·1e-6
- * kg/(m²·h), °C and km/h. Its rounded constants put it 3–5 % below his US form, less where the air is warmer
- * than the face, and above it where the loss is nearly nought; kept for comparison.
- * Range as evaporationUno.
+ * Uno's relation in its printed SI form, kg/(m²·s): 5·[(Tc + 18)^2.5 − r·(Ta + 18)^2.5]·(V +
+ * 4)·1e-6 kg/(m²·h), °C and km/h. Its rounded constants make it 3–5 % lower than his US form, less
+ * so if the air is warmer than the face, and higher if the loss is close to zero. Kept for
+ * comparison. Range as evaporationUno.
  * @throws {DomainError} as evaporationUno.
  * @source uno-1998 SI form, from memory
  */
@@ -81,7 +85,7 @@ export function evaporationUnoPrintedSi(of: Drying): number {
 /**
  * Water leaving fresh concrete by Menzel, kg/(m²·s): 0.315·(ec − r·ea)·(0.253 + 0.060·V) kg/(m²·h),
  * vapour pressures in kPa, wind in km/h. Negative when vapour condenses. No range is published, and
- * none is checked here: `evaporation` says of the same air where the chart's span (CHART_RANGE) ends.
+ * none is checked here; `evaporation` notes when the same air is outside the chart (CHART_RANGE).
  * @throws {DomainError} as evaporationUno.
  * @source menzel-1954 from memory
  */
@@ -101,16 +105,19 @@ export interface Evaporation {
   readonly high: number;
   /** By Menzel, kg/(m²·s); never below 0. */
   readonly menzel: number;
-  /** By the limits of 0.5 and 1.0 kg/(m²·h), or their share for what bleeds little, from the unrounded rate. */
+  /**
+   * By the limits of 0.5 and 1.0 kg/(m²·h), or their share for mixes that bleed little, from the
+   * unrounded rate.
+   */
   readonly state: 'calm' | 'caution' | 'act';
   readonly notes: readonly Note[];
 }
 
 /**
- * How fast this weather dries fresh concrete, kg/(m²·s), with its band and what the limits say. Weather as
- * Drying; the share `limitShare` of the limits holds, all of them (1) if absent, LITTLE_BLEED_SHARE for
- * foamed mixes. Uses evaporationUno, and gives evaporationMenzel beside it; condensation gives 0, and by Uno a
- * 'condensation' note. Outside the range of the chart
+ * How fast this weather dries fresh concrete, kg/(m²·s), with its band and the verdict of the
+ * limits. Weather as Drying. `limitShare` is the share of the limits to apply: 1 if absent,
+ * LITTLE_BLEED_SHARE for foamed mixes. Uses evaporationUno, and gives evaporationMenzel beside it;
+ * condensation gives 0, and by Uno a 'condensation' note. Outside the range of the chart
  * (CHART_RANGE) notes say so.
  * @throws {DomainError} as evaporationUno.
  * @source uno-1998 from memory
@@ -137,8 +144,8 @@ export function evaporation(of: Drying & { readonly limitShare?: number }): Evap
 }
 
 /**
- * What the limits of 0.5 and 1.0 kg/(m²·h) say of a loss. `rate` kg/(m²·s); `limitShare` the share of both that
- * holds, 1 for all. No range: a comparison.
+ * The verdict of the limits of 0.5 and 1.0 kg/(m²·h) on a loss. `rate` kg/(m²·s); `limitShare`: the
+ * share of both that applies, 1 for all. No range: a comparison.
  * @source fhwa-curing-2006 chapter 5
  */
 export function evaporationState(rate: number, limitShare = 1): Evaporation['state'] {
@@ -147,9 +154,9 @@ export function evaporationState(rate: number, limitShare = 1): Evaporation['sta
 }
 
 /**
- * Water one slab loses, kg: rate × area × duration.
- * `rate` kg/(m²·s), `area` of the open face m², `duration` s. Holds while bleed water covers the face;
- * later the loss is slower. No range is published.
+ * Water one slab loses, kg: rate × area × duration. `rate` kg/(m²·s), `area` of the open face m²,
+ * `duration` s. Holds while bleed water covers the face; later the loss is slower. No range is
+ * published.
  * @throws {DomainError} for a negative rate or duration, or an area not above zero.
  * @source common-practice
  */
@@ -164,7 +171,7 @@ export function waterLost(of: {
   return of.rate * of.area * of.duration;
 }
 
-/** From 0 °F, where Uno's powers end, to the boil. */
+/** From 0 °F, where Uno's powers end, to the boiling point. */
 const DRYING_RANGE = { min: ICE_POINT - 160 / 9, max: ICE_POINT + 100 } as const;
 
 function check(of: Drying): void {

@@ -1,16 +1,21 @@
 import { demandNotNegative } from './bounds.ts';
 import { type TemperatureHistory, temperatureAt, temperatureHistory } from './history.ts';
 
-/** What the step from the last reading to its forecast takes, s: nothing a part could feel. A choice. @source common-practice */
+/**
+ * Duration of the step from the last reading to its forecast, s: too short for a part to feel. A
+ * choice.
+ * @source common-practice
+ */
 export const STEP = 1;
 
 /**
- * A history carried on by a forecast, on the history's clock.
+ * A history continued by a forecast, on the history's clock.
  *
- * `forecast` with its own times from `begins`, s on the history's clock (the history's end if absent).
- * The part of the forecast before the history's last reading gives way to the readings, and holds from there
- * on: a forecast of few points is no slow drift towards the next. Where it begins later, a straight line
- * bridges the stretch between. Gaps of both are kept. No range: bookkeeping.
+ * `forecast` has its own times from `begins`, s on the history's clock (the history's end if
+ * absent). Readings replace the part of the forecast before the last of them, and the forecast
+ * holds from there on, so that a forecast of few points is not read as a slow drift towards the
+ * next. If it begins later, a straight line bridges the stretch between. Gaps of both are kept. No
+ * range: bookkeeping.
  * @throws {DomainError} for a beginning before the history's own.
  * @source common-practice
  */

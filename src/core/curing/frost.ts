@@ -7,10 +7,13 @@ import type { TemperatureHistory } from './history.ts';
 import { EARLIEST_ADJUSTED_AGE, FREEZES_AT } from './limits.ts';
 import { ageForLeastShare, type Coefficients } from './strength-growth.ts';
 
-/** Strength that stands one freeze, Pa. @source aci-faq-795 */
+/** Strength that withstands one freeze, Pa. @source aci-faq-795 */
 export const ONE_FREEZE_STRENGTH = 3.5e6;
 
-/** Strength that stands repeated freezing while critically saturated, Pa. @source aci-faq-795 */
+/**
+ * Strength that withstands repeated freezing while critically saturated, Pa.
+ * @source aci-faq-795
+ */
 export const REPEATED_FREEZE_STRENGTH = 24e6;
 
 interface Growth {
@@ -21,9 +24,11 @@ interface Growth {
 }
 
 interface Reached {
-  /** Adjusted age it takes, s; undefined when this concrete never gets there. */
+  /** Adjusted age it takes, s; undefined if this concrete never reaches it. */
   readonly age: number | undefined;
-  /** When it is reached under the temperatures given, s; undefined when never, or not by their end. */
+  /**
+   * When it is reached under the temperatures given, s; undefined when never, or not by their end.
+   */
   readonly time: number | undefined;
 }
 
@@ -37,7 +42,10 @@ interface FrostMark extends Reached {
 export interface FrostGuard {
   readonly oneFreeze: FrostMark;
   readonly repeated: FrostMark;
-  /** Where curing may stop by the longest of the European classes, its strength taken as that specified. */
+  /**
+   * When curing may stop by the longest of the European classes, taking its strength as the
+   * specified one.
+   */
   readonly cured: FrostMark;
   /** First moment at or below freezing, s; undefined when there is none. */
   readonly firstFreeze: number | undefined;
@@ -47,10 +55,10 @@ export interface FrostGuard {
 }
 
 /**
- * When does the lowest of the growth curves have a strength, under the temperatures given? Never before the age
- * that any estimate speaks of (EARLIEST_ADJUSTED_AGE), adjusted and by the clock.
- * `strength` Pa, above 0; `history` s and K; `law` of ageing; `strength28` Pa; `coefficients` s of growth. No range
- * is published for foamed concrete.
+ * When does the lowest of the growth curves reach a strength, under the temperatures given? Never
+ * before EARLIEST_ADJUSTED_AGE, both adjusted and by the clock. `strength` Pa, above 0; `history` s
+ * and K; `law` of ageing; `strength28` Pa; `coefficients` s of growth. No range is published for
+ * foamed concrete.
  * @throws {DomainError} as ageForShare and equivalentAge.
  * @source en-1992-1-1 equation 3.2
  * @source en-12390-2
@@ -67,12 +75,12 @@ export function strongAfter(strength: number, of: Growth): Reached {
 /**
  * Whether the part is strong enough before the first freeze, under the temperatures given.
  *
- * `history` of the coldest place, s and K; `law` of ageing; `strength28` Pa (the low end of the band);
- * `coefficients` s of growth: of several curves the lowest counts at each age. Marks: 3.5 MPa for one
- * freeze, 24 MPa for repeated freezing while saturated, each as strongAfter has it. `until` s: how far the time
- * at or below freezing is counted, the history's end if absent. A mix that levels out below a mark
- * has no age for it: keep it from freezing for its whole cure. The marks are for normal concrete; no range
- * is published for foamed.
+ * `history` of the coldest place, s and K; `law` of ageing; `strength28` Pa (the low end of the
+ * band); `coefficients` s of growth: of several curves the lowest counts at each age. Marks: 3.5
+ * MPa for one freeze, 24 MPa for repeated freezing while saturated, each as in strongAfter. `until`
+ * s: how far the time at or below freezing is counted, the history's end if absent. A mix that
+ * levels out below a mark has no age for it: keep it from freezing for its whole cure. The marks
+ * are for normal concrete; no range is published for foamed.
  * @throws {DomainError} for a strength or coefficient not above zero, or as equivalentAge.
  * @source aci-faq-795
  * @source en-13670 from memory

@@ -9,7 +9,7 @@ export interface TemperatureHistory {
   readonly times: readonly number[];
   /** K */
   readonly temperatures: readonly number[];
-  /** Stretches without a reading longer than they should be, s. */
+  /** Intervals without a reading that are longer than they should be, s. */
   readonly gaps: readonly Gap[];
 }
 
@@ -61,14 +61,19 @@ export function steadyHistory(of: {
   });
 }
 
-/** Between the points of a history made from days, s: a quarter of an hour. Common practice, no source. @source common-practice */
+/**
+ * Interval between the points of a history made from days, s: a quarter of an hour. Common
+ * practice, no source.
+ * @source common-practice
+ */
 const DAY_STEP = HOUR / 4;
 
-/** Most points of a history made from days. */
+/** Maximum number of points of a history made from days. */
 const MOST_POINTS = 200_000;
 
 /**
- * The coldest and the warmest of a history, K: straight lines have no extremes between their ends. No range.
+ * The lowest and highest temperature of a history, K: straight lines have no extremes between their
+ * ends. No range.
  * @source definition
  */
 export function extremesOf({ temperatures }: TemperatureHistory): DayExtremes {
@@ -85,23 +90,30 @@ export interface DayExtremes {
   readonly warmest: number;
 }
 
-/** When a day is coldest, s after midnight: about sunrise. Common practice, no source. @source common-practice */
+/**
+ * The coldest time of day, s after midnight: about sunrise. Common practice, no source.
+ * @source common-practice
+ */
 export const COLDEST_AT = 5 * HOUR;
 
-/** When a day is warmest, s after midnight. Common practice, no source. @source common-practice */
+/**
+ * The warmest time of day, s after midnight. Common practice, no source.
+ * @source common-practice
+ */
 const WARMEST_AT = 15 * HOUR;
 
 /**
- * A history from days of lowest and highest temperature: half a cosine from each extreme to the next.
+ * A history from daily lowest and highest temperatures: half a cosine from each extreme to the
+ * next.
  *
  * `days` in order; `start` of the cure, s after the first midnight (0 if absent); `coldestAt` and
- * `warmestAt` s after midnight; `step` s between points (DAY_STEP if absent), the extremes themselves among
- * them, so that no low is stepped over. Ends at the last midnight.
- * Before the first low the day is taken to fall from its own high, after the last high back to its
- * own low. No range is published: a shape, not a forecast.
- * @throws {DomainError} for no days, a temperature outside 150…500 K, a high below its low, extremes out
- * of order, a start at or after the end, or steps longer than a day or so short that the points pass
- * MOST_POINTS.
+ * `warmestAt` s after midnight; `step` s between points (DAY_STEP if absent). The extremes are
+ * points themselves, so that no low is stepped over. Ends at the last midnight. Before the first
+ * low the day is assumed to fall from its own high, and after the last high back to its own low. No
+ * range is published: a shape, not a forecast.
+ * @throws {DomainError} for no days, a temperature outside 150…500 K, a high below its low,
+ *   extremes out of order, a start at or after the end, or steps longer than a day or so short that
+ *   the points pass MOST_POINTS.
  * @source common-practice
  */
 export function dailyHistory(of: {

@@ -1,16 +1,16 @@
 import { DAY, HOUR, ICE_POINT } from '../quantity/constants.ts';
 
 export type Scale = 'celsius' | 'fahrenheit' | 'kelvin';
-/** What stands first in a date. */
+/** Which part of a date comes first. */
 export type DateOrder = 'day' | 'month' | 'year';
 export type TimeStyle = 'date' | 'clock' | 'elapsed';
 
 const CELL = /^([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*(?:°|º|deg)?\s*([cfk])?$/i;
 
 /**
- * A temperature from one cell, K; undefined if it is not one.
- * Reads decimal point or comma, a true minus or a dash for one, and a unit of its own (°C, °F, K), which wins over
- * `scale`. No range: text.
+ * A temperature from one cell, K; undefined if it is not one. Reads a decimal point or comma, a
+ * true minus or a dash for one, and a unit of its own (°C, °F, K), which overrides `scale`. No
+ * range: text.
  * @source common-practice
  */
 export function readTemperatureCell(cell: string, scale: Scale): number | undefined {
@@ -32,7 +32,7 @@ export type ReadTime =
       readonly ok: true;
       readonly style: TimeStyle;
       readonly seconds: number;
-      /** How far the clock is ahead of universal time, s, where the cell says so. */
+      /** The offset of the clock from universal time, s, if the cell states it. */
       readonly zone?: number;
       /** A date that names no year. */
       readonly noYear?: true;
@@ -41,25 +41,36 @@ export type ReadTime =
 
 const CLOCK = '(\\d{1,2}):(\\d{2})(?::(\\d{2}(?:[.,]\\d+)?))?\\s*([ap]\\.?m\\.?)?';
 const ISO = new RegExp(`^(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?:[T\\s,]+${CLOCK})?$`, 'i');
-/** Behind a clock: universal time by a name, or how far the clock is ahead of it, behind such a name in one digit too. */
+/**
+ * After a time: the name of universal time, or an offset from it. After such a name the offset may
+ * have one digit.
+ */
 const ZONE =
   /(?<=:\d\d.*?)\s*(?:Z|UTC|GMT|(?:UTC|GMT)?([+-])(0\d|1[0-4]|(?<=[CT][+-])\d):?([0-5]\d)?)$/i;
-/** Characters of a time: what is longer is none, and is not searched for one. */
+/** Maximum characters of a time; a longer text is not searched for one. */
 const LONGEST = 100;
 /** Days, if any, and hours of any number. */
 const COUNTED =
   /^(?:(\d{1,4})\s*(?:d(?:ays?)?)?[.\s]+)?(\d{1,5}):([0-5]\d)(?::([0-5]\d(?:[.,]\d+)?))?$/i;
-/** Two digits are a year after slashes, after dots from 2020 on, and never after dashes. A choice. */
+/**
+ * Two digits are a year after slashes, after dots from 2020 on, and never after dashes. A choice.
+ */
 const YEAR = '(\\d{4}|(?<=/)\\d{2}|(?<=\\.)[2-9]\\d)';
 const LOCAL = new RegExp(`^(\\d{1,2})([./-])(\\d{1,2})\\2${YEAR}(?:[\\s,T]+${CLOCK})?$`, 'i');
 /** A year of two digits that stands first, from 2020 on. */
 const YEAR_FIRST = new RegExp(`^([2-9]\\d)/(\\d{1,2})/(\\d{1,2})(?:[\\s,T]+${CLOCK})?$`, 'i');
-/** A day and a month alone, the month first behind two dashes. With dots, a number without a clock behind it is no date: 12.10. is, 12.10 is not. */
+/**
+ * A day and a month alone, month first after two dashes. With dots, a number without a clock time
+ * after it is not a date: 12.10. is, 12.10 is not.
+ */
 const NO_YEAR = new RegExp(
   `^(--)?(\\d{1,2})(?:[/-](\\d{1,2})|(\\.)(\\d{1,2})(?=\\.|\\D+\\d+:)\\.?)(?:[\\s,T]+${CLOCK})?$`,
   'i',
 );
-/** The moment a date without a year is read as near to where nobody says: a leap year, so that 29 February is a day. */
+/**
+ * The moment near which a date without a year is read if none is given: a leap year, so that 29
+ * February exists.
+ */
 const NEAR = Date.UTC(2000, 1, 29) / 1000;
 const CLOCK_ALONE = new RegExp(`^${CLOCK}$`, 'i');
 const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
@@ -72,11 +83,11 @@ interface How {
 }
 
 /**
- * A moment from one cell, s: after 1970 for dates, both by the clock of the cell, after midnight for a bare
- * clock, after the start for one that is `counted`, or a bare number times `elapsedUnit` (one hour if absent).
- * Dates with dots are day first; with slashes or dashes `order` decides, and where it is absent a date that
- * is one in one order only. A year of two digits is one of this century; a date without one is read in the
- * year that brings it nearest `near`, s after 1970. No range: text.
+ * A moment from one cell, s. A date counts from 1970 by the clock of the cell; a time of day from
+ * midnight; a `counted` one from the start; a bare number times `elapsedUnit` (one hour if absent).
+ * Dates with dots are day first. With slashes or dashes `order` decides; if it is absent, the date
+ * must be valid in one order only. A two-digit year is in this century; a date without one gets the
+ * year nearest to `near`, s since 1970. No range: text.
  * @source iso-8601 for the year-first form with dashes
  * @source common-practice for the rest
  */
@@ -85,15 +96,15 @@ export function readTimeCell(cell: string, how: How): ReadTime {
   const time = timeIn(text, how);
   if (!zone || !time.ok) return time;
   const [whole, sign, hours, minutes = 0] = zone;
-  // 10:00-12:00 is from one clock to another.
+  // 10:00-12:00 is an interval between two times.
   if (sign === '-' && !/[CT]/i.test(whole) && /^\d+:\d+$/.test(text)) return NO_TIME;
   const ahead = Number(hours ?? 0) * HOUR + Number(minutes) * 60;
   return { ...time, zone: sign === '-' && ahead ? -ahead : ahead };
 }
 
 /**
- * The text of a time with its date, if any, in figures before its clock and no weekday, and the zone that stood
- * behind it. No range: text.
+ * The text of a time with its date, if any, as numbers before its clock and without a weekday, and
+ * the zone that stood after it. No range: text.
  * @source iso-8601 for 20260508T140000
  * @source common-practice for the rest
  */
@@ -151,8 +162,8 @@ function timeIn(text: string, how: How): ReadTime {
 }
 
 /**
- * The orders in which a cell is a date with slashes or dashes; none for any other cell, and for a date that is
- * the same whichever way it is read. No range: text.
+ * The orders in which a cell with slashes or dashes is a date; none for any other cell, or if every
+ * order gives the same date. No range: text.
  * @source common-practice
  */
 export function dateOrders(cell: string): readonly DateOrder[] {
@@ -164,12 +175,12 @@ export function dateOrders(cell: string): readonly DateOrder[] {
 type Moment = Extract<ReadTime, { ok: true }>;
 type Dates = Readonly<Partial<Record<DateOrder, Moment>>>;
 
-/** The moments a date may mean, each once. */
+/** The moments a date may mean, without duplicates. */
 const apart = (dates: Dates): readonly Moment[] => [
   ...new Map(Object.values(dates).map((moment) => [moment.seconds, moment])).values(),
 ];
 
-/** What a date is in each order in which it is one; with dots the day stands first whatever the others do. */
+/** A date in each order in which it is valid; with dots the day always comes first. */
 function datesIn(text: string, near?: number): Dates | undefined {
   const local = LOCAL.exec(text);
   const short = YEAR_FIRST.exec(text);
@@ -194,7 +205,9 @@ function datesIn(text: string, near?: number): Dates | undefined {
   return Object.fromEntries(Object.entries(parts).filter(([, { ok }]) => ok));
 }
 
-/** Seconds after midnight from a match's hours, minutes, seconds and am/pm, the first at `at`. */
+/**
+ * Seconds after midnight from a match's hours, minutes, seconds and am/pm, starting at group `at`.
+ */
 function clock(match: RegExpExecArray, at: number): number | undefined {
   if (match[at] === undefined) return 0;
   const half = match[at + 3]?.[0]?.toLowerCase();
@@ -209,7 +222,7 @@ function clock(match: RegExpExecArray, at: number): number | undefined {
   return hours * HOUR + minutes * 60 + seconds;
 }
 
-/** A day and a month in the year that brings them nearest a moment. */
+/** A day and a month in the year that puts them nearest to a moment. */
 function nearest(
   month: string | undefined,
   day: string | undefined,
@@ -232,7 +245,7 @@ function dated(
 ): ReadTime {
   if (time === undefined) return NO_TIME;
   const date = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
-  // Date.UTC rolls 31 April over to May; a log that says so is not read.
+  // Date.UTC rolls 31 April over to May; such a date is not read.
   if (date.getUTCMonth() + 1 !== Number(month) || date.getUTCDate() !== Number(day)) return NO_TIME;
   return { ok: true, style: 'date', seconds: date.getTime() / 1000 + time };
 }

@@ -2,13 +2,13 @@ import { DAY, HOUR } from '../quantity/constants.ts';
 import type { LogProblem } from './log.ts';
 import type { Reading } from './log-sorted.ts';
 
-/** Clocks that fall by no more than this are of a log whose newest row stands first, s. A choice. */
+/** If clock times fall by no more than this, s, the log has its newest row first. A choice. */
 const FALL = DAY / 4;
 
 /**
- * Whether clocks count to twelve twice a day and do not say which half: none is before 1:00 or from 13:00 on, and on the
- * same date, or on none, one falls from 12 to 1, or by 6 to 12 h among more that rise. Readings as they stand in the
- * log. No range: bookkeeping.
+ * Whether times are on a 12-hour clock without saying which half. None is before 1:00 or from 13:00
+ * on; and on the same date, or without dates, one falls from 12 to 1, or by 6 to 12 h among more
+ * that rise. Readings in the order of the log. No range: bookkeeping.
  * @source common-practice
  */
 export function isTwelveHours(readings: readonly Reading[]): boolean {
@@ -23,8 +23,9 @@ export function isTwelveHours(readings: readonly Reading[]): boolean {
 }
 
 /**
- * Readings of a log that gives only the clock, s after midnight, with the days that it passes: each begun goes to
- * `problems`, and that the newest stood first, where all the clocks fall and pass midnight. No range: bookkeeping.
+ * Readings of a log that gives only times of day, s after midnight, with days counted from them.
+ * Each new day goes to `problems`. So does the fact that the newest row stood first, if all the
+ * times fall and pass midnight. No range: bookkeeping.
  * @source common-practice
  */
 export function inDays(readings: readonly Reading[], problems: LogProblem[]): readonly Reading[] {
@@ -45,7 +46,7 @@ export function inDays(readings: readonly Reading[], problems: LogProblem[]): re
   });
 }
 
-/** Counts the days of a log that gives only the clock. */
+/** Counts the days of a log that gives only times of day. */
 class Clocks {
   #day = 0;
   #before: number | undefined;
@@ -53,9 +54,9 @@ class Clocks {
   /** The day a clock time belongs to, and whether it is the first of a new one. */
   day(seconds: number): { readonly number: number; readonly begun: boolean } {
     const jump = this.#before === undefined ? 0 : seconds - this.#before;
-    // Ahead by more than 23 h is a late row of the evening before.
+    // More than 23 h ahead is a late row from the evening before.
     if (this.#day > 0 && jump > DAY - HOUR) return { number: this.#day - 1, begun: false };
-    // Back by more than half a day has passed midnight.
+    // More than half a day back means that midnight has passed.
     const begun = jump < -DAY / 2;
     if (begun) this.#day++;
     this.#before = seconds;

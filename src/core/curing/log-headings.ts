@@ -3,13 +3,13 @@ import { readTemperatureCell, type Scale } from './log-cells.ts';
 
 type Cells = readonly string[];
 
-/** What a heading says of its column. `other` is a number that is no temperature of the part. */
+/** What a heading says about its column. `other`: a number that is not the part's temperature. */
 type Named = 'time' | 'temperature' | 'other';
 
 /** Rows above the first reading that may be headings. A choice. */
 const HEADINGS = 20;
 
-// Dew points and wet bulbs are temperatures, but not of the part or of its air.
+// Dew points and wet bulbs are temperatures, but neither the part's nor its air's.
 const OTHER =
   /%|\brh\b|r\.\s?h\.|\bhum|humid|\bdew|wet.?bulb|batter|\bvolt|\bm?v\b|\bpress|\b(?:k?pa|hpa|mbar|ppm|co2|lux|index|serial)\b|^no\b|^\W*#/i;
 const TEMPERATURE =
@@ -35,10 +35,13 @@ const SCALES: readonly (readonly [Scale, RegExp])[] = [
   ['kelvin', /[°º]\s*k\b|[([]\s*k\s*[)\]]|\bdeg(?:rees?)?\s*k\b|kelvin|\btemp\w*\W+k\b|^\W*k\W*$/i],
 ];
 
-/** Underscores part words; \b does not know it. */
+/** Underscores separate words, but \b treats them as letters. */
 const words = (text: string) => text.replaceAll('_', ' ').trim();
 
-/** What the text of a heading says of its column; undefined if nothing. No range: text. @source common-practice */
+/**
+ * What the text of a heading says about its column; undefined if nothing. No range: text.
+ * @source common-practice
+ */
 function namedBy(heading: string): Named | undefined {
   const text = words(heading);
   if (OTHER.test(text)) return 'other';
@@ -46,13 +49,20 @@ function namedBy(heading: string): Named | undefined {
   return TIME.test(text) || unitIn(text) !== undefined ? 'time' : undefined;
 }
 
-/** s of the unit of time a text names, if it names just one. No range: text. @source common-practice */
+/**
+ * Seconds in the unit of time a text names, if it names exactly one. No range: text.
+ * @source common-practice
+ */
 export const unitIn = (text: string): number | undefined => only(UNITS, text);
 
-/** The scale a text names, if it names just one. No range: text. @source common-practice */
+/** The scale a text names, if it names exactly one. No range: text. @source common-practice */
 export const scaleIn = (text: string): Scale | undefined => only(SCALES, text);
 
-/** How far ahead of universal time a text says that a clock is, s; undefined if it does not. No range: text. @source common-practice */
+/**
+ * The offset of a clock from universal time, s, as stated in a text; undefined if it is not. No
+ * range: text.
+ * @source common-practice
+ */
 export function zoneIn(text: string): number | undefined {
   const zone = /\b(?:utc|gmt)\b\s*(?:([+\u2212-])\s*(\d{1,2}):?(\d\d)?)?/i.exec(words(text));
   if (!zone) return undefined;
@@ -67,13 +77,13 @@ function only<T>(of: readonly (readonly [T, RegExp])[], text: string): T | undef
 }
 
 export interface Headings {
-  /** Whether each heading stands over its own column: it does not where rows have more cells or fewer. */
+  /** Whether each heading is above its own column: not if rows have more or fewer cells. */
   readonly aligned: boolean;
   /** The text over a column, with the line above it if that has as many cells. */
   over(column: number): string;
-  /** What the nearest heading says of a column. */
+  /** What the nearest heading says about a column. */
   named(column: number): Named | undefined;
-  /** All of the heading in one line. */
+  /** The whole heading in one line. */
   readonly all: string;
 }
 

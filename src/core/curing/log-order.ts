@@ -3,23 +3,32 @@ import { type Gap, type TemperatureHistory, temperatureHistory } from './history
 import type { LogProblem } from './log.ts';
 import type { Reading } from './log-sorted.ts';
 
-/** A stretch this many times the usual interval is a gap. Common practice, no source. @source common-practice */
+/**
+ * A stretch this many times the usual interval is a gap. Common practice, no source.
+ * @source common-practice
+ */
 export const GAP_INTERVALS = 3;
 
-/** From early one afternoon to late the next morning, s: who reads at both leaves no more, who reads once a day does. A choice. */
+/**
+ * From early one afternoon to late the next morning, s: someone who reads at both leaves no longer
+ * gap, someone who reads once a day does. A choice.
+ */
 export const LONGEST_UNREAD = 22 * HOUR;
 
-/** Clocks go back before this hour of the night, s after midnight. Common practice, no source. @source common-practice */
+/**
+ * Clocks go back before this hour of the night, s after midnight. Common practice, no source.
+ * @source common-practice
+ */
 const BACK_BEFORE = 4 * HOUR;
 
-/** How far a logger's step may be off and still count as its usual one, s. A choice. */
+/** Tolerance of a logger's usual interval, s. A choice. */
 const STEADY = 60;
 
 /**
- * Readings without the second run through an hour that the clock gives twice, as when summer time ends; that
- * run goes to `problems`. One is found where a row of the night stands an hour before its turn and the rows
- * go on evenly from there, past where the clock had been; a run that only repeats what was read is none.
- * No range: bookkeeping.
+ * Readings without the second run through an hour that occurs twice, as when summer time ends; that
+ * run goes to `problems`. It is recognised where a row at night is an hour earlier than due and the
+ * rows continue evenly from there, past the previous clock time. A run that only repeats what was
+ * read is not one. No range: bookkeeping.
  * @source common-practice
  */
 export function markRepeatedHour(
@@ -45,9 +54,9 @@ export function markRepeatedHour(
 }
 
 /**
- * Puts into `problems` where an hour may be missing, as when summer time begins: the one step of a log, into the
- * hours of the night, that is an hour over its usual one, which is two hours at most. Readings in order. No range:
- * bookkeeping.
+ * Adds to `problems` where an hour may be missing, as when summer time begins: the only step of a
+ * log that ends at night and is an hour over its usual one, which is two hours at most. Readings in
+ * order. No range: bookkeeping.
  * @source common-practice
  */
 export function markMissingHour(kept: readonly Reading[], problems: LogProblem[]): void {
@@ -66,8 +75,8 @@ const median = (numbers: readonly number[]) =>
   numbers.toSorted((a, b) => a - b)[numbers.length >> 1] ?? 0;
 
 /**
- * The history of ordered readings, its gaps told in `problems`; undefined without readings. No range:
- * bookkeeping.
+ * The history of ordered readings, with its gaps added to `problems`; undefined without readings.
+ * No range: bookkeeping.
  * @throws {DomainError} as temperatureHistory; readings in order and plausible never meet it.
  * @source common-practice
  */

@@ -8,8 +8,8 @@ export interface Reading {
 }
 
 /**
- * Readings in order of time, each moment once; what was out of order or double goes to `problems`, which
- * then says nothing else of a double row. No range: bookkeeping.
+ * Readings in order of time, each moment once. Those out of order or duplicated go to `problems`,
+ * which then says nothing else about a duplicate. No range: bookkeeping.
  * @source common-practice
  */
 export function putInOrder(
@@ -23,7 +23,7 @@ export function putInOrder(
   }
   const kept: Reading[] = [];
   const dropped = new Map<number, LogProblem>();
-  // Of one moment the first row stays the first: sorting keeps the order of equals.
+  // Sorting is stable, so the first row of a moment stays first.
   for (const reading of readings.toSorted((a, b) => a.seconds - b.seconds)) {
     const { row } = reading;
     const before = kept[kept.length - 1];
@@ -32,7 +32,7 @@ export function putInOrder(
       dropped.set(row, { row, code: 'duplicate', used: false });
     else dropped.set(row, { row, code: 'conflict', used: false });
   }
-  // What was said of these rows before must not still call them used, or put in their place.
+  // Earlier problems of these rows must no longer say that they were used, or moved.
   const said = problems.splice(0).filter(({ row }) => !dropped.has(row));
   for (const problem of [...said, ...dropped.values()]) problems.push(problem);
   return kept;

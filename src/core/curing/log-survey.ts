@@ -21,41 +21,44 @@ interface LogColumn {
   readonly first: string;
 }
 
-/** What a log says of itself before its rows are read: what it leaves open is undefined. */
+/** What a log says about itself before its rows are read. Undefined: it leaves that open. */
 export interface Survey {
   readonly timeColumn: number;
-  /** Where the clock stands apart from the date. */
+  /** The column of the clock, if separate from the date. */
   readonly clockColumn: number | undefined;
-  /** How most rows write the time. */
+  /** The format in which most rows write the time. */
   readonly style: TimeStyle;
-  /** Its clocks count from the start and go on past 24 h. */
+  /** Its times count from the start and go past 24 h. */
   readonly counted: boolean;
-  /** The columns that may hold the temperatures; more than one if headings do not settle it. */
+  /** The columns that may hold the temperatures; more than one if the headings do not decide. */
   readonly columns: readonly LogColumn[];
-  /** What stands first in its dates, if only one order makes dates of them all. */
+  /** Which part comes first in its dates, if all are valid in only one order. */
   readonly order: DateOrder | undefined;
-  /** The orders that do, or, where none does, those that make a date of some. */
+  /** The orders in which all are valid, or, if there is none, those in which some are. */
   readonly orders: readonly DateOrder[];
-  /** A date that is read in more than one way while `order` is open. */
+  /** A date that is ambiguous while `order` is open. */
   readonly eitherWay: string | undefined;
-  /** s of one unit of counted time, if the heading names it. */
+  /** Seconds per unit of elapsed time, if the heading names it. */
   readonly elapsedUnit: number | undefined;
-  /** How far its clock is ahead of universal time, s, if the heading over its times says so. */
+  /** The offset of its clock from universal time, s, if the heading above its times states it. */
   readonly zone: number | undefined;
-  /** The scale the heading over a column names. */
+  /** The scale named by the heading above a column. */
   scale(column: number): Scale | undefined;
-  /** Of the rows looked at, those with a time and a number that may be a temperature. */
+  /** Of the rows sampled, those with a time and a number that may be a temperature. */
   readonly readable: number;
   /** Cells of the first of them. */
   readonly width: number;
 }
 
-/** Rows looked at to find the columns: the first of a long file are as good as all. A choice. */
+/**
+ * The number of rows sampled to find the columns: the first of a long file are as good as all. A
+ * choice.
+ */
 const SAMPLE = 400;
 
 /**
- * Finds the columns of a log whose cells are split, the order of its dates and the units its headings
- * name. `timeColumn` and `clockColumn` as in readTemperatureLog. No range: text.
+ * Finds the columns of a log whose cells are split, the order of its dates and the units its
+ * headings name. `timeColumn` and `clockColumn` as in readTemperatureLog. No range: text.
  * @source common-practice
  */
 export function surveyLog(
@@ -71,7 +74,7 @@ export function surveyLog(
   const timed = sample.filter(
     (cells) =>
       styleOf(timeText(cells, timeColumn, clockColumn)) === style &&
-      // `7 févr. 2026 14:00` counts no seven hours.
+      // `7 févr. 2026 14:00` is not an elapsed time of seven hours.
       !(style === 'elapsed' && cells.some((cell) => /^\s*\d\d?:\d\d/.test(cell))),
   );
   const others = styles.map((_, i) => i).filter((i) => i !== timeColumn && i !== clockColumn);
@@ -79,7 +82,7 @@ export function surveyLog(
     (i) => timed.filter((cells) => kelvinIn(cells, i, 'celsius') !== undefined).length,
   );
   const readable = Math.max(0, ...counts);
-  // A column with few numbers among many holds notes.
+  // A column with few numbers beside others with many holds notes.
   const numeric = others.filter((_, k) => counts[k]! > 0 && counts[k]! * 2 >= readable);
   const firstRow = timed.find((cells) =>
     numeric.some((i) => kelvinIn(cells, i, 'celsius') !== undefined),
@@ -105,13 +108,16 @@ export function surveyLog(
   };
 }
 
-/** Headings that say temperature win; those that say another quantity lose; the rest may be. */
+/**
+ * Headings that say temperature win; those that name another quantity lose; the rest remain
+ * possible.
+ */
 function temperatures(
   numeric: readonly number[],
   others: readonly number[],
   headings: Headings,
 ): readonly number[] {
-  // A named column without numbers is still the one: its neighbour is not taken in its place.
+  // A named column without numbers is still the one: do not take its neighbour instead.
   const named = others.filter((i) => headings.named(i) === 'temperature');
   if (named.length === 1) return named;
   const among = named.length > 0 ? named : others;
@@ -135,7 +141,10 @@ function styleOf(cell: string): TimeStyle | undefined {
   return time.code === 'ambiguous-date' ? 'date' : undefined;
 }
 
-/** Whether clocks that no day has, 30:00 or 1 06:00, are more often than one that is behind the one before it. */
+/**
+ * Whether times that no day has, 30:00 or 1 06:00, are more frequent than times earlier than the
+ * row before.
+ */
 function isCounted(rows: Rows, column: number): boolean {
   let [balance, before] = [0, 0];
   for (const cells of rows) {
@@ -152,7 +161,10 @@ function isCounted(rows: Rows, column: number): boolean {
 const mostly = (counts: Counts = { date: 0, clock: 0, elapsed: 0 }): TimeStyle =>
   (['date', 'clock', 'elapsed'] as const).reduce((a, b) => (counts[b] > counts[a] ? b : a));
 
-/** The column of dates, or else of clocks, if most rows have one; or else the one so named, or the first. */
+/**
+ * The column of dates, else of clock times, if most rows have one; else the column named so, or the
+ * first.
+ */
 function findTime(rows: Rows, styles: readonly Counts[]): number {
   const numbers = Math.max(0, ...styles.map(({ elapsed }) => elapsed));
   for (const style of ['date', 'clock'] as const) {
@@ -168,10 +180,10 @@ function findTime(rows: Rows, styles: readonly Counts[]): number {
   return Math.max(0, so);
 }
 
-/** What a column of its own says of the halves of the day. */
+/** am or pm in a column of its own. */
 const HALF = /^[ap]\.?m\.?$/i;
 
-/** A column of clocks beside dates that have none. */
+/** A column of clock times beside dates that have none. */
 function findClock(rows: Rows, styles: readonly Counts[], time: number): number | undefined {
   const bare = rows.filter((cells) =>
     /^(?:--)?\d+(?:[-./]\d+[-./]\d+|[-/]\d+|\.\d+\.)$/.test(plainTime(cells[time] ?? '').text),
@@ -193,12 +205,16 @@ function orderOf(rows: Rows, column: number): Pick<Survey, 'order' | 'orders' | 
   );
   const fit = among.filter((order) => dates.every(({ orders }) => orders.includes(order)));
   if (fit.length === 1) return { order: fit[0], orders: fit, eitherWay: undefined };
-  // Dates that contradict each other settle nothing.
+  // Dates that contradict each other decide nothing.
   const open = dates.find(({ orders }) => orders.length > 1) ?? dates[0]!;
   return { order: undefined, orders: fit.length > 0 ? fit : among, eitherWay: open.cell };
 }
 
-/** The time of a row as one text, from the columns of its date and its clock, counted from 0. No range: text. @source common-practice */
+/**
+ * The time of a row as one text, from the columns of its date and its clock, counted from 0. No
+ * range: text.
+ * @source common-practice
+ */
 export function timeText(
   cells: readonly string[],
   timeColumn: number,
@@ -211,14 +227,15 @@ export function timeText(
   return clock === '' ? '' : `${time} ${clock}${half(cells, clockColumn)}`;
 }
 
-/** The half of the day that stands in the cell behind a clock. */
+/** The am or pm in the cell after a clock time. */
 function half(cells: readonly string[], column: number): string {
   const next = (cells[column + 1] ?? '').trim();
   return HALF.test(next) ? ` ${next}` : '';
 }
 
 /**
- * A number, with the unit from the next cell if that holds nothing else. `column` counted from 0. No range: text.
+ * A number, with the unit from the next cell if that holds nothing else. `column` counts from 0. No
+ * range: text.
  * @source common-practice
  */
 export function temperatureText(cells: readonly string[], column: number): string {
@@ -227,7 +244,11 @@ export function temperatureText(cells: readonly string[], column: number): strin
   return /^(?:[°º]|deg)?\s*[cfk]$/i.test(next) && /\d\s*$/.test(cell) ? `${cell} ${next}` : cell;
 }
 
-/** The temperature of a row, K, from a `column` counted from 0; undefined if there is none. No range: text. @source common-practice */
+/**
+ * The temperature of a row, K, from a `column` counted from 0; undefined if there is none. No
+ * range: text.
+ * @source common-practice
+ */
 export const kelvinIn = (
   cells: readonly string[],
   column: number,

@@ -39,45 +39,56 @@ export interface LogProblem {
   readonly used: boolean;
 }
 
-/** What a file may leave open: which column, the order of its dates, what its counted times count. */
+/**
+ * What a file may leave open: which column, the order of its dates, the unit of its elapsed times.
+ */
 export type LogQuestion = 'column' | 'order' | 'unit';
 
 export interface TemperatureLog {
-  /** Undefined when no row could be read, and while a question waits. */
+  /** Undefined if no row could be read, and while a question is unanswered. */
   readonly history: TemperatureHistory | undefined;
   /** For each reading of the history, the row it came from, counted from 1. */
   readonly rows: readonly number[];
-  /** The first reading's moment by the log's clock, s after 1970 (dates), after midnight (clocks) or as counted. */
+  /**
+   * The first reading's moment by the log's clock, s: since 1970 (dates), since midnight (clock
+   * times) or as counted.
+   */
   readonly begins: number;
-  /** How far the clock of its dates is ahead of universal time, s, where they or their heading say so. */
+  /** The offset of its dates' clock from universal time, s, if they or their heading state it. */
   readonly zone: number | undefined;
   readonly problems: readonly LogProblem[];
-  /** The scale taken for cells without a unit of their own. */
+  /** The scale used for cells without a unit of their own. */
   readonly scale: Scale;
-  /** Whether a reading has no unit of its own. */
+  /** Whether any reading has no unit of its own. */
   readonly bare: boolean;
   /** What the file itself leaves open, answered or not. */
   readonly open: readonly LogQuestion[];
-  /** Whether one of `open` is not answered: then nothing is read. */
+  /** Whether one of `open` is unanswered; then nothing is read. */
   readonly waits: boolean;
   readonly survey: Survey;
 }
 
-/** Coldest and hottest reading taken for a concrete or air temperature, K: −60 and 120 °C. Common practice, no source. @source common-practice */
+/**
+ * The lowest and highest reading accepted as a concrete or air temperature, K: −60 and 120 °C.
+ * Common practice, no source.
+ * @source common-practice
+ */
 const PLAUSIBLE = { min: ICE_POINT - 60, max: ICE_POINT + 120 } as const;
 
 /**
  * Reads a temperature log whose cells are already split.
  *
- * `rows` of text cells. What the file says of itself is found by surveyLog; `timeColumn`, `clockColumn`
- * (for a clock that stands apart from its date) and `temperatureColumn` count from 0 and overrule it.
- * `scale` of bare numbers (from the heading, else `otherwise`, else °C). Where the file leaves it open,
- * `order` settles dates such as 03/04/2026 and 26/05/20, and `elapsedUnit` is the s of one unit of a counted time;
- * without an answer nothing is read. The first of dates without a year is read in the year that brings it
- * nearest `near`, s after 1970, each other one nearest the reading before it. Dates that name their zone are counted by the clock
- * of the first that does. Clock times without a date roll over midnight, unless they go on past 24 h; rows out of order
- * are put in order. Every row is either a reading or a problem that says so: nothing is dropped without
- * a row number. No range: bookkeeping.
+ * `rows` of text cells. surveyLog finds what the file says about itself; `timeColumn`,
+ * `clockColumn` (for a clock separate from its date) and `temperatureColumn` count from 0 and
+ * override it. `scale` of bare numbers (from the heading, else `otherwise`, else °C). If the file
+ * leaves it open, `order` decides dates such as 03/04/2026 and 26/05/20, and `elapsedUnit` is the
+ * seconds per unit of an elapsed time; without an answer nothing is read.
+ *
+ * The first date without a year gets the year nearest to `near`, s since 1970, and each later one
+ * the year nearest to the reading before it. Dates that name their zone are converted to the clock
+ * of the first that does. Times without a date roll over at midnight, unless they go on past 24 h.
+ * Rows out of order are sorted. Every row is either a reading or a problem that says so: nothing is
+ * dropped without a row number. No range: bookkeeping.
  * @throws nothing; what cannot be read is a problem.
  * @source common-practice
  */
@@ -97,7 +108,7 @@ export function readTemperatureLog(of: {
   const { timeColumn, clockColumn, style, columns } = survey;
   const column =
     of.temperatureColumn ?? (columns.length === 1 ? columns[0]!.at : undefined) ?? NO_COLUMN;
-  // An answer about the dates of a text that was there before is none.
+  // Ignore an answer about the dates of an earlier text.
   const told = survey.orders.find((order) => order === of.order);
   const order = survey.order ?? told;
   const elapsedUnit = survey.elapsedUnit ?? of.elapsedUnit;
@@ -152,7 +163,7 @@ export function readTemperatureLog(of: {
     }
     let { seconds } = time;
     if (time.zone !== undefined) {
-      // By the clock of the first reading, so that an hour given twice is two.
+      // By the clock of the first reading, so that a repeated hour counts as two.
       zone ??= time.zone;
       seconds += zone - time.zone;
     }
@@ -185,12 +196,14 @@ export function readTemperatureLog(of: {
   };
 }
 
-/** No cell stands here. */
+/** No such column. */
 const NO_COLUMN = -1;
 
-/** Characters looked at of a row that is not read. */
+/** How many characters of an unread row are examined. */
 const LONG = 200;
-/** A clock, and a number at the end: a reading, though how its time is written is not known here. */
+/**
+ * A clock time, and a number at the end: probably a reading, with its time in an unknown format.
+ */
 const UNREAD =
   /(?:\d:|\d\d[\s;]+\d\d?\.)\d\d.*[;,|\s][+\-\u2212\u2013]?\d+(?:[.,]\d+)?\s*(?:[°º]?\s*[cfk])?[\s"]*$/i;
 

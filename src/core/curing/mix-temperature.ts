@@ -10,7 +10,11 @@ const LATENT_HEAT = 333_550;
 /** Specific heat of ice near 0 °C, J/(kg·K). @source ice-heat */
 const ICE_SPECIFIC_HEAT = 2100;
 
-/** Water hotter than this must not meet cement first, K: 60 °C (140 °F), for it may set at once. @source aci-306r from memory */
+/**
+ * Water hotter than this must not meet cement first, K: 60 °C (140 °F), because it may cause flash
+ * set.
+ * @source aci-306r from memory
+ */
 export const HOT_WATER_LIMIT = ICE_POINT + 60;
 
 export interface Ingredient {
@@ -38,12 +42,12 @@ export interface MixTemperature {
 }
 
 /**
- * Temperature of a mix from its ingredients', K: Σ m·c·T over Σ m·c, ice warmed, melted and counted as
- * water. Heat of first wetting, of the drill and from the air is left out; foam is water with a mass.
- * When there is more ice than the rest can melt, the mix stands at 0 °C with the note 'ice-left'.
- * No range: a balance.
- * @throws {DomainError} for no ingredients, a negative mass, a specific heat not above zero, ingredients
- * at or below 0 °C that would freeze the mix, or ice above 0 °C.
+ * Temperature of a mix from its ingredients', K: Σ m·c·T over Σ m·c, with ice warmed, melted and
+ * counted as water. Heat of first wetting, of the drill and from the air is left out; foam counts
+ * as water of its mass. If there is more ice than the rest can melt, the mix stays at 0 °C with the
+ * note 'ice-left'. No range: a balance.
+ * @throws {DomainError} for no ingredients, a negative mass, a specific heat not above zero,
+ *   ingredients at or below 0 °C that would freeze the mix, or ice above 0 °C.
  * @source aci-305r from memory
  */
 export function mixTemperature(of: {
@@ -93,9 +97,9 @@ export function mixTemperature(of: {
 }
 
 /**
- * Temperature of the water that would cool a mix as much as ice does, K, if it stayed a liquid so cold: ice at
- * `temperature` K is warmed, melted and counted as water, T = 0 °C − (c_ice·(0 °C − temperature) + L) ÷ c_water.
- * No range: a balance.
+ * The temperature, K, of liquid water that would cool a mix as much as ice does, if water could be
+ * so cold: ice at `temperature` K is warmed, melted and counted as water, T = 0 °C − (c_ice·(0 °C −
+ * temperature) + L) ÷ c_water. No range: a balance.
  * @throws {DomainError} for ice above 0 °C.
  * @source ice-heat
  */
@@ -106,10 +110,10 @@ export function iceAsWater(temperature: number): number {
 }
 
 /**
- * Water temperature that gives a wanted mix temperature, K.
- * `others` without the water; `water` kg; `wanted` K; `ice` besides the water, kg and K. Above 60 °C the note 'hot-water' (let it meet the
- * sand first, never the cement); at or above 100 °C 'impossible'; below 0 °C 'needs-ice'. No range: a
- * balance.
+ * Water temperature that gives a wanted mix temperature, K. `others` without the water; `water` kg;
+ * `wanted` K; `ice` besides the water, kg and K. Above 60 °C the note 'hot-water' (let it meet the
+ * sand first, never the cement); at or above 100 °C 'impossible'; below 0 °C 'needs-ice'. No range:
+ * a balance.
  * @throws {DomainError} for a mass of water not above zero, or as mixTemperature.
  * @source aci-305r from memory
  * @source aci-306r from memory
@@ -123,7 +127,7 @@ export function waterTemperatureFor(of: {
 }): { readonly temperature: number; readonly notes: readonly Note[] } {
   const { others, water, wanted, ice, waterSpecificHeat = SPECIFIC_HEAT.water } = of;
   demandPositive('water', water, 'mass');
-  // No mix is wanted at the boil.
+  // Nobody wants a boiling mix.
   demand('wanted', wanted, 'temperature', { min: ICE_POINT, max: ICE_POINT + 100 });
   const { capacity, heat } = heatAboveIce(others);
   const own = water * waterSpecificHeat;
@@ -143,9 +147,10 @@ export function waterTemperatureFor(of: {
 }
 
 /**
- * Ice that, in place of as much of the water, gives a wanted mix temperature, in the unit of the masses.
- * `others` without the water; `water` total mass and its temperature K; `iceTemperature` K (0 °C if
- * absent). Not more than the water can be replaced: then the note 'not-enough'. No range: a balance.
+ * The mass of ice, replacing the same mass of water, that gives a wanted mix temperature, in the
+ * unit of the masses. `others` without the water; `water` total mass and its temperature K;
+ * `iceTemperature` K (0 °C if absent). It is at most all the water: then the note 'not-enough'. No
+ * range: a balance.
  * @throws {DomainError} as mixTemperature, or for a wanted temperature above the mix without ice.
  * @source aci-305r from memory
  */

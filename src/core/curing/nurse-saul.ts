@@ -5,13 +5,16 @@ import type { TemperatureHistory } from './history.ts';
 /** Traditional datum, K: −10 °C. @source nurse-saul from memory */
 export const NURSE_SAUL_DATUM = ICE_POINT - 10;
 
-/** Datum of ASTM for ordinary cement without admixtures at 0–40 °C, K: 0 °C. @source astm-c1074 from memory */
+/**
+ * Datum of ASTM for ordinary cement without admixtures at 0–40 °C, K: 0 °C.
+ * @source astm-c1074 from memory
+ */
 export const ASTM_DATUM = ICE_POINT;
 
 /**
- * Temperature–time of a history, K·s: ∫ max(T − T0, 0) dt, exact for straight lines.
- * `datum` T0 in K, −10 °C if absent. Below the datum nothing is counted. A line is a fair stand-in
- * for the age laws only near 20 °C; no range is published.
+ * Temperature–time of a history, K·s: ∫ max(T − T0, 0) dt, exact for straight lines. `datum` T0 in
+ * K, −10 °C if absent. Nothing is counted below the datum. A straight line approximates the age
+ * laws well only near 20 °C; no range is published.
  * @throws {DomainError} for a datum outside 150…500 K.
  * @source nurse-saul from memory
  */
@@ -32,7 +35,9 @@ export function nurseSaul(of: {
   return sum;
 }
 
-/** Area of the part above zero of a straight line from `a` to `b` over `width`. @source definition */
+/**
+ * Area of the part above zero of a straight line from `a` to `b` over `width`. @source definition
+ */
 function areaAbove(width: number, a: number, b: number): number {
   if (a <= 0 && b <= 0) return 0;
   if (a >= 0 && b >= 0) return (width * (a + b)) / 2;
@@ -42,8 +47,8 @@ function areaAbove(width: number, a: number, b: number): number {
 
 /**
  * Share of full-maturity strength by Plowman's line, 0…: (A + B·log10(M/1000))/100, M in K·h.
- * `maturity` K·s from his datum; `a` and `b` in per cent are chosen by strength class, and the books
- * disagree on them. Not validated for foamed concrete. No range is published.
+ * `maturity` K·s from his datum; `a` and `b` in per cent are chosen by strength class, and the
+ * books disagree on them. Not validated for foamed concrete. No range is published.
  * @throws {DomainError} for a maturity not above zero.
  * @source plowman-1956
  */

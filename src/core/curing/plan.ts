@@ -25,9 +25,9 @@ export interface PlanEntry {
     | 'en-class-2'
     | 'en-class-3'
     | 'en-class-4';
-  /** s from casting; undefined when the temperatures given end before it does. */
+  /** s from casting; undefined if the temperatures given end earlier. */
   readonly ends: number | undefined;
-  /** The mean temperature that found its band, K: of DIN alone. */
+  /** The mean temperature that determined its band, K; for DIN only. */
   readonly mean?: number;
   readonly notes: readonly Note[];
 }
@@ -36,14 +36,19 @@ export interface PlanEntry {
  * When curing may stop by each rule, s from casting.
  *
  * `history` of the surface, starting at casting; `gain` class of the concrete; `law` of ageing and
- * growth `coefficient` s for the classes of EN 13670, whose strength share is taken of the 28-day
- * strength. DIN's band is found with the mean surface temperature from casting to the end of its days, or
- * to any moment of the time below 5 °C that is added to them, whichever is colder (our reading; the
- * standard names a surface temperature, not how to average it): so no colder day shortens a cure. Class 1
- * of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within its EN_CLASS_1, or its initial
- * `set`, s, comes after EN_CLASS_1_SET; otherwise a note that it wants that, which no temperature tells. After the last reading that
- * temperature holds, with a note, but not for classes 2 to 4: they have no end then, 'history-too-short'.
- * These rules are for normal concrete; no range is published for foamed.
+ * growth `coefficient` s for the classes of EN 13670, whose strength share is of the 28-day
+ * strength.
+ *
+ * DIN's band is found with the mean surface temperature from casting to the end of its days, or to
+ * any moment of the time below 5 °C that is added to them, whichever is colder. (This is our
+ * reading: the standard names a surface temperature, not how to average it.) So a colder day never
+ * shortens a cure.
+ *
+ * Class 1 of EN 13670 has no end if the surface is colder than EN_CLASS_1_COLDEST within its
+ * EN_CLASS_1, or if its initial `set`, s, comes after EN_CLASS_1_SET; otherwise a note says that it
+ * needs such a set, which no temperature tells. After the last reading that temperature holds, with
+ * a note; but not for classes 2 to 4, which then have no end, 'history-too-short'. These rules are
+ * for normal concrete; no range is published for foamed.
  * @throws {DomainError} as dinCuring, ageForShare or equivalentAge.
  * @source din-1045-3
  * @source nhbc-3-1-15
@@ -99,7 +104,8 @@ function class1(history: TemperatureHistory, set: number | undefined, within: Wi
 }
 
 function dinPlan(history: TemperatureHistory, gain: GainClass, within: Within): End {
-  // The bands run from warm to cold, so their days rise: the shortest cure whose own mean asks for no more.
+  // The bands run from warm to cold, so their days increase: take the shortest cure whose own mean
+  // requires no more.
   for (const { days } of DIN_CURING) {
     const duration = days[gain] * DAY;
     const cold = timeBelow(history, DIN_COLD, duration);
@@ -114,7 +120,10 @@ function dinPlan(history: TemperatureHistory, gain: GainClass, within: Within): 
   return { ends: undefined, notes: [{ code: 'too-cold', of: 'history' }] };
 }
 
-/** Time below `level` to add so that `duration` of time at it or above has passed; undefined when it never does. */
+/**
+ * Time below `level` to add so that `duration` of time at or above it has passed; undefined if it
+ * never does.
+ */
 function timeBelow(
   history: TemperatureHistory,
   level: number,
@@ -124,12 +133,18 @@ function timeBelow(
   return ends === undefined ? undefined : ends - duration;
 }
 
-/** At the level itself time counts, "at 10 °C or more", whatever the last digit of a reading in °F. K */
+/**
+ * Time at the level itself counts ("at 10 °C or more"), allowing for rounding error of a reading in
+ * °F. K
+ */
 const UNDER = 1e-6;
-/** Rounding that does not keep a cure from its end, s. */
+/** Rounding error that must not delay the end of a cure, s. */
 const ROUNDING = 1e-6;
 
-/** Moment by which `duration` has passed at `level` or above; the last reading holds. Undefined when it never does. */
+/**
+ * The moment by which `duration` has passed at `level` or above; the last reading holds. Undefined
+ * if it never does.
+ */
 function whenCounted(
   history: TemperatureHistory,
   duration: number,
@@ -137,13 +152,13 @@ function whenCounted(
 ): number | undefined {
   const { times, temperatures } = history;
   const cold = level - UNDER;
-  // As the last reading holds after it, the first does before it.
+  // The last reading holds after it, and likewise the first before it.
   let counted = temperatures[0]! > cold ? Math.max(0, times[0]!) : 0;
   if (counted >= duration) return duration;
   for (let i = 1; i < times.length; i++) {
     const [t0, t1, a, b] = [times[i - 1]!, times[i]!, temperatures[i - 1]!, temperatures[i]!];
     const crossing = a > cold === b > cold ? t1 : t0 + ((cold - a) / (b - a)) * (t1 - t0);
-    // A straight stretch is warm up to where it crosses, from there on, all along, or not at all.
+    // A straight stretch is warm up to the crossing, from the crossing on, throughout, or never.
     const [from, to] = a > cold ? [t0, crossing] : [b > cold ? crossing : t1, t1];
     if (counted + (to - from) >= duration - ROUNDING) return from + (duration - counted);
     counted += to - from;
@@ -153,8 +168,9 @@ function whenCounted(
 }
 
 /**
- * The coldest that the mean temperature from casting is, `from` a moment `until` another, both s after it, K: at
- * either, at a reading between, or where the temperature rises through it. After the history's end its last reading holds.
+ * The lowest mean temperature from casting up to any moment between `from` and `until`, both s, K.
+ * It is at either end, at a reading between, or where the temperature rises through the mean. After
+ * the history's end its last reading holds.
  * @source definition
  */
 export function coldestMean(history: TemperatureHistory, from: number, until: number): number {
@@ -163,7 +179,7 @@ export function coldestMean(history: TemperatureHistory, from: number, until: nu
     if (at <= 0 || at > until) continue;
     const [a, b] = [temperatureAt(history, before), temperatureAt(history, at)];
     const slope = (b - a) / (at - before);
-    // Along a straight stretch the mean turns where the temperature is the mean itself.
+    // Along a straight stretch the mean has its extreme where the temperature equals it.
     const turn = Math.sqrt(before ** 2 + (2 * (area - a * before)) / slope);
     if (before >= from && turn > before && turn < at)
       coldest = Math.min(coldest, a + slope * (turn - before));

@@ -4,7 +4,10 @@ import type { AgeLaw } from './age-factor.ts';
 import { demandNotNegative } from './bounds.ts';
 import { demandSet, type SetTimes, scaleSet, setByTemperature } from './set.ts';
 
-/** Ways to quicken set, cheapest first. The order is common practice, no source. @source common-practice */
+/**
+ * Ways to shorten set, cheapest first. The order is common practice, no source.
+ * @source common-practice
+ */
 const WAYS = [
   'warmer-water',
   'warmer-room',
@@ -17,11 +20,11 @@ type Way = (typeof WAYS)[number];
 
 export interface Quickened {
   readonly way: Way;
-  /** Times by Arrhenius, or by the factor the way brings, s; undefined where nothing can be worked. */
+  /** Times by Arrhenius, or by the way's own factor, s; undefined if they cannot be worked out. */
   readonly set: SetTimes | undefined;
   /** Share of the plain initial set that is left; undefined with `set`. */
   readonly factor: number | undefined;
-  /** False when the way must not be used here. */
+  /** False if the way must not be used here. */
   readonly allowed: boolean;
 }
 

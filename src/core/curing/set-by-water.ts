@@ -35,9 +35,9 @@ export interface SabinSet extends SetTimes {
 }
 
 /**
- * Set of one of Sabin's cements at a water content, s: straight lines between his rows, whose range is
- * 0.267…0.4 (A) and 0.24…0.36 (B). Outside it the end row holds and a note says so.
- * `waterCement` by mass. The cements are a century old: read the slope, not the minutes.
+ * Set of one of Sabin's cements at a water content, s: straight lines between his rows, whose range
+ * is 0.267…0.4 (A) and 0.24…0.36 (B). Outside it the end row holds, and a note says so.
+ * `waterCement` by mass. The cements are a century old: use the slope, not the minutes.
  * @throws {DomainError} for a ratio not above zero.
  * @source sabin Table 20
  */
@@ -75,21 +75,25 @@ const rowsOf = (cement: SabinCement): SabinRows => {
 /** What the table covers of each cement. @source sabin Table 20 */
 export const SABIN_ROWS: readonly SabinRows[] = [rowsOf('A'), rowsOf('B')];
 
-/** Less of the way than this, of w/c, tells nothing: a w/c is told to the hundredth. A choice. */
+/**
+ * A shorter part of the interval than this, in w/c, tells nothing: a w/c is stated to the
+ * hundredth. A choice.
+ */
 const LEAST_COVERED = 0.01;
 
 export interface SabinFactors {
   readonly initial: readonly [low: number, high: number];
   readonly final: readonly [low: number, high: number];
-  /** The rows of each cement that counts. */
+  /** The part of the table used for each cement. */
   readonly covers: readonly SabinRows[];
 }
 
 /**
- * How many times longer set takes when the water goes from one ratio to another, for those of Sabin's
- * cements whose rows show some of the way. `from` and `to` water over cement by mass; range: `SABIN_ROWS`. Foamed
- * mixes are usually wetter: the factor is only what the rows still show, and `covers` says how far that is; a cement
- * whose rows show less than 0.01 of it, though more is asked, is left out.
+ * How many times longer set takes when the water goes from one ratio to another, for those of
+ * Sabin's cements whose rows cover part of the interval. `from` and `to`: water over cement by
+ * mass; range: `SABIN_ROWS`. Foamed mixes are usually wetter: the factor covers only the rows there
+ * are, and `covers` says which. A cement whose rows cover less than 0.01 of a longer interval is
+ * left out.
  * @returns undefined where no row shows any of the way
  * @throws {DomainError} for a ratio not above zero.
  * @source sabin Table 20

@@ -10,10 +10,15 @@ export interface SetTimes {
   readonly final: number;
 }
 
-/** Penetration resistance of a mortar at initial and final set, Pa. @source astm-c403 from memory */
+/**
+ * Penetration resistance of a mortar at initial and final set, Pa. @source astm-c403 from memory
+ */
 export const SET_RESISTANCE = { initial: 3.5e6, final: 27.6e6 } as const;
 
-/** Earliest initial set a cement may show, by strength class, s. @source en-197-1 Table 3, from memory */
+/**
+ * Earliest initial set a cement may show, by strength class, s.
+ * @source en-197-1 Table 3, from memory
+ */
 export const EARLIEST_SET: Readonly<Record<'32.5' | '42.5' | '52.5', number>> = {
   '32.5': 75 * 60,
   '42.5': 60 * 60,
@@ -57,12 +62,19 @@ export function setByTemperature(of: {
   };
 }
 
-/** Both set times, s, multiplied by a `factor`, a ratio. No range: arithmetic. @source common-practice */
+/**
+ * Both set times, s, multiplied by a `factor`, a ratio. No range: arithmetic.
+ * @source common-practice
+ */
 export function scaleSet({ initial, final }: SetTimes, factor: number): SetTimes {
   return { initial: initial * factor, final: final * factor };
 }
 
-/** Refuses set times that are none. @throws {DomainError} for times not above zero or final before initial. @source definition */
+/**
+ * Refuses invalid set times. @throws {DomainError} for times not above zero or final before
+ * initial.
+ * @source definition
+ */
 export function demandSet({ initial, final }: SetTimes): void {
   demandPositive('initial', initial, 'time');
   demand('final', final, 'time', { min: initial }, 'final-before-initial');
@@ -72,15 +84,17 @@ export interface SetRace {
   /** Set over the foam's time; above 1 the foam drains first. */
   readonly againstFoam: number;
   readonly first: 'set' | 'foam';
-  /** Sinking seen so far, carried on at its pace until initial set, m; undefined without a reading. */
+  /**
+   * The settling seen so far, extrapolated at its pace until initial set, m; undefined without a
+   * reading.
+   */
   readonly settlingBySet: number | undefined;
 }
 
 /**
- * Set against the foam: which comes first.
- * `initialSet` and `foamTime` (the half-life of the drained foam, or the time the mix was seen to
- * hold) s; `settling` seen, m after s. Carrying the sinking on at its pace says the worst: it slows as
- * the mix stiffens. No range is published.
+ * Set against the foam: which comes first. `initialSet` and `foamTime` (the half-life of the
+ * drained foam, or the time the mix was seen to hold) s; `settling` seen, m after s. Extrapolating
+ * the settling at its pace is the worst case: it slows as the mix stiffens. No range is published.
  * @throws {DomainError} for times not above zero or a negative settling.
  * @source common-practice
  */

@@ -5,16 +5,27 @@ import { studentT } from '../uncertainty/student-t.ts';
 import { demandPositive } from './bounds.ts';
 import { type Band, MOST_GROWTH, REFERENCE_AGE } from './strength-growth.ts';
 
-/** Youngest result taken, s: before it nothing has set. Common practice, no source. @source common-practice */
+/**
+ * Youngest result taken, s: before it nothing has set. Common practice, no source.
+ * @source common-practice
+ */
 const YOUNGEST = HOUR;
 
-/** Where no result is free to tell of scatter: the next lies from half of one to twice it, a guess. Common practice, no source. @source common-practice */
+/**
+ * If no degree of freedom is left to show scatter: a guess that the next result lies between half
+ * and twice the value. Common practice, no source.
+ * @source common-practice
+ */
 const GUESSED = Math.log(2);
 
-/** However well a few results agree, the next may lie this far off, as a relative standard deviation: a guess. Common practice, no source. @source common-practice */
+/**
+ * However well a few results agree, the next may lie this far off, as a relative standard
+ * deviation: a guess. Common practice, no source.
+ * @source common-practice
+ */
 export const LEAST_SPREAD = 0.03;
 
-/** Agreement closer than this, as a natural logarithm, is none but the arithmetic's own. */
+/** Agreement closer than this, as a natural logarithm, is rounding error. */
 const ROUNDING = 1e-9;
 
 /** Widest band, as a natural logarithm: beyond it nothing is known anyway. A choice. */
@@ -30,19 +41,25 @@ export interface StrengthResult {
 export interface StrengthFit {
   /** Pa */
   readonly strength28: number;
-  /** Growth coefficient s, found or kept from the cement. */
+  /** Growth coefficient s, fitted or that of the cement. */
   readonly coefficient: number;
-  /** Spread of the results about the curve, as a relative standard deviation; undefined for an exact fit through as many results as unknowns. */
+  /**
+   * Spread of the results about the curve, as a relative standard deviation; undefined for an exact
+   * fit through as many results as unknowns.
+   */
   readonly spread: number | undefined;
   /** How many there are. */
   readonly count: number;
   /** Mean of their 1 − √(28 d/t), and of the logarithm of their strength in Pa. */
   readonly middle: readonly [x: number, y: number];
-  /** Squares of their distance from that mean in age, summed; undefined where the growth is the cement’s. */
+  /**
+   * Sum of squares of their distance from that mean in age; undefined if the growth is the
+   * cement’s.
+   */
   readonly reach: number | undefined;
   /**
-   * By how much one more result may miss a curve that is known, as a natural logarithm: Student’s t times the
-   * spread, or the least; ln 2/√2 where none is free to show one.
+   * By how much one more result may miss a known curve, as a natural logarithm: Student’s t times
+   * the spread, or the least; ln 2/√2 if none is free to show one.
    */
   readonly miss: number;
   readonly notes: readonly Note[];
@@ -51,11 +68,17 @@ export interface StrengthFit {
 /**
  * A growth curve through the reader's own results, in place of the density band.
  *
- * `results` with age s and strength Pa; `coefficient` s of the cement. Least squares on
- * ln f = ln f28 + s·(1 − √(28 d/t)). The cement's coefficient is kept by results whose slope's own ±
- * (t·spread/√Σ(x − mean x)²) is more than any cement grows, MOST_GROWTH: so close in age that it is with the least spread too
- * (note 'one-age'), or else so scattered ('scattered'); by those that do not grow with age ('no-growth') and those steeper than any cement ('too-steep'). The fewer the results and the
- * further from them, the wider is strengthAbout, which takes a spread of 3 % at the least. No range is published.
+ * `results` with age s and strength Pa; `coefficient` s of the cement. Least squares on ln f = ln
+ * f28 + s·(1 − √(28 d/t)).
+ *
+ * The cement's coefficient is used in three cases. First, if the ± of the fitted slope
+ * (t·spread/√Σ(x − mean x)²) exceeds MOST_GROWTH, more than any cement grows: results so close in
+ * age that even the least spread gives that (note 'one-age'), or else too scattered ('scattered').
+ * Second, if the results do not grow with age ('no-growth'). Third, if they are steeper than any
+ * cement ('too-steep').
+ *
+ * The fewer the results and the further from them, the wider strengthAbout is; it uses a spread of
+ * at least 3 %. No range is published.
  * @throws {DomainError} for no results, an age below an hour, a strength not above zero, or a
  * coefficient outside 0…2.
  * @source en-1992-1-1 equation 3.2 for the shape
@@ -105,14 +128,16 @@ export function fitStrength(of: {
 }
 
 /**
- * Where one more result should lie at an age, Pa: above the low end 19 times in 20, and as often below the high.
+ * Where one more result should lie at an age, Pa: above the low end 19 times in 20, and below the
+ * high end as often.
  *
- * The curve of `fit` at `age` s times e^±(t·spread·√(1 + 1/n + (x − mean x)²/Σ(x − mean x)²)), x = 1 − √(28 d/t):
- * it widens beyond the ages tested, but neither end falls with age: what it has it keeps, so an older part is no weaker than a
- * younger one's low end, and a younger no stronger than an older one's high. Results of one age, that show no growth or too steep a one
- * are carried by each of the cement's `coefficients` s. With no result free to show a spread the width is a guess: at one result, or at
- * either of two, half of it to twice. No band is wider than e^±10, a choice.
- * No range is published: results of normal scatter about the shape.
+ * The curve of `fit` at `age` s times e^±(t·spread·√(1 + 1/n + (x − mean x)²/Σ(x − mean x)²)), x =
+ * 1 − √(28 d/t). It widens beyond the ages tested, but neither end falls with age: an older part is
+ * no weaker than a younger one's low end, and a younger no stronger than an older one's high end.
+ * Results of one age, or with no growth or too steep a growth, are extrapolated with each of the
+ * cement's `coefficients` s. With no degree of freedom to show a spread, the width is a guess: at
+ * one result, or at either of two, half of it to twice. No band is wider than e^±10, a choice. No
+ * range is published: results of normal scatter about the shape.
  * @throws {DomainError} for an age not above zero.
  * @source student-t
  * @source en-1992-1-1 equation 3.2 for the shape
@@ -136,7 +161,10 @@ export function strengthAbout(of: {
   return { low: end(-1), high: end(1) };
 }
 
-/** How far from the mean x, on either side, the band widens as fast as the curve grows: an end would fall from there on. */
+/**
+ * The distance from the mean x, on either side, at which the band widens as fast as the curve
+ * grows: beyond it an end would fall.
+ */
 function turning(of: {
   readonly miss: number;
   readonly count: number;
@@ -148,7 +176,10 @@ function turning(of: {
   return steeper > 0 ? coefficient * reach * Math.sqrt((1 + 1 / count) / steeper) : Infinity;
 }
 
-/** The spread of results that miss their curve so far, as a natural logarithm, and how far one more may; and did they agree. */
+/**
+ * The spread of results that miss their curve by these amounts, as a natural logarithm; how far one
+ * more may miss; and whether they agree.
+ */
 function scatterOf(misses: readonly number[], unknowns: number) {
   const free = misses.length - unknowns;
   const guess = GUESSED / Math.SQRT2;

@@ -20,7 +20,8 @@ const HIGH_STRENGTH = 60e6;
 
 /**
  * Growth coefficient s: by cement class, and 0.20 when the mean 28-day strength is above 60 MPa.
- * `meanStrength` Pa may be absent. Range: normal-weight concrete; not validated for foamed concrete.
+ * `meanStrength` Pa may be absent. Range: normal-weight concrete; not validated for foamed
+ * concrete.
  * @throws {DomainError} for a strength not above zero.
  * @source fib-mc2010 Table 5.1-9
  */
@@ -35,10 +36,14 @@ export function growthCoefficient(of: {
 /** Age the model code measures growth against, s: 28 days. @source en-1992-1-1 equation 3.2 */
 export const REFERENCE_AGE = 28 * DAY;
 
-/** Steepest growth coefficient taken for one: the code's own end at 0.38. Common practice, no source. @source common-practice */
+/**
+ * The steepest growth coefficient accepted; the code's own range ends at 0.38. Common practice, no
+ * source.
+ * @source common-practice
+ */
 export const MOST_GROWTH = 2;
 
-/** Growth coefficients s, each of a curve that may be the true one. */
+/** Growth coefficients s, any of which may be the true one. */
 export type Coefficients = readonly [number, ...number[]];
 
 export interface Growth {
@@ -49,11 +54,12 @@ export interface Growth {
 }
 
 /**
- * Share of 28-day strength at an age: exp[s·(1 − √(28 d/t))]; 0 at age 0. Of the strength at another age t₀,
- * the quotient of two such: exp[s·(√(28 d/t₀) − √(28 d/t))].
- * `age` s, temperature-adjusted; `coefficient` s; `from` t₀ in s, 28 days where it is absent. Range: normal-weight
- * concrete kept at 20 °C as the code tests it; not validated for foamed concrete.
- * @throws {DomainError} for a negative age, a coefficient outside 0…2 (MOST_GROWTH), or a `from` not above 0.
+ * Share of 28-day strength at an age: exp[s·(1 − √(28 d/t))]; 0 at age 0. Relative to the strength
+ * at another age t₀: exp[s·(√(28 d/t₀) − √(28 d/t))]. `age` s, temperature-adjusted; `coefficient`
+ * s; `from` t₀ in s, 28 days if absent. Range: normal-weight concrete kept at 20 °C as the code
+ * tests it; not validated for foamed concrete.
+ * @throws {DomainError} for a negative age, a coefficient outside 0…2 (MOST_GROWTH), or a `from`
+ *   not above 0.
  * @source en-1992-1-1 equations 3.1 and 3.2
  * @source fib-mc2010 equation 5.1-51
  */
@@ -78,8 +84,8 @@ export function modulusShare(of: Growth): number {
 }
 
 /**
- * Age at which a share of the 28-day strength is reached, s: 28 d/(1 − ln(share)/s)²; undefined when
- * the curve never gets there (it levels out at e^s). `share` above 0. Range as strengthShare.
+ * Age at which a share of the 28-day strength is reached, s: 28 d/(1 − ln(share)/s)²; undefined
+ * when the curve never gets there (it levels out at e^s). `share` above 0. Range as strengthShare.
  * @throws {DomainError} for a share not above zero, or a coefficient not above zero or above 2
  * (MOST_GROWTH).
  * @source en-1992-1-1 equation 3.2, solved for the age
@@ -98,7 +104,7 @@ export function ageForShare(of: {
 /** The ages a strength grows between, s. */
 export interface Growing {
   readonly age: number;
-  /** Where it is known; absent, at 28 days. */
+  /** The age at which it is known; 28 days if absent. */
   readonly from?: number;
 }
 
@@ -106,9 +112,10 @@ const shares = (of: Growing & { readonly coefficients: Coefficients }) =>
   of.coefficients.map((coefficient) => strengthShare({ age: of.age, from: of.from, coefficient }));
 
 /**
- * Of growth curves that may each be the true one, the lowest at an age, as a share of 28-day strength or of
- * that at `from`. `coefficients` s of each; arguments and range as strengthShare. The lowest is that of the
- * greatest coefficient before `from`, and of the least after it; what lies between them is never the lowest.
+ * The lowest, at an age, of growth curves that may each be the true one, as a share of the strength
+ * at 28 days or at `from`. `coefficients` s of each; arguments and range as strengthShare. Before
+ * `from` it is that of the largest coefficient, after it that of the smallest; those between are
+ * never the lowest.
  * @throws {DomainError} as strengthShare.
  * @source none: the least of several
  */
@@ -117,8 +124,8 @@ export function leastShare(of: Growing & { readonly coefficients: Coefficients }
 }
 
 /**
- * Age from which on the lowest of such curves has a share of 28-day strength, s; undefined when one of
- * them never gets there. Range as ageForShare.
+ * The age from which the lowest of such curves has a share of 28-day strength, s; undefined if one
+ * of them never gets there. Range as ageForShare.
  * @throws {DomainError} as ageForShare.
  * @source none: the greatest of several
  */
@@ -141,10 +148,10 @@ export interface Band {
 }
 
 /**
- * What a strength grows to, as a band, Pa: its low end times the lowest of the curves at the ages of `least`,
- * and its high end times the highest at those of `most`.
- * `known` Pa; the ages s and `coefficients` s as leastShare. A density-only band already spans more than a
- * factor of two; growth is not validated for foamed concrete. No range is published for it.
+ * A strength band at another age, Pa: its low end times the lowest of the curves at the ages of
+ * `least`, and its high end times the highest at those of `most`. `known` Pa; the ages s and
+ * `coefficients` s as leastShare. A band from density alone already spans more than a factor of
+ * two; growth is not validated for foamed concrete. No range is published for it.
  * @throws {DomainError} for a band upside down or negative, or as strengthShare.
  * @source en-1992-1-1 equation 3.1
  */

@@ -1,6 +1,6 @@
 import type { TemperatureHistory } from './history.ts';
 
-/** Readings kept of a history, and how far those left out lie from the line between them. */
+/** The readings kept of a history, and how far the others lie from the line between them. */
 export interface Thinned {
   /** Which readings are kept, counted from 0. */
   readonly kept: readonly number[];
@@ -9,12 +9,12 @@ export interface Thinned {
 }
 
 /**
- * Fewer readings of a history that run as nearly as can be like all of them.
+ * A subset of a history's readings that stays as close as possible to all of them.
  *
- * Douglas and Peucker's way: from the ends on, the reading that lies furthest from the line through those
- * kept is kept next, until `most` are or nothing is left out. `most` 2 or more. A stretch longer than `longest` s
- * that has a reading in it is halved, too, so that what stays long had none: room for that is kept back. No
- * range: bookkeeping.
+ * Douglas and Peucker's algorithm: starting from the ends, the reading furthest from the line
+ * through those kept is kept next, until there are `most` or none is left out. `most` 2 or more. A
+ * stretch longer than `longest` s that contains a reading is halved too, so a stretch that stays
+ * long had none; room is reserved for that. No range: bookkeeping.
  * @source common-practice
  */
 export function thin(history: TemperatureHistory, most: number, longest = Infinity): Thinned {
@@ -34,7 +34,7 @@ export function thin(history: TemperatureHistory, most: number, longest = Infini
   const kept = [0, last];
   let open = [furthest(0, last)];
   const lasts = ({ from, to }: (typeof open)[0]) => times[to]! - times[from]!;
-  // Halves of what is too long are longer than half of it.
+  // Half of a stretch that is too long is longer than half of `longest`.
   const spared = (2 * lasts(open[0]!)) / longest;
   while (kept.length < most) {
     const worst = open.reduce((a, b) => (b.miss > a.miss ? b : a));

@@ -4,14 +4,18 @@ import { FAHRENHEIT_DEGREE, ICE_POINT } from '../quantity/constants.ts';
 /** Temperature step of the rule of a third, K: 10 °F. @source concrete-construction-accelerators */
 const THIRD_RULE_STEP = 10 * FAHRENHEIT_DEGREE;
 
-/** Where the rule of a third is told for, K: 40 °F up; the top is from memory. @source concrete-construction-accelerators */
+/**
+ * The range the rule of a third is stated for, K: 40 °F up; the top is from memory.
+ * @source concrete-construction-accelerators
+ */
 export const THIRD_RULE_RANGE = { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 } as const;
 
 /**
- * How many times longer set takes this much warmer, by the rule of a third: (3/4)^(warmer / 10 °F), a
- * third longer for every 10 °F colder. Every 10 °F warmer undoes that, a quarter shorter; told, from
- * memory, is a third. `warmer` K, negative for colder. Range: told for falls down to 40 °F
- * (THIRD_RULE_RANGE); the caller knows the temperatures and notes when they lie outside.
+ * How many times longer set takes this much warmer, by the rule of a third: (3/4)^(warmer / 10 °F),
+ * a third longer for every 10 °F colder. Every 10 °F warmer is the inverse of that, a quarter
+ * shorter; the rule as remembered says a third. `warmer` K, negative for colder. Range: stated for
+ * falls down to 40 °F (THIRD_RULE_RANGE); the caller knows the temperatures and notes when they are
+ * outside.
  * @throws {DomainError} for anything but a finite difference.
  * @source concrete-construction-accelerators
  */

@@ -1,6 +1,6 @@
 import { DomainError, demand } from '../domain-error.ts';
 
-/** A straight part under its own even weight, held up at two points of its length. */
+/** A straight part under its own uniform weight, supported at two points of its length. */
 export interface HeldBeam {
   /** Whole length, m. */
   readonly length: number;
@@ -8,7 +8,7 @@ export interface HeldBeam {
   readonly left: number;
   /** From the right end to the right support, m. */
   readonly right: number;
-  /** Even load along the length, N/m. */
+  /** Uniform load along the length, N/m. */
   readonly load: number;
 }
 
@@ -19,25 +19,28 @@ export interface BeamMoments {
   /** Hogging moments over the supports (top face stretched), N·m, never negative. */
   readonly hogLeft: number;
   readonly hogRight: number;
-  /** Greatest sagging moment between the supports (bottom face stretched), N·m; negative when the
-   * whole span hogs. */
+  /**
+   * Largest sagging moment between the supports (bottom face stretched), N·m; negative when the
+   * whole span hogs.
+   */
   readonly sag: number;
   /** From the left end to where `sag` acts, m. */
   readonly sagAt: number;
-  /** The largest of the moments without regard to sign, N·m. */
+  /** The largest absolute moment, N·m. */
   readonly worst: number;
 }
 
 /**
- * The share of the length from each end at which two supports make hogging over them equal to
- * sagging between them, (√2 − 1)/2 = 0.2071…: the least moment an even beam can be held with.
+ * The support distance, as a share of the length from each end, at which hogging over two supports
+ * equals sagging between them, (√2 − 1)/2 = 0.2071…: the smallest moment a uniform beam can be held
+ * with.
  * @source beam-statics
  * @source lifting-points-statics
  */
 export const BEST_SUPPORT_FRACTION = (Math.SQRT2 - 1) / 2;
 
 /**
- * Where should two lifters hold an even beam? Distance from each end, m: (√2 − 1)/2 · length.
+ * Where should two lifters hold a uniform beam? Distance from each end, m: (√2 − 1)/2 · length.
  * Exact for a uniform straight beam on two knife edges; no range is published.
  * @param length whole length, m, above 0
  * @throws {DomainError} when the length is not above 0
@@ -49,10 +52,11 @@ export function bestSupportDistance(length: number): number {
 }
 
 /**
- * The moments in an even beam on two supports with ends that may hang over.
+ * The moments in a uniform beam on two supports with ends that may overhang.
+ *
  * Statics: R_left = w L (x₂ − L/2)/(x₂ − x₁); M over a support = w a²/2 (hogging); between them
- * M(x) = R_left (x − x₁) − w x²/2, greatest where the shear is nought, x = R_left/w.
- * Exact for a straight beam on knife edges; no range is published.
+ * M(x) = R_left (x − x₁) − w x²/2, largest where the shear is zero, x = R_left/w. Exact for a
+ * straight beam on knife edges; no range is published.
  * @returns forces in N and moments in N·m
  * @throws {DomainError} for a length or load not above 0, supports outside the beam or in the wrong
  *   order, and `would-tip` when the middle of the beam is not between the supports
@@ -66,7 +70,7 @@ export function heldAtTwoPoints(beam: HeldBeam): BeamMoments {
   const reactionRight = load * length - reactionLeft;
   const hogLeft = (load * left ** 2) / 2;
   const hogRight = (load * right ** 2) / 2;
-  // The shear passes through nought inside the span whenever both supports push up.
+  // The shear is zero inside the span whenever both supports push up.
   const sagAt = Math.min(Math.max(reactionLeft / load, x1), x2);
   const sag = reactionLeft * (sagAt - x1) - (load * sagAt ** 2) / 2;
   const worst = Math.max(hogLeft, hogRight, Math.abs(sag));
@@ -74,8 +78,8 @@ export function heldAtTwoPoints(beam: HeldBeam): BeamMoments {
 }
 
 /**
- * The moment at one place of a beam on two supports, N·m, sagging positive. Exact statics; no range is
- * published.
+ * The moment at one place of a beam on two supports, N·m, sagging positive. Exact statics; no range
+ * is published.
  * @param beam the beam, as for `heldAtTwoPoints`
  * @param x from the left end, m, within the beam
  * @throws {DomainError} as `heldAtTwoPoints`, and for a place off the beam
@@ -93,10 +97,10 @@ export function momentAt(beam: HeldBeam, x: number): number {
 }
 
 /**
- * The greatest moment in an even beam carried in its middle, without regard to sign, N·m. Two hands `grip`
- * apart are two supports (L − grip)/2 in from the ends, so it is that of `heldAtTwoPoints`: hogging over
- * the hands, w (L/2 − grip/2)²/2, until they stand 0.586 L apart, then sagging between them. 0 is a knife
- * edge, which gives w L²/8. Exact statics; no range is published.
+ * The largest absolute moment in a uniform beam carried in its middle, N·m. Two hands `grip` apart
+ * are two supports (L − grip)/2 in from the ends, so it is that of `heldAtTwoPoints`: hogging over
+ * the hands, w (L/2 − grip/2)²/2, until they are 0.586 L apart, then sagging between them. 0 is a
+ * knife edge, which gives w L²/8. Exact statics; no range is published.
  * @param beam length m, grip m, load N/m
  * @throws {DomainError} for a length or load not above 0, or a grip wider than the beam
  * @source beam-statics
@@ -116,7 +120,7 @@ export function carriedInTheMiddle(beam: {
     : (load * inset ** 2) / 2;
 }
 
-/** No unit of N/m is at hand: a load is refused as the weight of the whole beam. */
+/** There is no kind of quantity for N/m, so a load is refused as the weight of the whole beam. */
 function demandLoad(load: number, length: number): void {
   demand('load', load * length, 'force', { min: 0, aboveMin: true });
 }

@@ -7,11 +7,14 @@ export interface BendingShape {
   readonly x: readonly number[];
   /** Moment at each place, N·m, sagging positive. */
   readonly moment: readonly number[];
-  /** Deflection at each place, m, downward positive, nought at both supports. */
+  /** Deflection at each place, m, downward positive, zero at both supports. */
   readonly deflection: readonly number[];
 }
 
-/** Enough steps that a drawn line looks smooth. Common practice, no source. @source common-practice */
+/**
+ * Number of steps: enough for a smooth drawn line. Common practice, no source.
+ * @source common-practice
+ */
 const STEPS = 60;
 
 /**

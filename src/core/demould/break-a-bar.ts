@@ -8,15 +8,15 @@ import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 export interface BarReadings {
   /** Between the supports, m. */
   readonly span: Reading;
-  /** Across, m. */
+  /** Width, m. */
   readonly breadth: Reading;
-  /** Up and down as tested, m. */
+  /** Height as tested, m. */
   readonly depth: Reading;
-  /** The whole bar, m: its ends hang over evenly. */
+  /** Length of the whole bar, m; its ends overhang equally. */
   readonly length: Reading;
-  /** The bar, kg. */
+  /** Mass of the bar, kg. */
   readonly barMass: Reading;
-  /** Everything hung from it when it broke: bucket, what was in it, hook, spreader, kg. */
+  /** Mass hung from it when it broke: bucket and contents, hook, spreader, kg. */
   readonly hung: Reading;
 }
 
@@ -27,31 +27,42 @@ export interface BrokenBar {
   readonly uncertainty: number;
   /** The part of the strength that the bar's own weight used, Pa. */
   readonly ownWeight: number;
-  /** What part of the uncertainty (squared) each reading brings, 0–1. */
+  /** The share of the variance that each reading contributes, 0–1. */
   readonly shares: Readonly<Record<keyof BarReadings, number>>;
   readonly notes: readonly Note[];
 }
 
-/** The heaviest load to hang in a bucket, kg: above it a test is for a laboratory. A choice. Common practice, no source. @source common-practice */
+/**
+ * The heaviest load to hang in a bucket, kg; a test above it is for a laboratory. A choice. Common
+ * practice, no source.
+ * @source common-practice
+ */
 export const BUCKET_MOST = 25;
 
-/** How far outside the middle third a break may lie, as a share of the span, before it is thrown out. From memory. @source astm-c78 */
+/**
+ * How far outside the middle third a break may lie, as a share of the span, before the result is
+ * discarded. From memory.
+ * @source astm-c78
+ */
 const OUTSIDE_THIRD_ALLOWED = 0.05;
 
 /**
- * How strong in bending is the bar that broke? f = 6 M/(b d²), M the load's moment and the bar's own.
- * Centre: F·span/4, taken at the middle wherever it broke. Third points: F·span/6 within the middle third;
- * outside it F·a/2 with a from the break to the nearer support. Own weight at distance x from the middle:
- * w[(span/2)² − x² − overhang²]/2. With own weight left out these are the formulas of the standard beam
- * tests, 3FL/(2bd²), FL/(bd²) and 3Fa/(bd²), from memory; a bucket test is not a standard test. No range
- * is published; the notes tell what the standard tests would throw out.
+ * How strong in bending is the bar that broke? f = 6 M/(b d²), M the moment of the load and of the
+ * bar's own weight.
+ *
+ * Centre: F·span/4, taken at the middle wherever it broke. Third points: F·span/6 within the middle
+ * third; outside it F·a/2 with a from the break to the nearer support. Own weight at distance x
+ * from the middle: w[(span/2)² − x² − overhang²]/2. Without own weight these are the formulas of
+ * the standard beam tests, 3FL/(2bd²), FL/(bd²) and 3Fa/(bd²), from memory; a bucket test is not a
+ * standard test. No range is published; the notes say what the standard tests would discard.
  * @param bar readings, SI
  * @param loading `centre` or `thirds`
- * @param brokeAt from the middle of the span to the break, to either side, m, not negative; used for `thirds`
- * @returns Pa; note `outside-third` for a break outside the middle third, `throw-out` beyond 5 % of the
- *   span outside it, `short-span` for a span under three depths
- * @throws {DomainError} for a length not above 0, a negative mass or distance, a bar shorter than the
- *   span or a break outside it
+ * @param brokeAt from the middle of the span to the break, to either side, m, not negative; used
+ *   for `thirds`
+ * @returns Pa; note `outside-third` for a break outside the middle third, `throw-out` beyond 5 % of
+ *   the span outside it, `short-span` for a span under three depths
+ * @throws {DomainError} for a length not above 0, a negative mass or distance, a bar shorter than
+ *   the span or a break outside it
  * @source astm-c78
  * @source astm-c293
  * @source beam-statics

@@ -3,7 +3,7 @@ import type { Note } from '../note.ts';
 import { STANDARD_GRAVITY } from '../quantity/constants.ts';
 import { carriedInTheMiddle, heldAtTwoPoints } from './beam.ts';
 
-/** A flat part and what presses on it while it is moved. */
+/** A flat part and the loads on it while it is moved. */
 export interface FlatPart {
   /** The dimension that spans, m. */
   readonly length: number;
@@ -27,30 +27,37 @@ export type Hold =
   | { readonly by: 'two-points'; readonly left: number; readonly right: number }
   /** At four points, `in` from the ends of the length and `aside` from the sides of the width. */
   | { readonly by: 'four-points'; readonly in: number; readonly aside: number }
-  /** Tipped up about one end line, the other gripped `grip` in from its end. Worst as it leaves flat. */
+  /**
+   * Tipped up about one end line, the other gripped `grip` in from its end. Worst as it leaves
+   * flat.
+   */
   | { readonly by: 'tipping'; readonly grip: number }
   /** In the middle, on hands `grip` apart. */
   | { readonly by: 'middle'; readonly grip: number };
 
 export interface HandlingStress {
-  /** Even load along the length while handled, N/m: (density · g · depth · factor + adhesion) · width. */
+  /**
+   * Uniform load along the length while handled, N/m: (density · g · depth · factor + adhesion) ·
+   * width.
+   */
   readonly load: number;
-  /** The greatest bending moment, N·m, over the section that resists it. */
+  /** The largest bending moment, N·m, over the section that resists it. */
   readonly moment: number;
-  /** The greatest tension in the extreme fibre, Pa. */
+  /** The largest tension in the extreme fibre, Pa. */
   readonly stress: number;
   readonly notes: readonly Note[];
 }
 
 /**
- * The width of slab that shares a lifting line's moment in a four-point lift is the least of half the
- * slab and this many thicknesses. From memory. @source pci-handbook
+ * The width of slab that shares a lifting line's moment in a four-point lift is the least of half
+ * the slab and this many thicknesses. From memory.
+ * @source pci-handbook
  */
 const LIFTING_STRIP_IN_THICKNESSES = 15;
 
 /**
- * Tension in the extreme fibre of a rectangular section, Pa: 6 M/(b d²). Elastic and uncracked; no range
- * is published.
+ * Tension in the extreme fibre of a rectangular section, Pa: 6 M/(b d²). Elastic and uncracked; no
+ * range is published.
  * @throws {DomainError} for a breadth or depth not above 0
  * @source beam-statics
  */
@@ -68,18 +75,20 @@ export function bendingStress(section: {
 }
 
 /**
- * What bending tension does moving the part put into it? Elastic, uncracked, plain: fibres are given
- * no credit. The weight (times its multiplier) and the pull of the mould act together as an even load;
- * moments as `heldAtTwoPoints` and `carriedInTheMiddle`. A four-point lift carries the whole weight in
- * each direction (statics of the whole section), half of it on the strip at each line of lifters.
- * No range is published for foamed concrete.
+ * What bending tension does moving the part cause?
+ *
+ * Elastic, uncracked, plain: fibres are given no credit. The weight (times its multiplier) and the
+ * pull of the mould act together as a uniform load; moments as `heldAtTwoPoints` and
+ * `carriedInTheMiddle`. A four-point lift carries the whole weight in each direction (statics of
+ * the whole section), half of it on the strip at each line of lifters. No range is published for
+ * foamed concrete.
  * @param part the part, SI
  * @param hold how it is held, m
  * @returns load N/m, moment N·m, stress Pa; `strip-narrower-than-half` when the strip at a line of
- *   lifters is limited by the thickness. A multiplier above 1 stands for suction too: with adhesion beside it
- *   that is counted twice
- * @throws {DomainError} for dimensions or density not above 0, a factor below 1, a negative adhesion,
- *   or supports that could not hold the part
+ *   lifters is limited by the thickness. A multiplier above 1 stands for suction too: with adhesion
+ *   beside it that is counted twice
+ * @throws {DomainError} for dimensions or density not above 0, a factor below 1, a negative
+ *   adhesion, or supports that could not hold the part
  * @source beam-statics
  * @source pci-handbook
  */
@@ -137,8 +146,8 @@ function fourPoints(
 }
 
 /**
- * How much of the strength does the handling use? Stress over strength, as a band: the strength's low
- * end gives `high`. Above 1 the part is expected to crack. No range: a comparison.
+ * How much of the strength does the handling use? Stress over strength, as a band: the strength's
+ * low end gives `high`. Above 1 the part is expected to crack. No range: a comparison.
  * @param use stress Pa; flexural strength band Pa, low end above 0
  * @throws {DomainError} for a negative stress, a strength not above 0 or a band upside down
  * @source beam-statics

@@ -1,8 +1,12 @@
-/** How much rougher a move may be than it was reckoned: a jerk, a sticking corner. A guess. @source common-practice */
+/**
+ * How much rougher a move may be than calculated: a jerk, a sticking corner. A guess.
+ * @source common-practice
+ */
 export const JERK = 0.5;
 
 /**
- * What does a move ask for at worst, with a jerk? (1 + r) of what was reckoned. No range is published: a guess.
+ * What does a move demand at worst, with a jerk? (1 + r) times the calculated value. No range is
+ * published: a guess.
  * @param asked a stress, Pa, or its share of a strength; `rougher` r, a share
  * @source common-practice
  */

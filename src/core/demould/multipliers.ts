@@ -1,6 +1,6 @@
 /** A multiplier on the weight of a part, from a published table. */
 export interface HandlingMultiplier {
-  /** What the table says it is for, as a short code. */
+  /** What the table says it applies to, as a short code. */
   readonly form: FormShape | 'any';
   readonly finish: 'retarded-exposed' | 'smooth-oiled' | 'any';
   readonly during: 'stripping' | 'yard-handling' | 'travel';
@@ -16,13 +16,17 @@ const row = (
   factor: number,
 ): HandlingMultiplier => ({ form, finish, during, factor });
 
-/** Times its weight, for a part that is free of its form and is carried. From memory. @source pci-handbook */
+/**
+ * Factor on the weight of a part that is free of its form and carried. From memory.
+ * @source pci-handbook
+ */
 export const CARRIED = 1.2;
 
 /**
  * Multipliers on the weight of a normal-weight precast part for form suction, impact and travel.
- * From memory, unchecked against a copy. None is published for foamed concrete, which weighs less than
- * its mould's suction assumes: that is why `MOULD_ADHESION` is the better guide for a light part.
+ * From memory, unchecked against a copy. None is published for foamed concrete, which weighs less
+ * than its mould's suction assumes: that is why `MOULD_ADHESION` is the better guide for a light
+ * part.
  * @source pci-handbook
  */
 export const HANDLING_MULTIPLIERS: readonly HandlingMultiplier[] = [
@@ -39,8 +43,8 @@ export const HANDLING_MULTIPLIERS: readonly HandlingMultiplier[] = [
 ];
 
 /**
- * Which multiplier goes with a form, a finish and a stage? Undefined when the table has none. No range is
- * published for foamed concrete.
+ * Which multiplier goes with a form, a finish and a stage? Undefined when the table has none. No
+ * range is published for foamed concrete.
  * @source pci-handbook
  */
 export function handlingMultiplier(asked: {
@@ -59,8 +63,9 @@ export function handlingMultiplier(asked: {
 export type MouldFace = 'oiled-steel-or-plastic' | 'varnished-timber' | 'rough-timber';
 
 /**
- * The pull of a mould on the face that leaves it, Pa (each "at least" for the first). From memory,
- * unchecked against a copy, and given for ordinary concrete. @source cen-tr-15728
+ * The pull of a mould on the face that leaves it, Pa (the first is "at least"). From memory,
+ * unchecked against a copy, and given for ordinary concrete.
+ * @source cen-tr-15728
  */
 export const MOULD_ADHESION: Readonly<Record<MouldFace, number>> = {
   'oiled-steel-or-plastic': 1000,

@@ -3,15 +3,17 @@ import { type Band, type Coefficients, grownBand } from '../curing/strength-grow
 import { demand } from '../domain-error.ts';
 
 /**
- * How strong may the part be at a time after casting, once bars of its batch have been broken, Pa? The tested
- * strength takes the place of the estimate, and each growth curve is drawn through it: tested · share(age at
- * the time) ÷ share(age at the test). Past the test the slower cement gains more, before it less, and an older
- * bar has less of its growth to come: so the low end is the least over all the curves and all the ages that
- * the paces allow. A bar cured with the part tells of the part; one kept warmer does not. No range is
- * published: the curves are of ordinary concrete.
- * @param of tested flexural strength Pa (low: what the next bar should exceed); testedAt time after casting, s,
- *   above 0; ageing s; coefficients s of the curves; elapsed time after casting, s
- * @throws {DomainError} for a test not after casting, a pace of nought, or as `grownBand` and `ageBetween`
+ * How strong may the part be at a time after casting, once bars of its batch have been broken, Pa?
+ *
+ * The tested strength replaces the estimate, and each growth curve is drawn through it: tested ·
+ * share(age at the time) ÷ share(age at the test). After the test the slower cement gains more,
+ * before it less, and an older bar has less growth to come. So the low end is the minimum over all
+ * the curves and all the ages that the paces allow. A bar cured with the part represents the part;
+ * one kept warmer does not. No range is published: the curves are of ordinary concrete.
+ * @param of tested flexural strength Pa (low: what the next bar should exceed); testedAt time after
+ *   casting, s, above 0; ageing s; coefficients s of the curves; elapsed time after casting, s
+ * @throws {DomainError} for a test not after casting, a pace of zero, or as `grownBand` and
+ *   `ageBetween`
  * @source common-practice
  */
 export function strengthAfterBars(of: {

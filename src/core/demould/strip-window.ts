@@ -6,9 +6,10 @@ import type { Note } from '../note.ts';
 export { EARLIEST_ADJUSTED_AGE };
 
 /**
- * The share of the estimated flexural strength that handling may use: one half. A choice on the cautious
- * side of the 1/1.5 that precast practice uses against cracking (from memory, `pci-handbook`).
- * Common practice, no source. @source common-practice
+ * The share of the estimated flexural strength that handling may use: one half. A choice on the
+ * cautious side of the 1/1.5 that precast practice uses against cracking (from memory,
+ * `pci-handbook`). Common practice, no source.
+ * @source common-practice
  */
 export const CAUTIOUS_SHARE = 0.5;
 
@@ -17,28 +18,30 @@ export interface StripWindow {
   readonly earliest?: number;
   /** Time after casting, s, when it should be safe even at the unfavourable end of every band. */
   readonly latest?: number;
-  /** Adjusted age, s, at which the favourable end is strong enough, and old enough by it. */
+  /** Adjusted age, s, at which the favourable end is strong enough and old enough. */
   readonly earliestAge?: number;
-  /** The flexural strength the handling asks for, Pa: stress ÷ share, as a band. */
+  /** The flexural strength that handling requires, Pa: stress ÷ share, as a band. */
   readonly needed: Band;
   readonly notes: readonly Note[];
 }
 
 /**
- * When is the part strong enough to strip and lift? The span of times between the favourable and the
- * unfavourable end: the first time t with stress ≤ share · strength(t), by which it is old enough too.
- * Favourable: low stress, high strength, high age; unfavourable: the others.
- * The later end is as sure as the bands: a low strength that is no bound makes it none.
- * An end is absent when it is not reached within `within`. When an end
- * is set by `EARLIEST_ADJUSTED_AGE` rather than by strength, a note says `set-not-strength`.
- * An estimate to plan by: the part itself is tested before it is moved. The growth curves are made for
- * ordinary concrete; no source seen validates them for foamed concrete, so no range is published for it.
- * @param asked
- *   stress Pa, with its factors; strength: flexural strength, Pa, at a time after casting (s), and age:
- *   adjusted age (s) then, neither end of either ever falling; share 0–1, and sure: that of the later end, the same
- *   where absent; within: how far to look, s; floor: adjusted age, and age by the clock, s
- * @throws {DomainError} for stresses not above 0, a band of them upside down, a share outside 0–1, a sure one not
- *   above 0 or above the share, or a time not above 0
+ * When is the part strong enough to strip and lift?
+ *
+ * The interval between the favourable and the unfavourable end: the first time t with stress ≤
+ * share · strength(t), by which it is also old enough. Favourable: low stress, high strength, high
+ * age; unfavourable: the opposite. The later end is only as certain as the bands: if the low
+ * strength is not a bound, neither is this. An end is absent if it is not reached within `within`.
+ * If an end is set by `EARLIEST_ADJUSTED_AGE` rather than by strength, a note says
+ * `set-not-strength`. It is an estimate for planning: the part itself is tested before it is moved.
+ * The growth curves are made for ordinary concrete; no source seen validates them for foamed
+ * concrete, so no range is published for it.
+ * @param asked stress Pa, with its factors; strength: flexural strength, Pa, at a time after
+ *   casting (s), and age: adjusted age (s) then, neither end of either ever falling; share 0–1, and
+ *   sure: that of the later end, the same where absent; within: how far to look, s; floor: adjusted
+ *   age, and age by the clock, s
+ * @throws {DomainError} for stresses not above 0, a band of them upside down, a share outside 0–1,
+ *   a sure one not above 0 or above the share, or a time not above 0
  * @source common-practice
  * @source en-12390-2
  */
@@ -85,7 +88,9 @@ export function stripWindow(asked: {
   }
 }
 
-/** The first time in 0…within at which a condition that never lapses holds, to a second. */
+/**
+ * The first time in 0…within at which a condition holds, to a second. Once true, it must stay true.
+ */
 function firstTime(holds: (t: number) => boolean, within: number): number | undefined {
   if (!holds(within)) return undefined;
   let [low, high] = [0, within];

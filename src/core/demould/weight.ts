@@ -1,8 +1,8 @@
 import { demand } from '../domain-error.ts';
 
 /**
- * The share of the water that can leave which is counted as gone when the part is stripped. A part
- * kept covered in its form loses little, and nought errs on the heavy side. Common practice, no source.
+ * The share of the removable water that counts as gone when the part is stripped. A part kept
+ * covered in its form loses little, and zero errs on the heavy side. Common practice, no source.
  * @source common-practice
  */
 const WATER_GONE_BY_STRIP = 0;
@@ -10,8 +10,8 @@ const WATER_GONE_BY_STRIP = 0;
 /**
  * How heavy is the part? Mass = density × volume + fittings, wet, as stripped and oven-dry.
  * As stripped it lies between: wet − share · (wet − dry). No range is published.
- * @param part volume m³ of concrete; wet and oven-dry density kg/m³; `gone` share 0–1 of the water that
- *   can leave, gone by stripping; fittings kg (inserts, mesh, an insert board)
+ * @param part volume m³ of concrete; wet and oven-dry density kg/m³; `gone` share 0–1 of the water
+ *   that can leave, gone by stripping; fittings kg (inserts, mesh, an insert board)
  * @returns kg
  * @throws {DomainError} for a volume or density not above 0, a dry density above the wet, a share
  *   outside 0–1 or negative fittings

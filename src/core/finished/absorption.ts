@@ -10,7 +10,8 @@ const BLOCKS = {
 } as const;
 
 /**
- * Water absorption by mass of the dry piece, as shares. Two tests read, their % taken as by mass; the block limits from memory.
+ * Water absorption by mass of the dry piece, as shares. Two tests read, their % taken as by mass;
+ * the block limits from memory.
  * @source kado-2018
  * @source is-2185-4
  */
@@ -44,8 +45,8 @@ export const ABSORPTION_BY_MASS: readonly PublishedRange[] = [
 export const C869_ABSORPTION_LIMIT = 0.25;
 
 /**
- * What share of its own volume of water is a moisture by mass? by volume = u · dry density / water
- * density. No range: arithmetic.
+ * A moisture by mass as a share of the piece's own volume: u · dry density / water density. No
+ * range: arithmetic.
  * @param of byMass kg/kg of dry mass, 0 or more; dryDensity and waterDensity kg/m³
  * @throws {DomainError} outside those
  * @source common-practice

@@ -12,23 +12,31 @@ export interface AirVoids {
   readonly specificSurface: number;
   /** p/A */
   readonly pasteAirRatio: number;
-  /** L: the farthest, by the model, that paste lies from a void, m. */
+  /** L: the largest distance, by the model, from paste to a void, m. */
   readonly spacingFactor: number;
   readonly branch: 'thin-walls' | 'far-voids';
 }
 
 /** p/A at which the two expressions for the spacing factor meet. From memory. @source astm-c457 */
 export const SPACING_BRANCH = 4.342;
-/** Air above which the spacing factor of spheres in plenty of paste stops being physical (50–60 %). From memory. @source astm-c457 */
+/**
+ * Air above which the spacing factor of spheres in plenty of paste stops being physical (50–60 %).
+ * From memory.
+ * @source astm-c457
+ */
 export const SPACING_LIMIT = 0.5;
-/** The most room that equal spheres packed at random fill: above it the voids are no longer spheres. From memory. @source random-packing */
+/**
+ * The largest share that equal spheres packed at random fill; above it the voids are no longer
+ * spheres. From memory.
+ * @source random-packing
+ */
 export const RANDOM_PACKING = 0.64;
 
 /**
- * Bubbles counted along a line: A = T_a/T_t, n = N/T_t, l = T_a/N, α = 4/l.
- * Spacing factor: p/A ≤ 4.342: L = T_p/(4N); else L = (3/α)[1.4(1 + p/A)^⅓ − 1].
- * Range: made for air-entrained concrete of a few per cent of air; above SPACING_LIMIT the spacing factor means
- * nothing, and above RANDOM_PACKING the voids are no spheres.
+ * Bubbles counted along a line: A = T_a/T_t, n = N/T_t, l = T_a/N, α = 4/l. Spacing factor: p/A ≤
+ * 4.342: L = T_p/(4N); else L = (3/α)[1.4(1 + p/A)^⅓ − 1]. Range: made for air-entrained concrete
+ * of a few per cent of air; above SPACING_LIMIT the spacing factor means nothing, and above
+ * RANDOM_PACKING the voids are no spheres.
  * @param line traverse T_t, air T_a and paste T_p along it, m; voids N met
  * @throws {DomainError} for a line or air not above 0, air and paste longer than the line, no void
  * @source astm-c457
@@ -50,9 +58,10 @@ export function linearTraverse(line: {
 /**
  * The same from points: A = S_a/S_t, p = S_p/S_t, T_t = S_t · I, n = N/T_t, l = A/n. Range as
  * `linearTraverse`.
- * @param grid stops S_t, of them over air S_a and over paste S_p; interval I, m; voids N met by the line
- * @throws {DomainError} for no stop, no stop over air, more over air and paste than stops, an interval not
- *   above 0, no void
+ * @param grid stops S_t, of them over air S_a and over paste S_p; interval I, m; voids N met by the
+ *   line
+ * @throws {DomainError} for no stop, no stop over air, more over air and paste than stops, an
+ *   interval not above 0, no void
  * @source astm-c457
  */
 export function pointCount(grid: {

@@ -35,14 +35,19 @@ export function chordHistogram(chords: readonly number[], width: number): readon
   });
 }
 
-/** Where a chord lies on an edge, the quotient of two decimals misses it by its last digit. */
+/** For a chord on an edge, the quotient of two decimals may be off by rounding error. */
 const binOf = (chord: number, width: number) => Math.floor(justOver(chord / width));
 
-/** (standard deviation ÷ mean)² of the chords across equal spheres, where no chord list is given. Derived. @source chord-statistics */
+/**
+ * (standard deviation ÷ mean)² of the chords across equal spheres, where no chord list is given.
+ * Derived.
+ * @source chord-statistics
+ */
 export const EQUAL_SPHERE_CHORD_VARIATION = 1 / 8;
 
 /**
- * (standard deviation ÷ mean)² of measured chords, all in one unit: a pure number. No range: a statistic.
+ * (standard deviation ÷ mean)² of measured chords, all in one unit: a pure number. No range: a
+ * statistic.
  * @throws {DomainError} for fewer than two chords, or one not above 0
  * @source chord-statistics
  */
@@ -54,9 +59,9 @@ export function chordVariation(chords: readonly number[]): number {
 }
 
 /**
- * How sure is the air found along a line, as a share of the volume? u = A (1 − A) √((1 + v)/N): voids met at random, the gaps
- * between them exponential, v the variation of the chords. It counts chance only: not smeared edges,
- * filled voids or bubbles the eye cannot see. No range is published.
+ * How sure is the air found along a line, as a share of the volume? u = A (1 − A) √((1 + v)/N):
+ * voids met at random, the gaps between them exponential, v the variation of the chords. It covers
+ * chance only, not smeared edges, filled voids or bubbles too small to see. No range is published.
  * @param found airContent A 0–1; voids N; variation v
  * @throws {DomainError} outside those
  * @source chord-statistics
@@ -74,8 +79,9 @@ export function traverseUncertainty(found: {
 }
 
 /**
- * How sure is the air found by points, as a share of the volume? u = √(A (1 − A)/S). Range: stops farther apart than the
- * bubbles are wide; closer stops are not independent and the true u is larger.
+ * How sure is the air found by points, as a share of the volume? u = √(A (1 − A)/S). Range: stops
+ * further apart than the bubbles are wide; closer stops are not independent and the true u is
+ * larger.
  * @param found airContent A 0–1; stops S
  * @throws {DomainError} outside those
  * @source chord-statistics
@@ -90,8 +96,8 @@ export function pointUncertainty(found: {
 }
 
 /**
- * Is it the air the mix was designed for? The difference, found less designed, and how many standard
- * uncertainties that is. No range: a comparison.
+ * Is it the air the mix was designed for? The difference, found minus designed, and the number of
+ * standard uncertainties it is. No range: a comparison.
  * @param compared found and designed air 0–1; uncertainty of the count, above 0
  * @throws {DomainError} outside those
  * @source jcgm-100

@@ -48,7 +48,10 @@ export const BCA_CONDUCTIVITY: ConductivityTable = {
   ],
 };
 
-/** Foam concretes in lb/ft³ and Btu·in/(h·ft²·°F), turned to SI. From memory. @source ashrae-materials */
+/**
+ * Foam concretes in lb/ft³ and Btu·in/(h·ft²·°F), turned to SI. From memory.
+ * @source ashrae-materials
+ */
 export const ASHRAE_CONDUCTIVITY: ConductivityTable = {
   key: 'ashrae',
   source: 'ashrae-materials',

@@ -11,8 +11,9 @@ import {
 import { type Conductivity, VALORE_RANGE, valoreConductivity } from './valore.ts';
 
 /**
- * The relation of `valore.ts` as first printed in US units, W/(m·K): 0.5 exp(0.02 w) Btu·in/(h·ft²·°F), w in lb/ft³.
- * Range as the SI form, from which it is within 0.4 % up to 1920 kg/m³. From memory.
+ * The relation of `valore.ts` as first printed in US units, W/(m·K): 0.5 exp(0.02 w)
+ * Btu·in/(h·ft²·°F), w in lb/ft³. Range as the SI form, from which it is within 0.4 % up to 1920
+ * kg/m³. From memory.
  * @param of dryDensity oven-dry, kg/m³, above 0
  * @throws {DomainError} for a density not above 0
  * @source valore-1980
@@ -30,8 +31,8 @@ export function valoreUsConductivity({
 }
 
 /**
- * What a published table says at a density, W/(m·K), straight between its rows. Range: its rows; undefined
- * outside them.
+ * What a published table says at a density, W/(m·K), straight between its rows. Range: its rows;
+ * undefined outside them.
  * @param table a table of `conductivity-data.ts`
  * @param dryDensity oven-dry, kg/m³, above 0
  * @throws {DomainError} for a density not above 0
@@ -56,8 +57,9 @@ export function tabledConductivity(
 }
 
 /**
- * How well does it conduct when dry? The least and the most that the relation and both tables say,
- * W/(m·K). Measured points of other binders lie well above all three (see the strength chapter's data).
+ * How well does it conduct when dry? The lowest and highest value of the relation and both tables,
+ * W/(m·K). Measured points of other binders lie well above all three (see the strength chapter's
+ * data).
  * @param of dryDensity oven-dry, kg/m³, above 0
  * @returns W/(m·K); a note when the density is outside the relation's range
  * @throws {DomainError} for a density not above 0

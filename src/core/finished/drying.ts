@@ -2,7 +2,10 @@ import { demand } from '../domain-error.ts';
 import { DAY } from '../quantity/constants.ts';
 import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 
-/** A piece has dried out when a day in the oven takes less than this share of its mass. From memory. @source en-12390-7 */
+/**
+ * A piece has dried out when a day in the oven takes less than this share of its mass. From memory.
+ * @source en-12390-7
+ */
 export const CONSTANT_MASS_SHARE = 0.002;
 
 /** One weighing of a drying piece: s after the first, and kg. */
@@ -17,21 +20,23 @@ interface Since {
   readonly change?: number;
   /** The time between the two, s. */
   readonly span?: number;
-  /** `change` over as much of it as a day is. */
+  /** `change` per day. */
   readonly perDay?: number;
 }
 
 export interface ConstantMass extends Since {
-  /** Whether weighings so doubtful can show it: since that one, or an earlier. */
+  /** Whether the weighings are precise enough to show it: since that one, or an earlier one. */
   readonly shown: boolean;
 }
 
 /**
- * Has it dried to constant mass? True when it lost less than 0.2 % of its mass a day, on the mean, since the
- * last weighing at least a day before: drying slows, so the last day of several took no more than their mean.
- * A gain does not slow by itself: of that, all of it must be less. It is shown by weighings that are no more
- * doubtful than what may be lost between them. All but `constant` and `shown` is undefined until two weighings lie
- * a day apart. No range: a comparison.
+ * Has it dried to constant mass?
+ *
+ * True when its mean loss since the last weighing at least a day before is less than 0.2 % of its
+ * mass a day: drying slows, so the last of several days lost no more than their mean. A gain need
+ * not slow down, so the whole gain must be less than that. `shown` requires weighings whose
+ * uncertainty is no larger than the loss allowed between them. All but `constant` and `shown` is
+ * undefined until two weighings are a day apart. No range: a comparison.
  * @param weighings in order of time
  * @param scale kg, the uncertainty of each
  * @throws {DomainError} for no weighing, a mass not above 0 or times out of order

@@ -12,8 +12,8 @@ export interface FrostFact {
 }
 
 /**
- * What is published of freezing and thawing: for ordinary concrete, and for autoclaved aerated concrete.
- * None of it was found on foamed concrete, so it is a guide to what to be wary of and no rating.
+ * Published figures on freezing and thawing: for ordinary concrete, and for autoclaved aerated
+ * concrete. None is for foamed concrete, so they show what to be wary of and are no rating.
  * @source aci-faq-795
  * @source pca-eb001-frost
  * @source jerman-2013

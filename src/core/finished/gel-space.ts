@@ -2,9 +2,9 @@ import { demand } from '../domain-error.ts';
 import { justOver } from '../quantity/dust.ts';
 
 /**
- * The share of the room open to it that the gel fills, 0–1: x = 0.68 a / (0.32 a + w/c + air), air being
- * the volume of air per mass of cement, mL/g. From memory for the air term; without air as published. No
- * range is published.
+ * The share of the available space that the gel fills, 0–1: x = 0.68 a / (0.32 a + w/c + air), air
+ * being the volume of air per mass of cement, mL/g. From memory for the air term; without air as
+ * published. No range is published.
  * @param of waterCement by mass; degree 0–1; airPerCement L/kg, 0 or more
  * @throws {DomainError} outside those, or when the gel would fill more than all the room
  * @source powers-gel-space

@@ -20,8 +20,8 @@ export function sandModulus({ compressive }: { readonly compressive: number }): 
 }
 
 /**
- * E of foamed concrete with coarse fly ash for sand, Pa: 0.99 fc^0.67 (GPa, MPa). From memory; no range is
- * recalled.
+ * E of foamed concrete with coarse fly ash for sand, Pa: 0.99 fc^0.67 (GPa, MPa). From memory; no
+ * range is recalled.
  * @param of compressive strength Pa, above 0
  * @throws {DomainError} for a strength not above 0
  * @source jones-mccarthy-2005
@@ -31,7 +31,11 @@ export function flyAshModulus({ compressive }: { readonly compressive: number })
   return { modulus: 0.99e9 * (compressive / 1e6) ** 0.67, notes: [] };
 }
 
-/** Densities of the square-root relation, kg/m³ (90–155 lb/ft³): foamed concrete lies below. From memory. @source pauw-1960 */
+/**
+ * Densities of the square-root relation, kg/m³ (90–155 lb/ft³): foamed concrete lies below. From
+ * memory.
+ * @source pauw-1960
+ */
 const PAUW_RANGE = { min: 1440, max: 2480 } as const;
 
 /**
@@ -55,10 +59,10 @@ export function pauwModulus(of: {
 }
 
 /**
- * E from density alone, Pa: 5.31 w − 853 (MPa, kg/m³). From memory; nought or less below 161 kg/m³, which
- * is refused. No range is recalled.
+ * E from density alone, Pa: 5.31 w − 853 (MPa, kg/m³). From memory; zero or less below 161 kg/m³,
+ * which is refused. No range is recalled.
  * @param of density kg/m³
- * @throws {DomainError} at or below the density where the line reaches nought
+ * @throws {DomainError} at or below the density where the line reaches zero
  * @source tada-1986
  */
 export function tadaModulus({ density }: { readonly density: number }): Modulus {
@@ -66,7 +70,10 @@ export function tadaModulus({ density }: { readonly density: number }): Modulus 
   return { modulus: (5.31 * density - 853) * 1e6, notes: [] };
 }
 
-/** E and Poisson's ratio reported of cellular concrete of 400–600 kg/m³, Pa. @source ni-2018 abstract */
+/**
+ * E and Poisson's ratio reported of cellular concrete of 400–600 kg/m³, Pa.
+ * @source ni-2018 abstract
+ */
 export const CELLULAR_MODULUS = {
   density: { min: 400, max: 600 },
   modulus: { low: 850e6, high: 1100e6 },

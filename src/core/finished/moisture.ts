@@ -4,19 +4,32 @@ import { outsideRange } from '../note.ts';
 import { POSSIBLE_DENSITY } from './possible-density.ts';
 import type { Conductivity } from './valore.ts';
 
-/** How steeply conductivity rises with moisture, per kg/kg, for autoclaved aerated concrete. From memory. @source iso-10456 */
+/**
+ * How steeply conductivity rises with moisture, per kg/kg, for autoclaved aerated concrete. From
+ * memory.
+ * @source iso-10456
+ */
 const MOISTURE_COEFFICIENT = 4;
-/** Equilibrium moisture of the same at 23 °C and 50 % / 80 % RH, kg/kg. From memory. @source iso-10456 */
+/**
+ * Equilibrium moisture of the same at 23 °C and 50 % / 80 % RH, kg/kg. From memory.
+ * @source iso-10456
+ */
 export const EQUILIBRIUM_MOISTURE = { dryRoom: 0.026, dampRoom: 0.045 } as const;
-/** The most moisture read of in walls in service, kg/kg of dry mass. @source mag-civ-eng-2011 */
+/**
+ * The highest moisture reported for walls in service, kg/kg of dry mass.
+ * @source mag-civ-eng-2011
+ */
 export const SERVICE_MOISTURE_MOST = 0.06;
 
-/** How many times its dry figure the conductivity of aerated concrete rises to when saturated. @source jerman-2013 */
+/**
+ * The factor by which the conductivity of aerated concrete exceeds its dry value when saturated.
+ * @source jerman-2013
+ */
 export const SATURATED_FACTOR = 6;
 
 /**
- * The most water the pores of a piece can hold, kg per kg dry: 1000/ρ − 1000/2600, the latter being what
- * is left of it without pores. No range is published; a soaked piece keeps air and holds less.
+ * The most water the pores of a piece can hold, kg per kg dry: 1000/ρ − 1000/2600; the second term
+ * is the volume of the solids. No range is published; a soaked piece retains air and holds less.
  * @param of dryDensity oven-dry, kg/m³, above 0
  * @throws {DomainError} for a density not above 0
  * @source common-practice
@@ -27,10 +40,10 @@ export function mostMoisture({ dryDensity }: { readonly dryDensity: number }): n
 }
 
 /**
- * Conductivity when moist, W/(m·K): dry · exp(4 u), u in kg water per kg dry, but no more than six times
- * the dry figure, which is what saturation was seen to do. The coefficient is that of autoclaved aerated
- * concrete, from memory; none was seen for foamed concrete. Range: up to 6 %, the most read of in service;
- * above it a note is given.
+ * Conductivity when moist, W/(m·K): dry · exp(4 u), u in kg water per kg dry, but at most six times
+ * the dry value, as measured at saturation. The coefficient is that of autoclaved aerated concrete,
+ * from memory; none was found for foamed concrete. Range: up to 6 %, the highest reported in
+ * service; above it a note is given.
  * @param of dry conductivity W/(m·K), above 0; moisture kg/kg, 0 or more
  * @throws {DomainError} outside those
  * @source iso-10456

@@ -8,11 +8,14 @@ export interface PieceDensity {
   readonly uncertainty: number;
   /** m³ */
   readonly volume: number;
-  /** What part of the uncertainty (squared) each reading brings, 0–1. */
+  /** The share of the variance that each reading contributes, 0–1. */
   readonly shares: Readonly<Record<string, number>>;
 }
 
-/** Density of the thin wrapping film, kg/m³, where none is stated: polyethylene. From memory. @source polyethylene-density */
+/**
+ * Density of the thin wrapping film, kg/m³, if none is stated: polyethylene. From memory.
+ * @source polyethylene-density
+ */
 const FILM_DENSITY = 920;
 
 /**
@@ -31,7 +34,8 @@ export function blockDensity(
 
 /**
  * Density of a cylinder: mass/(π/4 · diameter² · height), kg/m³, with its ±. No range: arithmetic.
- * @param cylinder readings with standard uncertainties: mass kg, diameter and height m, each above 0
+ * @param cylinder readings with standard uncertainties: mass kg, diameter and height m, each above
+ *   0
  * @throws {DomainError} for a reading not above 0 or a negative uncertainty
  * @source common-practice
  */
@@ -50,16 +54,17 @@ interface Wrapped {
   readonly wrapped: Reading;
 }
 
-/** What the water and film are, kg/m³. */
+/** The densities of the water and the film, kg/m³. */
 interface Baths {
   readonly waterDensity: number;
   readonly filmDensity?: number;
 }
 
 /**
- * Density of a wrapped piece pushed under in a vessel of water that stands on the scale: the scale gains
- * the mass of water displaced. V = gain/ρw − (wrapped − mass)/ρ_film. The rod that pushes counts as piece,
- * so it is thin; the piece touches nothing. No range: Archimedes' principle.
+ * Density of a wrapped piece pushed under in a vessel of water that stands on the scale: the scale
+ * gains the mass of water displaced. V = gain/ρw − (wrapped − mass)/ρ_film. The submerged rod
+ * counts as part of the piece, so it must be thin; the piece touches nothing. No range: Archimedes'
+ * principle.
  * @param readings kg with standard uncertainties; gain: reading under water less reading before
  * @throws {DomainError} for a reading not above 0, a wrapped mass below the bare, a water or film
  *   density not above 0, a gain no larger than the film's

@@ -8,7 +8,8 @@ export interface Reading {
 
 /**
  * A result of independent readings that go by name, to first order. Range as `firstOrder`.
- * @returns the value, its standard uncertainty, and the part of its square that each reading brings, 0–1
+ * @returns the value, its standard uncertainty, and the part of its square that each reading
+ *   brings, 0–1
  * @throws {DomainError} for a negative uncertainty, and whatever `f` throws
  * @source jcgm-100
  */

@@ -11,8 +11,9 @@ const BCA = {
 const at = (density: number) => ({ min: density, max: density });
 
 /**
- * Drying shrinkage as ranges, as a strain (0.001 is 0.1 %). The review's rows were read; the British table
- * and the typical range are from memory. Densities in kg/m³ as each source states them.
+ * Drying shrinkage as ranges, as a strain (0.001 is 0.1 %). The review's rows were read; the
+ * British table and the typical range are from memory. Densities in kg/m³ as each source states
+ * them.
  * @source foam-review-2020 Table 2
  * @source bca-1994
  * @source ramamurthy-2009

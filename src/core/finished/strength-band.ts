@@ -19,13 +19,16 @@ export const STRENGTH_RELATIONS: readonly StrengthRelation[] = [
   is2185Blocks,
 ];
 
-/** What one relation says of a mix; strength in Pa, density (the one it is stated against) in kg/m³. */
+/**
+ * What one relation gives for a mix; strength in Pa, density (the one it is stated against) in
+ * kg/m³.
+ */
 interface RelationBand {
   readonly key: string;
   readonly against: StrengthRelation['against'];
   readonly density: number;
   readonly low: number;
-  /** Null where the relation states only a minimum. */
+  /** Null if the relation states only a minimum. */
   readonly high: number | null;
   readonly standing: Standing;
   readonly source: string;
@@ -44,10 +47,11 @@ export type StrengthBand =
   | { readonly known: false; readonly relations: readonly [] };
 
 /**
- * The most that is published of compressive strength at 28 days, Pa, for this density, wet or dry as it may be, or
- * for any lighter one; undefined where nothing bounds it.
+ * The highest published compressive strength at 28 days, Pa, for this density, wet or dry, or for
+ * any lower one; undefined if nothing bounds it.
  *
- * `density` in kg/m³. Valid where `strengthBand` is; beyond it, the last relation runs on. Throws nothing.
+ * `density` in kg/m³. Valid where `strengthBand` is; beyond it, the last relation continues. Throws
+ * nothing.
  * @source kado-2018; from memory: bca-1994, aci-523-1r, is-2185-4
  */
 export function mostPublished(density: number): number | undefined {
@@ -60,17 +64,18 @@ export function mostPublished(density: number): number | undefined {
 }
 
 /**
- * What has been published of compressive strength at 28 days for this density: a band, never one
- * number. Mixes of equal density lie more than a factor of two apart, by binder, sand, water,
- * foam and curing, so this says what to expect of the kind, not what a piece will carry, and it is
- * no ground for bearing a load on it.
+ * The published compressive strengths at 28 days for this density: a band, never one number. Mixes
+ * of equal density differ by more than a factor of two, depending on binder, sand, water, foam and
+ * curing. So this says what to expect of the kind, not what a piece will carry, and it is no ground
+ * for putting a load on it.
  *
  * `wetDensity` and `ovenDryDensity` in kg/m³; each relation is read against its own. `low` is the
- * least any relation that covers the density states; `high` the most, or the largest minimum if
- * that is more. Where only minima are published, `high` is null. Outside every range: not known.
+ * lowest value of any relation that covers the density; `high` the highest, or the largest minimum
+ * if that is more. If only minima are published, `high` is null. Outside every range: not known.
  *
  * @throws {DomainError} for a density that is not positive, or an oven-dry one above the wet.
- * @source caltrans-19-10, astm-c869, kado-2018; from memory: aci-229r-99, bca-1994, aci-523-1r, is-2185-4
+ * @source caltrans-19-10, astm-c869, kado-2018; from memory: aci-229r-99, bca-1994, aci-523-1r,
+ *   is-2185-4
  */
 export function strengthBand(mix: {
   readonly wetDensity: number;

@@ -4,16 +4,19 @@ import { CEMENT_DENSITY, MIX_WATER_DENSITY } from '../mix/densities.ts';
 import { HYDRATE_WATER } from '../mix/oven-dry.ts';
 import { DAY } from '../quantity/constants.ts';
 
-/** Ends of the constants fitted to Hoff's form: strength without pores (Pa) and exponent. @source hoff-1972 (from memory) */
+/**
+ * The extremes of the constants fitted to Hoff's form: strength without pores (Pa) and exponent.
+ * @source hoff-1972 (from memory)
+ */
 export const HOFF_LOW = { intrinsic: 115.3e6, exponent: 2.7 } as const;
 export const HOFF_HIGH = { intrinsic: 290e6, exponent: 3 } as const;
 
 /**
  * Strength of hydrated neat-cement cellular concrete by Hoff's power law of its solids, Pa.
  *
- * f = s₀ [d (1 + 0.2 ρc/ρw) / ((1 + w/c) ρc)]ᵇ. `wetDensity` d and `cementDensity` in kg/m³; `intrinsic`
- * s₀ in Pa, `exponent` b. Two fits of the constants differ by half as much again; no range is
- * published with what is recalled here, so it is no part of the strength band.
+ * f = s₀ [d (1 + 0.2 ρc/ρw) / ((1 + w/c) ρc)]ᵇ. `wetDensity` d and `cementDensity` in kg/m³;
+ * `intrinsic` s₀ in Pa, `exponent` b. Two fits of the constants differ by half as much again; no
+ * range is published with what is recalled here, so it is no part of the strength band.
  *
  * @throws {DomainError} for amounts that are not positive, or solids that overfill the volume.
  * @source hoff-1972 (form and constants from memory)

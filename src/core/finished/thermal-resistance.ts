@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
 
-/** One even layer across the flow of heat: m and W/(m·K). */
+/** A uniform layer across the heat flow: m and W/(m·K). */
 export interface Layer {
   readonly thickness: number;
   readonly conductivity: number;
@@ -12,8 +12,8 @@ export const INSIDE_SURFACE = { upward: 0.1, horizontal: 0.13, downward: 0.17 } 
 export const OUTSIDE_SURFACE = 0.04;
 
 /**
- * How much does a layer resist heat? R = thickness ÷ conductivity, m²·K/W. Steady flow straight through;
- * no range is published.
+ * How much does a layer resist heat? R = thickness ÷ conductivity, m²·K/W. Steady flow straight
+ * through; no range is published.
  * @throws {DomainError} for a negative thickness or a conductivity not above 0
  * @source iso-6946
  */
@@ -24,10 +24,11 @@ export function layerResistance({ thickness, conductivity }: Layer): number {
 }
 
 /**
- * R of layers one behind another with their surfaces, m²·K/W, and U = 1/R, W/(m²·K). No range:
- * resistances in series.
+ * R of layers in series with their surfaces, m²·K/W, and U = 1/R, W/(m²·K). No range: resistances
+ * in series.
  * @param wall layers in any order; surfaces: total surface resistance, m²·K/W, 0 or more
- * @throws {DomainError} for what `layerResistance` refuses, negative surfaces, or nothing that resists
+ * @throws {DomainError} for what `layerResistance` refuses, negative surfaces, or nothing that
+ *   resists
  * @source iso-6946
  */
 export function transmittance(wall: {
@@ -44,9 +45,10 @@ export function transmittance(wall: {
 }
 
 /**
- * How thick must it be for a wanted R, m, and what does each square metre then weigh, kg?
+ * How thick must it be for a required R, m, and what does each square metre then weigh, kg?
  * thickness = R · conductivity. No range: arithmetic.
- * @param wanted resistance of the layer alone m²·K/W, 0 or more; conductivity W/(m·K); density kg/m³
+ * @param wanted resistance of the layer alone m²·K/W, 0 or more; conductivity W/(m·K); density
+ *   kg/m³
  * @throws {DomainError} outside those
  * @source iso-6946
  */

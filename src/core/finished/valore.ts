@@ -7,7 +7,10 @@ export interface Conductivity {
   readonly notes: readonly Note[];
 }
 
-/** Oven-dry densities the exponential relation is used for, kg/m³ (20–120 lb/ft³). From memory. @source aci-122r */
+/**
+ * Oven-dry densities the exponential relation is used for, kg/m³ (20–120 lb/ft³). From memory.
+ * @source aci-122r
+ */
 export const VALORE_RANGE = { min: 320, max: 1920 } as const;
 
 /**

@@ -3,21 +3,27 @@ import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { STANDARD_FOAM_BAND } from './standard-band.ts';
 
-/** Density of workshop air, kg/m³: 20 °C, 50 % humidity, sea level gives 1.199. @source spieweck-bettin */
+/**
+ * Density of workshop air, kg/m³: 20 °C, 50 % humidity, sea level gives 1.199.
+ * @source spieweck-bettin
+ */
 export const AIR_DENSITY = 1.2;
 
-/** Density of a foaming solution, kg/m³: water with a few percent of concentrate. @source common-practice */
+/**
+ * Density of a foaming solution, kg/m³: water with a few percent of concentrate.
+ * @source common-practice
+ */
 export const SOLUTION_DENSITY = 1000;
 
 export interface FoamDensity {
-  /** What the scale says over the vessel's volume, kg/m³: the number every bench balance uses. */
+  /** The scale reading over the vessel's volume, kg/m³: the number every bench balance uses. */
   readonly apparent: number;
   /** Solution held in the foam of the vessel, kg and m³. */
   readonly liquidMass: number;
   readonly liquidVolume: number;
   /** Share of the foam's volume that is gas. */
   readonly gasFraction: number;
-  /** Volume of foam a volume of solution makes. */
+  /** Volume of foam per volume of solution. */
   readonly expansion: number;
   readonly notes: readonly Note[];
 }
@@ -28,13 +34,13 @@ export interface FoamDensity {
  * `tare` (vessel alone) and `full` in kg, `vessel` its volume in m³; densities in kg/m³.
  *
  * A scale in air reads the mass on it less the mass of the air it pushes aside. Foam of volume V
- * holds liquid Vₗ at density ρₗ and air V − Vₗ at ρₐ (the bubbles' own pressure, a few hundred
- * Pa, changes that by under 0.5 %). The net reading is therefore
- * R = ρₗ Vₗ + ρₐ (V − Vₗ) − ρₐ V = (ρₗ − ρₐ) Vₗ: the air drops out but for what the liquid
- * displaces. So Vₗ = R / (ρₗ − ρₐ), gas fraction 1 − Vₗ / V, expansion V / Vₗ; the apparent density
- * R / V is the liquid in a volume of foam to 0.12 %, and the true density is R / V + ρₐ,
- * 1.2 kg/m³ more: 1.5 % at 80 kg/m³. A bucket of wet mix is weighed in the same air, so balances
- * are kept in apparent masses throughout. The scale's own calibration weights (0.015 %) are left out.
+ * holds liquid Vₗ at density ρₗ and air V − Vₗ at ρₐ (the bubbles' own pressure, a few hundred Pa,
+ * changes that by under 0.5 %). The net reading is therefore R = ρₗ Vₗ + ρₐ (V − Vₗ) − ρₐ V = (ρₗ −
+ * ρₐ) Vₗ: the air drops out but for what the liquid displaces. So Vₗ = R / (ρₗ − ρₐ), gas fraction
+ * 1 − Vₗ / V, expansion V / Vₗ; the apparent density R / V is the liquid in a volume of foam to
+ * 0.12 %, and the true density is R / V + ρₐ, 1.2 kg/m³ more: 1.5 % at 80 kg/m³. A bucket of wet
+ * mix is weighed in the same air, so balances are kept in apparent masses throughout. The scale's
+ * own calibration weights (0.015 %) are left out.
  *
  * Note 'outside-range' of 'apparent' outside the standards' 32–64 kg/m³.
  *

@@ -37,9 +37,8 @@ export interface ConcentrateShare {
  * How much concentrate does a stated dilution mean?
  *
  * Share by volume: 1/(N + 1) for "1 : N", 1/N for "1 in N", the share itself for percent by volume,
- * and w/ρc / (w/ρc + (1 − w)/ρw) for percent by mass. Volumes are taken to add.
- * "1 : 40" is 2.44 %, "1 in 40" is 2.50 %; both are called "1 to 40" and "2.5 %" in practice. No range is
- * published.
+ * and w/ρc / (w/ρc + (1 − w)/ρw) for percent by mass. Volumes are taken to add. "1 : 40" is 2.44 %,
+ * "1 in 40" is 2.50 %; both are called "1 to 40" and "2.5 %" in practice. No range is published.
  *
  * @returns shares by volume and by mass, the equal "1 : N", and the density in kg/m³
  * @throws {DomainError} "1 : N" with N ≤ 0, "1 in N" with N ≤ 1, a share outside 0–1, or a density

@@ -1,25 +1,25 @@
 import { demand } from '../domain-error.ts';
 import { type DrainageCurve, drainedAt, timeToDrain } from './drainage-curve.ts';
 
-/** A fitted value with the bounds it lies in at the confidence the fit was asked for. */
+/** A fitted value with its bounds at the confidence the fit was asked for. */
 export interface Bounded {
   readonly value: number;
   readonly low: number;
   readonly high: number;
 }
 
-/** A curve with what the readings leave open of its two constants. */
+/** A curve with the uncertainty that the readings leave in its two constants. */
 export interface FittedCurve extends DrainageCurve {
   /**
-   * Squares of the half widths: Student's t squared times the covariance of u = ln τ (τ in s) and
-   * the exponent n, and what all shares have wrong together.
+   * Squared half widths: Student's t squared times the covariance of u = ln τ (τ in s) and the
+   * exponent n, plus the error common to all shares.
    */
   readonly spread: { readonly uu: number; readonly un: number; readonly nn: number };
 }
 
 /**
- * When has a given share drained, and how sure is that? ln t = u + ln(v/(1 − v))/n, bounded to first
- * order in u and n.
+ * When has a given share drained, and how sure is that? ln t = u + ln(v/(1 − v))/n, with bounds to
+ * first order in u and n.
  *
  * @param curve from `fitDrainage`
  * @param share of the liquid, between 0 and 1
@@ -43,12 +43,13 @@ export function drainTimeBounds({
 }
 
 /**
- * What share has drained by a time, and how sure is that? ln(v/(1 − v)) = n (ln t − u), bounded to
- * first order in u and n.
+ * What share has drained by a time, and how sure is that? ln(v/(1 − v)) = n (ln t − u), with bounds
+ * to first order in u and n.
  *
  * @param curve from `fitDrainage`
  * @param time since the foam was made, s
- * @returns shares, 0–1. No range is published; see `drainTimeBounds` on times past the last reading.
+ * @returns shares, 0–1. No range is published; see `drainTimeBounds` on times past the last
+ *   reading.
  * @throws {DomainError} a negative time
  * @source gavin-lm confidence of the fit
  */
@@ -81,7 +82,7 @@ export function exponentBounds(curve: FittedCurve): Bounded {
 }
 
 /**
- * The constant c = τⁿ with its bounds. ln c = n u, bounded to first order in u and n.
+ * The constant c = τⁿ with its bounds. ln c = n u, with bounds to first order in u and n.
  *
  * @param curve from `fitDrainage`
  * @returns c and its bounds, in sⁿ. No range is published. Throws nothing.
@@ -95,7 +96,7 @@ export function constantBounds(curve: FittedCurve): Bounded {
   return { value, low: value * Math.exp(-reach), high: value * Math.exp(reach) };
 }
 
-/** Half width of what changes by `du` with u and by `dn` with n. */
+/** Half width of a quantity with derivatives `du` with respect to u and `dn` with respect to n. */
 function halfWidth({ spread: { uu, un, nn } }: FittedCurve, du: number, dn: number): number {
   return Math.sqrt(Math.max(0, uu * du ** 2 + 2 * un * du * dn + nn * dn ** 2));
 }

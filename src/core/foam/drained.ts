@@ -4,8 +4,8 @@ import { justOver, SLIVER } from '../quantity/dust.ts';
 /**
  * What share of a foam's liquid has drained, from the mass of liquid collected?
  *
- * v = drained/foam: the gas in a foam weighs nothing on a scale in air, so all the foam's mass is liquid.
- * No range is published.
+ * v = drained/foam: the gas in a foam weighs nothing on a scale in air, so all the foam's mass is
+ * liquid. No range is published.
  *
  * @param drained liquid collected below the foam, kg
  * @param foam mass of the foam when the clock started, kg, as the scale reads it
@@ -26,7 +26,8 @@ export function drainedByMass({
 }
 
 /**
- * The same from the volume of liquid collected: v = drained/(foam/expansion). No range is published.
+ * The same from the volume of liquid collected: v = drained/(foam/expansion). No range is
+ * published.
  *
  * @param drained volume of liquid collected, m³
  * @param foam volume of the foam when the clock started, m³
@@ -42,7 +43,8 @@ export function drainedByVolume(jar: Jar): number {
 }
 
 /**
- * The same from heights in a straight-sided jar, where heights stand for volumes. No range is published.
+ * The same from heights in a straight-sided jar, where heights stand for volumes. No range is
+ * published.
  *
  * @param drained height of clear liquid at the bottom, m
  * @param foam height of the foam when the clock started, m

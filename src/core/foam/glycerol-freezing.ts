@@ -1,11 +1,13 @@
 import { demand } from '../domain-error.ts';
 import { ICE_POINT } from '../quantity/constants.ts';
 
-/** Freezing points of glycerol–water at 0, 10 … 100 % by mass, °C (Lange's Handbook, Table 5.13). */
+/**
+ * Freezing points of glycerol–water at 0, 10 … 100 % by mass, °C (Lange's Handbook, Table 5.13).
+ */
 const FREEZING = [0, -1.6, -4.8, -9.5, -15.5, -22.0, -33.6, -37.8, -19.2, -1.6, 17.0] as const;
 
 export interface GlycerolFreezing {
-  /** Where the first solid forms, K. */
+  /** Temperature at which the first solid forms, K. */
   readonly freezing: number;
 }
 
@@ -14,8 +16,9 @@ export interface GlycerolFreezing {
  *
  * Below 10 % the table is on the warm side: the freezing-point depression of an ideal dilute
  * solution (1.86 K per mol/kg, from memory) is 2.2 K at 10 %, where the table has 1.6 K. The table
- * is followed. From 60 to 70 % the eutectic, the coldest point of the curve, lies between two rows (near 67 % and
- * −46 °C, from memory), so the straight line between them is far too warm. Concentrate in the solution is not reckoned with.
+ * is followed. From 60 to 70 % the eutectic, the coldest point of the curve, lies between two rows
+ * (near 67 % and −46 °C, from memory), so the straight line between them is far too warm.
+ * Concentrate in the solution is not included.
  *
  * @param glycerol share of the mixture by mass, 0–1
  * @returns freezing point, K. Range: the whole table, 0–100 %.

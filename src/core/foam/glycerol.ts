@@ -13,7 +13,7 @@ export interface GlycerolWater {
 export interface GlycerolViscosity {
   /** Dynamic viscosity of the mixture, Pa·s. */
   readonly viscosity: number;
-  /** How many times thicker than plain water at the same temperature, by the same formula. */
+  /** Viscosity relative to plain water at the same temperature, by the same formula. */
   readonly thickening: number;
   readonly notes: readonly Note[];
 }
@@ -56,12 +56,12 @@ export interface GlycerolDensity {
 }
 
 /**
- * How heavy is a glycerol–water mixture?
+ * How dense is a glycerol–water mixture?
  *
- * With w the share by mass and t in °C: ρw = 1000 [1 − |(t − 3.98)/615|^1.71],
- * ρg = 1273.3 − 0.6121 t, A = 1.78·10⁻⁶ t² − 1.82·10⁻⁴ t + 1.41·10⁻²,
- * ρ = {1 + A sin(w^1.31 π)^0.81} {ρw + (ρg − ρw)/[1 + (ρg/ρw)(1/w − 1)]}.
- * The second factor adds the volumes; the first is the contraction on mixing, up to 1.1 %.
+ * With w the share by mass and t in °C: ρw = 1000 [1 − |(t − 3.98)/615|^1.71], ρg = 1273.3 − 0.6121
+ * t, A = 1.78·10⁻⁶ t² − 1.82·10⁻⁴ t + 1.41·10⁻², ρ = {1 + A sin(w^1.31 π)^0.81} {ρw + (ρg − ρw)/[1
+ * + (ρg/ρw)(1/w − 1)]}. The second factor adds the volumes; the first is the contraction on mixing,
+ * up to 1.1 %.
  *
  * @returns density, kg/m³, within 0.07 % in the range 15–30 °C; outside it the note 'outside-range'
  *   is added.
@@ -71,7 +71,7 @@ export interface GlycerolDensity {
 export function glycerolDensity(mixture: GlycerolWater): GlycerolDensity {
   const { glycerol: w, t } = check(mixture);
   const a = 1.78e-6 * t ** 2 - 1.82e-4 * t + 1.41e-2;
-  // sin π is not quite zero in binary, and may be on the wrong side of it.
+  // In floating point sin π is not quite zero, and may be negative.
   const contraction = 1 + a * Math.max(0, Math.sin(w ** 1.31 * Math.PI)) ** 0.81;
   return {
     density: contraction * addedVolumes(w, waterDensity(t), 1273.3 - 0.6121 * t),
@@ -85,8 +85,8 @@ export function glycerolDensity(mixture: GlycerolWater): GlycerolDensity {
  * ρ = ρg C + ρw (1 − C) with C the share of glycerol by *volume*, C = (w/ρg)/(w/ρg + (1 − w)/ρw).
  * The 2008 paper prints C as the share by mass; the author's own page corrects it to volume. With
  * the right C the line still ignores the contraction on mixing and is 1 % light at half and half
- * (the misprint is 0.4 % heavy there), so the site uses `glycerolDensity`. No range is published with the
- * line.
+ * (the misprint is 0.4 % heavy there), so the site uses `glycerolDensity`. No range is published
+ * with the line.
  *
  * @returns density, kg/m³. ρg = 1277 − 0.654 t is the paper's; ρw is Volk & Kähler's.
  * @throws {DomainError} glycerol outside 0–1, temperature outside −50 to 150 °C.
@@ -102,7 +102,7 @@ export function idealMixtureDensity(mixture: GlycerolWater): number {
  * What share of the mixture's parts is glycerol by volume, each measured before mixing?
  *
  * C = (w/ρg)/(w/ρg + (1 − w)/ρw), with Volk & Kähler's densities of the parts. Range as
- * `glycerolDensity`, 15–30 °C: not checked here, but noted there.
+ * `glycerolDensity`, 15–30 °C, where it is noted; this does not check it.
  *
  * @returns share by volume, 0–1
  * @throws {DomainError} glycerol outside 0–1, temperature outside −50 to 150 °C.

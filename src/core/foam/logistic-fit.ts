@@ -8,22 +8,23 @@ export interface LogisticFit {
   readonly inverse: { readonly uu: number; readonly un: number; readonly nn: number };
 }
 
-/** Where an exponent counts as found. A fit that ends outside has found none. */
+/** The range of accepted exponents. A fit that ends outside it has failed. */
 const EXPONENTS = { min: 0.02, max: 60 } as const;
 
-/** Steps before a search that has not come to rest is given up. */
+/** Maximum number of steps of a search. */
 const STEPS = 300;
-/** How the damping begins, and what a step that helped or did not makes of it. */
+/** The initial damping, and its factors after a step that helped and one that did not. */
 const DAMPING = { first: 1e-3, less: 1 / 9, more: 11, most: 1e16 } as const;
 
 /**
- * Which logistic comes nearest to the readings? Least squares on v itself, every reading as sure as
- * any other, by Levenberg's and Marquardt's damped steps; v = 1/(1 + exp(−n (x − u))).
+ * Which logistic fits the readings best? Least squares on v itself, all readings weighted equally,
+ * by Levenberg–Marquardt; v = 1/(1 + exp(−n (x − u))).
  *
  * @param x logarithm of time over any unit of it
  * @param v share drained at each x
  * @returns the fit, or undefined when no single curve is a minimum: the search ran out of the
- *   exponents, 0.02 to 60, or did not come to rest. No range is published. Throws nothing of its own.
+ *   exponents, 0.02 to 60, or did not come to rest. No range is published. Throws nothing of its
+ *   own.
  * @source gavin-lm
  */
 export function fitLogistic(x: readonly number[], v: readonly number[]): LogisticFit | undefined {
@@ -31,7 +32,7 @@ export function fitLogistic(x: readonly number[], v: readonly number[]): Logisti
   let damping: number = DAMPING.first;
   for (let step = 0; step < STEPS && damping < DAMPING.most; step++) {
     const there = about(x, v, damped(here, damping));
-    // Beside a jump the slope is nothing too, yet each step still takes most of what is left.
+    // Next to a jump the slope vanishes too, yet each step still removes most of the residual.
     if (isStill(here) && !(there.squares < here.squares / 2)) return fitAt(here);
     const helped = there.squares < here.squares;
     damping *= helped ? DAMPING.less : DAMPING.more;
@@ -102,7 +103,7 @@ function about(
   return { u, n, squares, slope, uu, un, nn };
 }
 
-/** One step down from here: (JᵀJ + λ diag JᵀJ) step = Jᵀr. */
+/** One step from here: (JᵀJ + λ diag JᵀJ) step = Jᵀr. */
 function damped({ u, n, slope, uu, un, nn }: About, damping: number): [number, number] {
   const [a, d] = [uu * (1 + damping), nn * (1 + damping)];
   const determinant = a * d - un ** 2;
@@ -112,14 +113,16 @@ function damped({ u, n, slope, uu, un, nn }: About, damping: number): [number, n
   ];
 }
 
-/** At a minimum the residuals lie across every column of J; those of exact readings lie nowhere. */
+/**
+ * At a minimum the residuals are orthogonal to every column of J; those of exact readings vanish.
+ */
 function isStill({ squares, slope, uu, nn }: About): boolean {
   const small = (along: number, size: number) =>
     Math.abs(along) <= Math.sqrt(size) * (1e-5 * Math.sqrt(squares) + 1e-7);
   return small(slope.u, uu) && small(slope.n, nn);
 }
 
-/** The fit, if the minimum lies inside the exponents and fixes both constants. */
+/** The fit, if the minimum has an accepted exponent and determines both constants. */
 function fitAt({ u, n, squares, uu, un, nn }: About): LogisticFit | undefined {
   if (n < EXPONENTS.min || n > EXPONENTS.max) return undefined;
   const determinant = uu * nn - un ** 2;
@@ -128,7 +131,7 @@ function fitAt({ u, n, squares, uu, un, nn }: About): LogisticFit | undefined {
   return { u, n, squares, inverse };
 }
 
-/** A straight line through the log-odds of the readings, away from 0 and 1 where these run off. */
+/** A straight line through the log-odds of the readings, away from 0 and 1, where these diverge. */
 function start(x: readonly number[], v: readonly number[]): [number, number] {
   const odds = v.map((share) => {
     const inside = Math.min(0.98, Math.max(0.02, share));

@@ -2,20 +2,23 @@ import { demand } from '../domain-error.ts';
 import { leftOfFoam } from '../mix/left-of-foam.ts';
 import { SOLUTION_DENSITY } from './density.ts';
 
-/** A batch told by its densities, kg/m³, as the scale reads them. */
+/** A batch given by its densities, kg/m³, as the scale reads them. */
 export interface PlannedBlend {
   /** Wet density the batch is planned for. */
   readonly wetDensity: number;
   readonly baseDensity: number;
   readonly foamDensity: number;
-  /** Of the liquid in the foam; `SOLUTION_DENSITY` by default. */
+  /** Density of the liquid in the foam; `SOLUTION_DENSITY` by default. */
   readonly solutionDensity?: number;
-  /** Share of the foam's gas that the plan takes to live until the blend is weighed, 0–1; all of it by default. */
+  /**
+   * Share of the foam's gas that the plan expects to survive until the blend is weighed, 0–1; 1 by
+   * default.
+   */
   readonly survival?: number;
 }
 
 export interface PlannedFoam {
-  /** Foam made for the batch, m³: that which dies with it. */
+  /** Foam to make for the batch, m³, including what dies. */
   readonly foamVolume: number;
   /** Mass of its base mix, kg. */
   readonly baseMass: number;
@@ -24,15 +27,16 @@ export interface PlannedFoam {
 /**
  * How much foam and base mix make up a mass of blend of a planned density?
  *
- * Into a volume V = mass/ρ go (ρb − ρ)/(ρb λ − ρf) of foam, of which λ is left there: all of it, or what
- * `leftOfFoam` says of the share of its gas that lives. The base mix takes the rest.
+ * A volume V = mass/ρ takes (ρb − ρ)/(ρb λ − ρf) of foam, as a share. λ is how much of the foam's
+ * volume is left: 1, or what `leftOfFoam` gives for the share of its gas that survives. The base
+ * mix takes the rest.
  *
  * @param mass of the blend, kg
  * @param blend wet, base-mix, foam and solution density, kg/m³, and the share of the gas that lives
  * @returns foam in m³, base mix in kg. No range is published: a balance of mass and volume.
- * @throws {DomainError} mass or foam density not positive; a foam not lighter than its solution; a survival
- *   not above 0 or above 1; a wet density not above that of what is left of the foam ('lighter-than-foam')
- *   or not below the base mix's ('heavier-than-base-mix')
+ * @throws {DomainError} mass or foam density not positive; a foam not lighter than its solution; a
+ *   survival not above 0 or above 1; a wet density not above that of what is left of the foam
+ *   ('lighter-than-foam') or not below the base mix's ('heavier-than-base-mix')
  * @source navedtra-14071 absolute volume
  */
 export function plannedFoam({
@@ -46,10 +50,10 @@ export function plannedFoam({
 }
 
 /**
- * What would the blend weigh if every bubble broke?
+ * How dense would the blend be if every bubble broke?
  *
- * The same mass in the volume of its base mix and the foam's liquid: ρ/((1 − λ f) + f ρf/ρs), with f
- * the foam made over the volume and λ what is left of it, as in `plannedFoam`.
+ * The same mass in the volume of its base mix and the foam's liquid: ρ/((1 − λ f) + f ρf/ρs), with
+ * f the foam made over the volume and λ what is left of it, as in `plannedFoam`.
  *
  * @param blend wet, base-mix, foam and solution density, kg/m³, and the share of the gas that lives
  * @returns density without gas, kg/m³. No range is published.
@@ -62,7 +66,7 @@ export function gaslessDensity(blend: PlannedBlend): number {
   return wetDensity / (1 - left + (made * foamDensity) / solutionDensity);
 }
 
-/** Over the blend's volume: the foam made for it, and what is left of that in it. */
+/** Relative to the blend's volume: the foam made for it, and what is left of that. */
 function foamShare(blend: PlannedBlend): { readonly made: number; readonly left: number } {
   const { wetDensity, baseDensity, foamDensity } = blend;
   const { solutionDensity = SOLUTION_DENSITY, survival = 1 } = blend;

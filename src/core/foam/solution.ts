@@ -2,11 +2,14 @@ import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import { concentrateShare, type DilutionStated } from './dilution.ts';
 
-/** Density of a foam concentrate, kg/m³; its own sheet decides (1000–1200 is met). @source foam-concentrate-density (from memory) */
+/**
+ * Density of a foam concentrate, kg/m³; its own sheet decides (1000–1200 is typical).
+ * @source foam-concentrate-density (from memory)
+ */
 export const CONCENTRATE_DENSITY = 1100;
 /** Density of glycerol at 20 °C, kg/m³. @source crc-handbook */
 export const GLYCEROL_DENSITY = 1261;
-/** Density of the water that is measured out, kg/m³ at 20 °C. @source tanaka-2001 */
+/** Density of the measured water, kg/m³ at 20 °C. @source tanaka-2001 */
 export const MEASURED_WATER_DENSITY = 998.2;
 
 /** Masses in kg, volumes in m³. */
@@ -15,7 +18,7 @@ export interface FoamingSolution {
   readonly solutionVolume: number;
   readonly concentrateMass: number;
   readonly concentrateVolume: number;
-  /** What of `concentrateMass` only makes up for soap that the water turns to curd. */
+  /** The part of `concentrateMass` that only replaces soap lost to curd. */
   readonly soapMakeUp: number;
   readonly glycerolMass: number;
   readonly glycerolVolume: number;
@@ -23,7 +26,7 @@ export interface FoamingSolution {
   readonly waterVolume: number;
 }
 
-/** A dilution as "1 : N" parts of water, or in any of the other ways it is stated. */
+/** A dilution as "1 : N" parts of water, or in any other stated form. */
 type StatedDilution =
   | { readonly partsWater: number; readonly dilution?: never }
   | {
@@ -32,7 +35,9 @@ type StatedDilution =
     };
 
 export interface SoapInConcentrate {
-  /** Dry soap the water turns to curd, kg per m³ of water (`soapLost` of the water chapter). */
+  /**
+   * Dry soap that the water turns to curd, kg per m³ of water (`soapLost` of the water chapter).
+   */
   readonly lost: number;
   /** Dry soap in the concentrate, as a share of its mass. */
   readonly content: number;
@@ -113,7 +118,7 @@ export function foamingSolution(
   };
 }
 
-/** Concentrate whose soap the curd takes, per mass of water. */
+/** Concentrate that replaces the soap lost to curd, per mass of water. */
 function makeUpPerWater({ lost, content }: SoapInConcentrate, waterDensity: number): number {
   demand('lost', lost, 'concentration', { min: 0, max: EXTREMES.concentration.max });
   demand('content', content, 'ratio', { min: 0, max: 1, aboveMin: true });

@@ -8,11 +8,11 @@ import { demand } from '../domain-error.ts';
  */
 export type Dose = 'whole' | 'volume' | 'mass';
 
-/** Foam, and the batch it is for. Densities as the scale reads them, so gas weighs nothing. */
+/** A foam and its batch. Densities as the scale reads them, so gas weighs nothing. */
 export interface FoamInHand {
   /** Density of the foam when made, kg/m³. */
   readonly foamDensity: number;
-  /** Volume of foam the batch is reckoned with, m³, as made. */
+  /** Volume of foam that the batch is planned with, m³, as made. */
   readonly foamVolume: number;
   /** Density of the foaming solution, kg/m³. */
   readonly solutionDensity: number;
@@ -21,7 +21,7 @@ export interface FoamInHand {
   /** Density of the base mix, kg/m³. */
   readonly baseDensity: number;
   readonly dose: Dose;
-  /** Share of the gas that survives the mixing and placing, 0–1; 1 when left out. */
+  /** Share of the gas that survives mixing and placing, 0–1; 1 if omitted. */
   readonly gasLeft?: number;
 }
 
@@ -69,21 +69,22 @@ export function standingFoam({
 }
 
 export interface Blend {
-  /** Wet density of the batch when the drained liquid stays in the bucket, kg/m³. */
+  /** Wet density of the batch if the drained liquid stays in the bucket, kg/m³. */
   readonly liquidStays: number;
-  /** Wet density when it is stirred back or tipped in with the foam, kg/m³. */
+  /** Wet density if it is stirred back or tipped in with the foam, kg/m³. */
   readonly liquidGoesIn: number;
   /** Liquid that stays in the bucket in the first case, below the foam that is taken, kg. */
   readonly liquidLeft: number;
 }
 
 /**
- * What does the batch weigh when the foam has drained before it goes in?
+ * How dense is the batch if the foam has drained before it goes in?
  *
- * With base mix mb, Vb, planned foam V of density ρ, standing foam volume share s and density ρ':
- * the liquid stays: (mb + ρ' F)/(Vb + F), F = s V (whole), V (by volume) or ρ V/ρ' (by mass);
- * the liquid goes in: the foam is what it was, (mb + ρ V)/(Vb + V). Of the gas in it only
- * `gasLeft` counts, in both. The liquid left is what ran out of the foam taken, v ρ F/s for a share v. By volume and more so by mass a drained foam brings more gas than planned.
+ * With base mix mb, Vb, planned foam V of density ρ, standing foam volume share s and density ρ'.
+ * The liquid stays: (mb + ρ' F)/(Vb + F), F = s V (whole), V (by volume) or ρ V/ρ' (by mass). The
+ * liquid goes in: the foam is what it was, (mb + ρ V)/(Vb + V). In both, only the share `gasLeft`
+ * of its gas counts. The liquid left is what ran out of the foam taken, v ρ F/s for a share v. By
+ * volume, and more so by mass, a drained foam brings more gas than planned.
  *
  * @param share of the foam's liquid drained, 0–1 (below 1 when dosed by mass)
  * @returns densities in kg/m³ and the liquid left behind in kg. No range is published.

@@ -9,37 +9,42 @@ export interface JarReading {
 }
 
 export interface FoamSurvival {
-  /** Share of the foam's gas lost a second, 1/s, by the best exponential; 0 when none is lost. */
+  /**
+   * Share of the foam's gas lost per second, 1/s, by the best-fit exponential; 0 if none is lost.
+   */
   readonly rate: number;
   /** Share of the gas still in the blend at each reading after the first, in order of time. */
   readonly gasLeft: readonly { readonly time: number; readonly share: number }[];
-  /** The same rate taken from each pair of neighbouring readings, 1/s: steady, slowing or speeding up. */
+  /**
+   * The same rate for each pair of neighbouring readings, 1/s: constant, slowing or accelerating.
+   */
   readonly between: readonly {
     readonly from: number;
     readonly to: number;
     readonly rate: number;
   }[];
   /**
-   * `gas-gain`: the blend grew lighter from one reading to the next, so the readings hide any loss, or the
-   * mix itself makes gas.
+   * `gas-gain`: the blend became lighter from one reading to the next, so the readings hide any
+   * loss, or the mix itself produces gas.
    */
   readonly notes: readonly Note[];
 }
 
 /**
- * Does the foam survive the mix? Loss of gas from a jar of foam and base mix, weighed now and later.
+ * Does the foam survive the mix? Loss of gas from a jar of foam and base mix, weighed now and
+ * later.
  *
- * Gas weighs nothing and nothing else leaves the jar, so the volume of gas in a kilogram of blend is
- * 1/ρ − 1/ρ∞, with ρ∞ the density of the blend without gas. The share left after t is that volume
- * over the first; the rate k of share = exp(−k t) is fitted by least squares on the logarithms
+ * Gas weighs nothing and nothing else leaves the jar, so the volume of gas in a kilogram of blend
+ * is 1/ρ − 1/ρ∞, with ρ∞ the density of the blend without gas. The share left after t is that
+ * volume over the first. The rate k of share = exp(−k t) is a least-squares fit to the logarithms,
  * through 1 at the first reading: k = −Σ t ln share/Σ t². Three readings at 0, 5 and 15 min are
  * usual here. No range is published; the jar stands still, the mixer does not.
  *
  * @param readings at least two, at different times, s and kg/m³
  * @param gaslessDensity density of base mix and solution blended without gas, kg/m³
  * @returns rate in 1/s, gas left and rates between readings
- * @throws {DomainError} fewer than two readings ('too-few-readings'), two at one time, a negative time, or a
- *   density not between 0 and the gasless density ('no-gas')
+ * @throws {DomainError} fewer than two readings ('too-few-readings'), two at one time, a negative
+ *   time, or a density not between 0 and the gasless density ('no-gas')
  * @source common-practice mass balance of a jar
  */
 export function foamSurvival({

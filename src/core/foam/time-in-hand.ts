@@ -15,19 +15,19 @@ export interface AfterWaiting extends Blend {
 }
 
 export interface TimeInHand extends AfterWaiting {
-  /** Wet density of the same batch from fresh foam of which as much gas lives as is planned, kg/m³. */
+  /** Wet density of the same batch with fresh foam and the planned survival of its gas, kg/m³. */
   readonly planned: number;
   /**
    * The last moment, s after making, at which foam taken without its liquid gives the planned
-   * density within the tolerance. Infinity: it never leaves it by draining. Undefined: outside it
-   * from the start, because the mix costs too much gas.
+   * density within the tolerance. Infinity: draining never takes it outside. Undefined: it is
+   * outside from the start, because the mix costs too much gas.
    */
   readonly latest: number | undefined;
 }
 
 /**
- * What the minutes from making to blending cost: the share of the liquid lost comes from the drainage,
- * the densities from `blendAfterStanding`.
+ * The effect of the minutes from making to blending: the share of the liquid lost is from the
+ * drainage, the densities from `blendAfterStanding`.
  *
  * @param drainage of this foam, from `fitDrainage`
  * @param wait from making to blending, s
@@ -50,11 +50,12 @@ export function afterWaiting({
 }
 
 /**
- * How long may the foam wait? What the minutes from making to blending cost, and when it is too late.
+ * How long may the foam wait? The effect of the minutes from making to blending, and the latest
+ * moment.
  *
- * The share lost comes from the drainage, the densities from `blendAfterStanding`; the latest moment
+ * The share lost is from the drainage, the densities from `blendAfterStanding`. The latest moment
  * is where |liquidStays − planned| reaches the tolerance, found by bisection on the share (the
- * density runs one way with it).
+ * density is monotonic in it).
  *
  * @param drainage of this foam, from `fitDrainage`
  * @param wait from making to blending, s

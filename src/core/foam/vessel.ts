@@ -6,11 +6,11 @@ import { AIR_DENSITY } from './density.ts';
 /**
  * The volume of a vessel from weighing it full of water.
  *
- * `empty` and `filled` in kg, `temperature` of the water in K. Formula: V = (filled − empty) / ρ(T),
- * as the calibration of a measure in ASTM C29 and C138 has it. Air bears up the water by its
- * own weight, which that rule ignores: the true volume is larger by ρair / (ρ − ρair), 0.12 %,
- * less 0.015 % for the brass or steel the scale was set with. `buoyancy` gives the first figure
- * so that a reader who cares can add it. Range 0–100 °C.
+ * `empty` and `filled` in kg, `temperature` of the water in K. Formula: V = (filled − empty) /
+ * ρ(T), as in the calibration of a measure in ASTM C29 and C138. That rule ignores the buoyancy of
+ * the water in air: the true volume is larger by ρair / (ρ − ρair), 0.12 %, less 0.015 % for the
+ * brass or steel weights the scale was calibrated with. `buoyancy` gives the first figure so that a
+ * reader who cares can add it. Range 0–100 °C.
  *
  * Results: `volume` m³, `water` kg as read, `waterDensity` kg/m³, `buoyancy` share.
  *

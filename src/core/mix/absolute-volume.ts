@@ -8,8 +8,8 @@ export interface Part {
 }
 
 /**
- * The space a material takes in a mix, m³: mass over particle density, the voids between its
- * grains not counted. No range: arithmetic.
+ * The volume a material takes in a mix, m³: mass over particle density, without the voids between
+ * its grains. No range: arithmetic.
  *
  * @throws {DomainError} for a negative mass or a density that is not positive.
  * @source navedtra-14071 p. 17-7
@@ -21,11 +21,11 @@ export function absoluteVolume(part: Part): number {
 }
 
 /**
- * What of a volume is left for the last material once the others and the air are in, and what
- * that much of it weighs: m³ and kg.
+ * The volume left for the last material after the others and the air, and the mass of the last that
+ * fills it: m³ and kg.
  *
- * left = volume − Σ mass / density − volume × `air`; mass = left × `density`. `air` is a share. No range:
- * arithmetic.
+ * left = volume − Σ mass / density − volume × `air`; mass = left × `density`. `air` is a share. No
+ * range: arithmetic.
  *
  * @throws {DomainError} when the others already fill the volume ('no-room').
  * @source navedtra-14071 p. 17-7, aci-211-1 6.3

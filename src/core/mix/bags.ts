@@ -2,28 +2,29 @@ import { demand, ifAllowed } from '../domain-error.ts';
 import { type Design, type DesignInput, designBatch } from './batch-design.ts';
 import { wholeFilled, wholeOnes } from './whole.ts';
 
-/** A batch made to use whole bags, the recipe kept or the volume kept. */
+/** A batch that uses whole bags, keeping either the recipe or the volume. */
 export interface BagChoice {
   readonly bags: number;
   /** kg */
   readonly cementitious: number;
-  /** The same recipe, as much of it as the bags give, m³. */
+  /** The volume the bags give with the same recipe, m³. */
   readonly volume: number;
-  /** The same volume with so much cement in it: undefined when it cannot be made, for too much or too little. */
+  /** The same volume with this much cement; undefined if that is impossible. */
   readonly sameVolume: Design | undefined;
 }
 
 /**
- * Rounds a batch to whole bags of cement, down and up, and says what that does to the rest.
+ * Rounds a batch to whole bags of cement, down and up, and shows the effect on the rest.
  *
- * Either the recipe stays and the volume changes in proportion to the bags, or the volume stays and
- * more cement makes the mix denser, less makes it lighter. Of a blended binder the bag holds the
- * portland cement.
+ * Either the recipe stays and the volume changes in proportion to the bags, or the volume stays:
+ * then more cement makes the mix denser, less makes it lighter. For a blended binder the bag holds
+ * the portland cement.
  *
  * @param bag kg in one bag; `input` and `design` as for `designBatch`
- * @returns the choice below and the one above (the same one when it comes out even; `down` undefined
- *   when the batch needs less than a bag)
- * @throws {DomainError} for a bag that holds nothing, a binder without portland cement ('no-cement')
+ * @returns the choice below and the one above (the same one when it comes out even; `down`
+ *   undefined when the batch needs less than a bag)
+ * @throws {DomainError} for a bag that holds nothing, a binder without portland cement
+ *   ('no-cement')
  * @source none: it shares out what has been worked out
  */
 export function wholeBags(
@@ -45,8 +46,8 @@ export function wholeBags(
       bags,
       cementitious,
       volume: (input.volume * cementitious) / design.cementitious,
-      // The batch itself can be made: so much cement may overfill it, or so little leave the foam too much of
-      // the water there is in all. This choice is then not on offer.
+      // The batch itself is possible, but this choice may not be: so much cement may overfill it,
+      // or so little may leave the foam too much of all the water. Then it is not offered.
       sameVolume: ifAllowed(() =>
         designBatch({ ...input, target: { cementContent: cementitious / input.volume } }),
       ),
@@ -56,11 +57,12 @@ export function wholeBags(
 }
 
 /**
- * What density comes out of these bags in this form: the design with the binder given, not the density.
+ * What density do these bags give in this form? The design for a given binder instead of a given
+ * density.
  *
  * @param bags how many, parts of one allowed; @param bag kg in one
- * @throws {DomainError} as `designBatch`: 'overfills' when the base mix alone is more than the form holds,
- *   its limit in kg of binder per m³
+ * @throws {DomainError} as `designBatch`: 'overfills' when the base mix alone is more than the form
+ *   holds, its limit in kg of binder per m³
  * @source none: `designBatch` turned round
  */
 export function fromBags(

@@ -2,9 +2,9 @@ import { demand } from '../domain-error.ts';
 import { type BaseRecipe, baseMix, withDensities } from './base-mix.ts';
 
 export interface BaseCheckInput {
-  /** Of the base mix as the jug weighed it, kg/m³. */
+  /** Density of the base mix as weighed in the jug, kg/m³. */
   readonly measuredDensity: number;
-  /** The recipe it was meant to be: w/c wanted, sand and densities. */
+  /** The intended recipe: wanted w/c, sand and densities. */
   readonly recipe: BaseRecipe;
   /** Cement that went into the base mix in hand, kg. */
   readonly cement: number;
@@ -15,25 +15,25 @@ export interface BaseCheckInput {
 export interface BaseCheck {
   /** The w/c that was mixed. */
   readonly waterCement: number;
-  /** What the base mix that was meant reads in the jug, with as much air in it, kg/m³. */
+  /** What the intended base mix would read in the jug, with as much air in it, kg/m³. */
   readonly wantedDensity: number;
-  /** To add, kg; the one that is not wanted is 0. Sand goes with added cement. */
+  /** To add, kg; one of the two is 0. Sand goes with added cement. */
   readonly addWater: number;
   readonly addCement: number;
   readonly addSand: number;
-  /** How far a density error of 1 kg/m³ moves the w/c. */
+  /** Change of the w/c per 1 kg/m³ of density error. */
   readonly perDensity: number;
-  /** How far an error of 1 m³/kg in the space of a kilogram of cement moves it. */
+  /** Change of it per 1 m³/kg of error in the volume of a kilogram of cement. */
   readonly perSpace: number;
 }
 
 /**
- * The w/c actually mixed, from the density of the base mix, and what puts it right.
+ * The w/c actually mixed, from the density of the base mix, and what corrects it.
  *
- * With the air taken out, ρ = measured/(1 − a), the density of a base mix is (1 + w + s)/(1/ρc + w/ρw +
- * s/ρs), so w = (1 + s − ρ (1/ρc + s/ρs))/(ρ/ρw − 1). Too little water: add (w₀ − w) C; too much: add
- * cement (w/w₀ − 1) C and its sand. Sand is taken to have gone in as the recipe says; a change in
- * it is read as a change in water. No range is published.
+ * With the air taken out, ρ = measured/(1 − a). The density of a base mix is (1 + w + s)/(1/ρc +
+ * w/ρw + s/ρs), so w = (1 + s − ρ (1/ρc + s/ρs))/(ρ/ρw − 1). Too little water: add (w₀ − w) C; too
+ * much: add cement (w/w₀ − 1) C and its sand. Sand is assumed to be as in the recipe; a deviation
+ * in it is read as one in water. No range is published.
  *
  * @param measuredDensity kg/m³; @param cement kg; @param air share, 0–0.3
  * @returns ratios, kg/m³, kg

@@ -15,18 +15,18 @@ export interface BaseRecipe {
 export interface BaseMix {
   /** kg/m³, with no air entrained. */
   readonly density: number;
-  /** m³ of base mix from a kilogram of cement. */
+  /** m³ of base mix per kilogram of cement. */
   readonly volumePerCement: number;
-  /** kg of base mix from a kilogram of cement. */
+  /** kg of base mix per kilogram of cement. */
   readonly massPerCement: number;
 }
 
 /**
- * Density and yield of a base mix by absolute volumes: the mass of each part over its particle
- * density, added up.
+ * Density and yield of a base mix by absolute volumes: the sum of each part's mass over its
+ * particle density.
  *
  * massPerCement = 1 + w/c + s/c; volumePerCement = 1/ρc + (w/c)/ρw + (s/c)/ρs; density is their
- * quotient. Air stirred in is not counted. No range is published for the sum itself.
+ * quotient. Entrained air is not counted. No range is published for the sum itself.
  *
  * @throws {DomainError} for a negative ratio or a density no such material has.
  * @source navedtra-14071 p. 17-7 (absolute volume)
@@ -62,7 +62,7 @@ export function waterCementRatio(batch: {
 }
 
 /**
- * The particle densities of a recipe, kg/m³, checked, with the named defaults where it gives none.
+ * The particle densities of a recipe, kg/m³, validated, with the named defaults for those it omits.
  * @throws {DomainError} for a density no such material has.
  * @source none: the defaults name their own
  */

@@ -11,7 +11,7 @@ import { PIGMENT_DENSITY } from './pigment.ts';
 import { type Convention, type Proportion, proportion, type WaterCementOf } from './proportion.ts';
 import { BASE_WATER_CEMENT } from './water-cement-limits.ts';
 
-/** Content of binder: kg in a cubic metre of finished mix. */
+/** Binder content: kg in a cubic metre of finished mix. */
 type DesignTarget =
   | { readonly wetDensity: number }
   | { readonly ovenDryDensity: number }
@@ -24,11 +24,13 @@ export interface DesignInput extends Ingredients {
   readonly foamDensity: number;
   readonly waterCementOf?: WaterCementOf;
   readonly convention?: Convention;
-  /** Share of the foam's gas that is still there when the blend is weighed, above 0 up to 1; all of it by default. */
+  /**
+   * Share of the foam's gas still there when the blend is weighed, above 0 up to 1; 1 by default.
+   */
   readonly survival?: number;
 }
 
-/** What to weigh out, kg unless said, and what comes of it. */
+/** What to weigh out, kg unless stated, and the resulting batch. */
 export interface Design {
   readonly mix: Proportion;
   readonly binder: readonly { readonly kind: string; readonly mass: number }[];
@@ -38,17 +40,17 @@ export interface Design {
   readonly fibre: number;
   readonly pigment: number;
   readonly admixture: number;
-  /** To pour in: the mixing water less what damp fillers and the admixture bring. */
+  /** Water to pour in: the mixing water less what damp fillers and the admixture bring. */
   readonly waterToAdd: number;
   readonly broughtByFillers: number;
   readonly broughtByAdmixture: number;
-  /** All of it, foam and fibre too; and the finished mix, kg/m³. */
+  /** Total mass, including foam and fibre; and the density of the finished mix, kg/m³. */
   readonly mass: number;
   readonly wetDensity: number;
   readonly ovenDryDensity: number;
   /**
-   * Volumes in the finished mix, m³, in the order they lie in a bucket: the water with what an admixture dissolves
-   * in it, of the foam what is left of it.
+   * Volumes in the finished mix, m³, in the order they lie in a bucket. The water includes what an
+   * admixture dissolves in it; the foam is what is left of it.
    */
   readonly volumes: {
     readonly binder: number;
@@ -65,16 +67,17 @@ export interface Design {
  * A whole batch: blended binder, sand and light filler as damp as they lie, fibre, pigment and
  * admixture, at a wet density, an oven-dry density or a binder content.
  *
- * Fibre takes φ of the volume at ρφ, so the rest, V(1 − φ), is cast at (ρ − φ ρφ)/(1 − φ); that rest is a
- * cement and a solid of equivalent density (`equivalent`), and `proportion` solves it. For an oven-dry
- * target C = V (D − φ ρφ)/(1.2 + Σ dry ratios); a binder content gives C outright; both then are asked
- * of `proportion` as the wet density that holds so much cement.
+ * Fibre takes φ of the volume at ρφ, so the rest, V(1 − φ), is cast at (ρ − φ ρφ)/(1 − φ). That
+ * rest is a cement and a solid of equivalent density (`equivalent`), and `proportion` solves it.
+ * For an oven-dry target C = V (D − φ ρφ)/(1.2 + Σ dry ratios); a binder content gives C directly.
+ * Both are then passed to `proportion` as the wet density that holds this much cement.
  *
- * Notes of `proportion`, and 'blend-binds-otherwise': the fifth of bound water is stated for portland
- * cement, not for slag, fly ash, silica fume or limestone. Range as `proportion`.
+ * Notes of `proportion`, and 'blend-binds-otherwise': the fifth of bound water is stated for
+ * portland cement, not for slag, fly ash, silica fume or limestone. Range as `proportion`.
  *
- * @throws {DomainError} as `proportion` and `equivalent`; 'overfills' when the binder's base mix alone
- *   is more than the volume; 'too-wet' when fillers and admixture bring more water than the mix wants
+ * @throws {DomainError} as `proportion` and `equivalent`; 'overfills' when the binder's base mix
+ *   alone is more than the volume; 'too-wet' when fillers and admixture bring more water than the
+ *   mix wants
  * @source navedtra-14071, army-en5466, astm-c869, kearsley-mostert-2005 (from memory)
  */
 export function designBatch(input: DesignInput): Design {
@@ -115,7 +118,7 @@ export function designBatch(input: DesignInput): Design {
       fillers: fillerVolume(input, mix.cement),
       pigment: shares.pigment / (input.pigment?.density ?? PIGMENT_DENSITY),
       fibre: eq.fibreShare * volume,
-      // The solids of an admixture are taken to fill as much as water of their mass.
+      // The solids of an admixture are assumed to fill as much as water of their mass.
       water: (mix.water + shares.admixture - shares.broughtByAdmixture) / MIX_WATER_DENSITY,
       foam: mix.volume - mix.baseVolume,
     },
@@ -130,7 +133,7 @@ export function designBatch(input: DesignInput): Design {
 
 type Recipe = Parameters<typeof baseMix>[0];
 
-/** The wet density of the finished mix, fibre in it, that the target comes to. */
+/** The wet density of the finished mix, including fibre, that corresponds to the target. */
 function wetDensityOf(input: DesignInput, eq: Equivalent, recipe: Recipe): number {
   const { target, foamDensity, waterCementOf = 'base', convention = 'foam-counted' } = input;
   const { survival = 1, waterCement } = input;
@@ -162,12 +165,12 @@ function wetDensityOf(input: DesignInput, eq: Equivalent, recipe: Recipe): numbe
     );
     cement = (dry - eq.fibreMass) / perCement;
   }
-  // When w/c counts the foam's liquid, that much less water stands in the base mix.
+  // If w/c counts the foam's liquid, the base mix has that much less water.
   const total = waterCementOf === 'total';
   const liquid = foamDensity / MIX_WATER_DENSITY;
   const left = leftOfFoam({ survival, liquid });
   const foam = (rest - cement * volumePerCement) / (left - (total ? liquid : 0));
-  // Here already: what is left of the water may come to no density at all.
+  // Checked here already: with what is left of the water, no density may be possible.
   const { min } = BASE_WATER_CEMENT;
   if (total && waterCement - (foamDensity * foam) / cement < justUnder(min, SLIVER)) {
     const driest = baseMix({ ...recipe, waterCement: min }).volumePerCement;

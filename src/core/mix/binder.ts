@@ -2,13 +2,13 @@ import { demand } from '../domain-error.ts';
 import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 import { CEMENT_DENSITY } from './densities.ts';
 
-/** What is counted as cement: the cement and the fine powders that stand in for part of it. */
+/** What counts as cement: the cement and the fine powders that replace part of it. */
 export type BinderKind = 'portland' | 'slag' | 'fly-ash' | 'silica-fume' | 'limestone';
 
 /**
  * Particle densities, kg/m³. Portland as in `densities.ts`; the middle of the usual range for the
- * others (slag 2850–2950; fly ash 1900–2800, class F about 2300–2400; silica fume 2200–2250); limestone as
- * the calcite it mostly is, about 2700.
+ * others (slag 2850–2950; fly ash 1900–2800, class F about 2300–2400; silica fume 2200–2250);
+ * limestone as the calcite it mostly is, about 2700.
  * @source pca-cement, pca-eb001-materials (from memory), common-practice
  */
 export const BINDER_DENSITY: Readonly<Record<BinderKind, number>> = {
@@ -21,14 +21,15 @@ export const BINDER_DENSITY: Readonly<Record<BinderKind, number>> = {
 
 export interface BinderPart {
   readonly kind: BinderKind;
-  /** Of the binder's mass. */
+  /** Share of the binder's mass. */
   readonly share: number;
   /** Particle density, kg/m³; the kind's own by default. */
   readonly density?: number;
 }
 
 /**
- * Particle density of a blended binder, kg/m³: volumes add, so 1/ρ = Σ share/ρᵢ. No range is published.
+ * Particle density of a blended binder, kg/m³: volumes add, so 1/ρ = Σ share/ρᵢ. No range is
+ * published.
  *
  * @param parts their shares by mass; they add up to 1
  * @throws {DomainError} for no parts, a share outside 0–1, or shares that do not add up to 1

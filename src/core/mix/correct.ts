@@ -14,23 +14,29 @@ export interface CorrectionInput {
   readonly massInHand: number;
   /** kg/m³ */
   readonly targetDensity: number;
-  /** As the scale reads it, kg/m³, at the moment it is added. */
+  /** Density of the foam as the scale reads it, kg/m³, at the moment it is added. */
   readonly foamDensity: number;
-  /** Of the base mix that would be added, kg/m³. */
+  /** Density of the base mix that would be added, kg/m³. */
   readonly baseDensity: number;
-  /** How far off is near enough, kg/m³ either way. */
+  /** Tolerance, kg/m³ either way. */
   readonly tolerance: number;
-  /** Share of the gas of foam to be added that lives until the mix is weighed, above 0 up to 1; all of it by default. */
+  /**
+   * Share of the added foam's gas that survives until the mix is weighed, above 0 up to 1; 1 by
+   * default.
+   */
   readonly survival?: number;
-  /** Cement and all water (the foam's liquid too) in the mixer, kg; without it no w/c is given. */
+  /**
+   * Cement and all water (including the foam's liquid) in the mixer, kg; if omitted no w/c is
+   * given.
+   */
   readonly inHand?: { readonly cement: number; readonly water: number };
-  /** Ratios of the base mix that would be added; without it that mix is not itemised. */
+  /** Ratios of the base mix that would be added; if omitted it is not itemised. */
   readonly baseRecipe?: { readonly waterCement: number; readonly sandCement?: number };
 }
 
 export interface Correction {
   readonly action: CorrectionAction;
-  /** To add: m³ and kg. The pair that is not wanted is 0. */
+  /** To add: m³ and kg. The pair that is not needed is 0. */
   readonly foamVolume: number;
   readonly foamMass: number;
   readonly baseVolume: number;
@@ -43,7 +49,7 @@ export interface Correction {
   readonly mass: number;
   readonly volume: number;
   readonly density: number;
-  /** All water, the foam's liquid counted, over cement, afterwards. */
+  /** Total water, including the foam's liquid, over cement, afterwards. */
   readonly waterCementTotal?: number;
   readonly notes: readonly Note[];
 }
@@ -51,20 +57,19 @@ export interface Correction {
 /**
  * How much foam or base mix brings a weighed mix to its target.
  *
- * The mix in hand has mass M and volume V = M / ρ. Too heavy: foam F so that
- * (M + ρf F) / (V + F) = ρt, F = (M − ρt V) / (ρt − ρf). Too light: base mix
- * B = (ρt V − M) / (ρb − ρt). Volumes add, as gas in a foam is hardly pressed and nothing
- * dissolves; foam that breaks while it is blended in makes the true result heavier. Where a share a of
- * its gas lives, l F takes the place of F in the volume, l = 1 − (1 − a)(1 − ρf/ρw), so that
- * F = (M − ρt V) / (l ρt − ρf), and the target is to be above ρf/l. Within
- * `tolerance`: leave it, every extra turn of the mixer costs foam.
+ * The mix in hand has mass M and volume V = M / ρ. Too heavy: foam F so that (M + ρf F) / (V + F) =
+ * ρt, F = (M − ρt V) / (ρt − ρf). Too light: base mix B = (ρt V − M) / (ρb − ρt). Volumes add,
+ * because gas in a foam is hardly compressed and nothing dissolves; foam that breaks while it is
+ * blended in makes the true result heavier. If a share a of its gas survives, l F replaces F in the
+ * volume, l = 1 − (1 − a)(1 − ρf/ρw), so that F = (M − ρt V) / (l ρt − ρf), and the target must be
+ * above ρf/l. Within `tolerance`: leave it, because every extra turn of the mixer costs foam.
  *
  * Notes: 'check-reading' when the measured density is above the base mix's or below the foam's,
- * which no mix of the two can be: the amounts still balance, but a reading is wrong. No range is
- * published.
+ * which is impossible: the amounts still balance, but a reading is wrong. No range is published.
  *
  * @throws {DomainError} for a target not between the foam ('lighter-than-foam') and the base mix
- *   ('heavier-than-base-mix'), a survival outside 0…1, or masses and densities that are not positive.
+ *   ('heavier-than-base-mix'), a survival outside 0…1, or masses and densities that are not
+ *   positive.
  * @source astm-c138 (density, yield); the balance is arithmetic
  */
 export function correctMix(input: CorrectionInput): Correction {
@@ -89,7 +94,7 @@ export function correctMix(input: CorrectionInput): Correction {
 
   const volumeBefore = massInHand / measuredDensity;
   const action = choose(measuredDensity - targetDensity, tolerance);
-  // M − ρt V, written so that its sign cannot be lost to rounding.
+  // M − ρt V, in a form whose sign survives rounding.
   const excess = (measuredDensity - targetDensity) * volumeBefore;
   const foamVolume = action === 'add-foam' ? excess / (left * targetDensity - foamDensity) : 0;
   const baseVolume = action === 'add-base-mix' ? -excess / (baseDensity - targetDensity) : 0;
@@ -131,7 +136,7 @@ function itemise(
   return { cement, water: waterCement * cement, sand: sandCement * cement };
 }
 
-/** Total w/c afterwards; unknown when base mix of unknown make is added. */
+/** Total w/c afterwards; unknown if base mix of an unknown recipe is added. */
 function waterCement(
   inHand: { readonly cement: number; readonly water: number },
   foamMass: number,

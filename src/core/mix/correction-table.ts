@@ -2,9 +2,9 @@ import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type Correction, correctMix } from './correct.ts';
 
-/** What a reading asks for; `density`: the wet density it means, kg/m³. */
+/** The correction for a reading; `density`: the corresponding wet density, kg/m³. */
 export interface CorrectionRow extends Correction {
-  /** What the scale shows with the measure on it, kg. */
+  /** The scale reading with the measure on it, kg. */
   readonly reading: number;
 }
 

@@ -3,7 +3,7 @@ import { demandAmount } from '../extremes.ts';
 
 export interface CostLine {
   readonly name: string;
-  /** In any unit, and its price in that unit. */
+  /** The amount in any unit, and its price per that unit. */
   readonly amount: number;
   readonly price: number;
 }
@@ -18,21 +18,22 @@ export interface Cost {
   readonly perPart: number;
   /** Money per m³ in the forms. */
   readonly perVolume: number;
-  /** Money in what is thrown away or left in the bucket. */
+  /** Cost of what is thrown away or left in the bucket. */
   readonly wasted: number;
-  /** The dearest line, by place; undefined when all cost nothing. */
+  /** The index of the most expensive line; undefined if everything is free. */
   readonly dearest: number | undefined;
 }
 
-/** A price no money reaches, for any unit; it keeps sums finite. A choice. */
+/** An upper limit for prices, in any currency; it keeps sums finite. A choice. */
 const DEAREST = 1e15;
 
 /**
- * What a batch costs, with the reader's own prices: Σ amount × price, per part and per m³ of part.
+ * The cost of a batch at the reader's own prices: Σ amount × price, per part and per m³ of part.
  *
- * `made` is what is mixed and paid for, `used` what ends in the forms, m³; the rest is waste.
+ * `made` is what is mixed and paid for, `used` what ends up in the forms, m³; the rest is waste.
  *
- * @throws {DomainError} for a negative amount or price, or one beyond 10¹⁵, no parts, nothing made, or more used than made
+ * @throws {DomainError} for a negative amount or price, or one beyond 10¹⁵, no parts, nothing made,
+ *   or more used than made
  * @source definition
  */
 export function batchCost(batch: {

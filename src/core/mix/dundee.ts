@@ -11,10 +11,10 @@ const DUNDEE_RANGE = { min: 1000, max: 1400 } as const;
 /**
  * Water and fine aggregate of a sanded mix by the Dundee rule, kg per m³.
  *
- * Plastic density D = C + W + F, W = (w/c) C, w/c 0.5 unless given: the foam's mass is ignored, so the mix comes out
- * heavier than D by foam density × foam share. `density` and `cement` in kg/m³. Used for
- * foamed concrete of about 1000–1400 kg/m³, beyond which comes the note 'outside-range'; no range is
- * published for the sum itself.
+ * Plastic density D = C + W + F, W = (w/c) C, w/c 0.5 unless given: the foam's mass is ignored, so
+ * the mix comes out heavier than D by foam density × foam share. `density` and `cement` in kg/m³.
+ * Used for foamed concrete of about 1000–1400 kg/m³, beyond which comes the note 'outside-range';
+ * no range is published for the sum itself.
  *
  * @throws {DomainError} when cement and water alone outweigh the density ('heavier-than-target').
  * @source jones-mccarthy-2005 (from memory)

@@ -14,7 +14,10 @@ export interface FibreFacts {
   readonly density: number;
   /** A key of content/sources. */
   readonly source: string;
-  /** The highest dose read of in a trial in foamed concrete, by volume; undefined where none was read. */
+  /**
+   * The highest dose reported for a trial in foamed concrete, by volume; undefined if none was
+   * found.
+   */
   readonly tried?: number;
   /** The same in ordinary concrete, which has no bubbles to break. */
   readonly triedInOrdinary?: number;
@@ -31,25 +34,35 @@ export const FIBRES: Readonly<Record<FibreKind, FibreFacts>> = {
   steel: { density: 7800, source: 'ijcsm-2015' },
 };
 
-/** What is not doubted of a fibre of which no dose in foam was read: the dose tried of the one that was. A choice. @source common-practice */
+/**
+ * The dose that is accepted for a fibre without a reported dose in foam: that of the one that has
+ * one. A choice.
+ * @source common-practice
+ */
 const UNTRIED = 0.005;
 
 /**
- * The most of a kind, as a share of the mix's volume, that is not doubted: the highest dose read of in foamed concrete, or a
- * line of our own. No range is published.
+ * The largest dose of a kind, as a share of the mix's volume, that is accepted without a doubt: the
+ * highest reported in foamed concrete, or our own limit. No range is published.
  * @source hamad-2015 (doses tried), common-practice
  */
 export const triedUpTo = (kind: FibreKind): number => FIBRES[kind].tried ?? UNTRIED;
 
-/** Least zirconia in glass that is called alkali-resistant, by mass. @source en-15422 (from memory) */
+/**
+ * Minimum zirconia content of glass called alkali-resistant, by mass.
+ * @source en-15422 (from memory)
+ */
 export const ALKALI_RESISTANT_ZIRCONIA = 0.16;
 
-/** More fibre than this share of the volume is no dose. A choice. @source common-practice */
+/**
+ * A larger share of the volume than this is not a dose of fibre. A choice.
+ * @source common-practice
+ */
 const MOST_SHARE = 0.1;
 
 /**
- * How much fibre a dose by volume is, kg: share × density × volume of the finished mix. What was tried
- * of it: `triedUpTo`.
+ * The mass of a dose of fibre by volume, kg: share × density × volume of the finished mix. For the
+ * doses tried, see `triedUpTo`.
  *
  * @param share of the finished mix's volume, 0–0.1; @param volume of it, m³; @param density default
  *   the kind's own, kg/m³
@@ -70,12 +83,12 @@ export function fibreMass(dose: {
 }
 
 /**
- * The dose by volume that a mass of fibre is in a batch.
+ * The dose by volume of a mass of fibre in a batch.
  *
  * @param mass kg; @param volume of the finished mix, m³; @param density default the kind's own
  * @returns 0–0.1
- * @throws {DomainError} for a negative mass, no volume, a density no fibre has; 'over-a-tenth' for a mass that takes
- *   more than a tenth of the volume
+ * @throws {DomainError} for a negative mass, no volume, a density no fibre has; 'over-a-tenth' for
+ *   a mass that takes more than a tenth of the volume
  * @source definition
  */
 export function fibreShare(dose: {
@@ -99,10 +112,10 @@ export function fibreShare(dose: {
 }
 
 /**
- * How many fibres a dose is, from length and thickness of one.
+ * The number of fibres in a dose, from length and thickness of one.
  *
- * n = share/(π d² l/4). The more and the more slender, the sooner they tangle; no limit was found in
- * print for mixes without stone.
+ * n = share/(π d² l/4). The more and the more slender they are, the sooner they tangle; no limit
+ * was found in print for mixes without stone.
  *
  * @param length and diameter of one fibre, m
  * @returns fibres in a cubic metre of mix, and length over diameter

@@ -9,12 +9,12 @@ interface Filler {
   readonly ratio: number;
   /** Particle density, surface-dry, kg/m³. */
   readonly density: number;
-  /** Water in it as it lies in the heap, over oven-dry mass; absent: surface-dry. */
+  /** Water in it as it lies in the heap, over oven-dry mass; if absent: surface-dry. */
   readonly moisture?: number | undefined;
   readonly absorption?: number | undefined;
 }
 
-/** Everything in a foamed mix but the foam. Shares and ratios are of the binder's mass. */
+/** Everything in a foamed mix except the foam. Shares and ratios are of the binder's mass. */
 export interface Ingredients {
   readonly binder: readonly BinderPart[];
   readonly waterCement: number;
@@ -23,24 +23,24 @@ export interface Ingredients {
   /** Share of the finished mix's volume. */
   readonly fibre?: { readonly kind: FibreKind; readonly share: number } | undefined;
   readonly pigment?: { readonly share: number; readonly density?: number } | undefined;
-  /** A liquid admixture by mass of it, and the share of that which is water. */
+  /** A liquid admixture: its dose by mass, and the share of that which is water. */
   readonly admixture?: { readonly share: number; readonly waterShare: number } | undefined;
 }
 
 /**
- * The solids of a liquid admixture are taken to fill as much space as water of their mass: at the usual
- * doses that is off by less than a thousandth of the mix. Common practice, no source.
+ * The solids of a liquid admixture are assumed to take as much space as water of their mass: at the
+ * usual doses that is off by less than a thousandth of the mix. Common practice, no source.
  * @source common-practice
  */
 const ADMIXTURE_SOLIDS_DENSITY = MIX_WATER_DENSITY;
 
-/** The ingredients as the two sums see them: cement of one density, and one solid that goes with it. */
+/** The ingredients as core's equations see them: a cement of one density, and one solid with it. */
 export interface Equivalent {
   readonly cementDensity: number;
-  /** Mass over the binder's, and particle density, of all that stands beside the binder. */
+  /** Mass relative to the binder's, and particle density, of everything besides the binder. */
   readonly sandCement: number;
   readonly sandDensity: number;
-  /** The same when dry: what of it stays in the oven, over the binder's mass. */
+  /** The same when dry: what remains after the oven, over the binder's mass. */
   readonly dry: number;
   /** Share of the finished mix's volume taken by fibre, and its mass per m³ of mix. */
   readonly fibreShare: number;
@@ -48,15 +48,16 @@ export interface Equivalent {
 }
 
 /**
- * Folds a blended binder, fillers, pigment and the solids of an admixture into the one cement and one
- * sand that `proportion` knows, since masses and absolute volumes add.
+ * Combines a blended binder, fillers, pigment and the solids of an admixture into the one cement
+ * and one sand that `proportion` knows, since masses and absolute volumes add.
  *
  * sandCement = Σ rᵢ; sandDensity = Σ rᵢ/Σ (rᵢ/ρᵢ). Fibre is dosed by the volume of the finished mix
- * and stays apart; an admixture's solids count as 1000 kg/m³. No range is published: volumes are taken to add.
+ * and stays separate; an admixture's solids count as 1000 kg/m³. No range is published: volumes are
+ * assumed to add.
  *
- * @throws {DomainError} as `binderDensity`; for a negative ratio or share, a filler above ten times the binder, lighter than
- *   100 or heavier than 5000 kg/m³, pigment or admixture above the binder's mass, fibre above 10 % by volume;
- *   a part there is none of is not asked further
+ * @throws {DomainError} as `binderDensity`; for a negative ratio or share, a filler above ten times
+ *   the binder, lighter than 100 or heavier than 5000 kg/m³, pigment or admixture above the
+ *   binder's mass, fibre above 10 % by volume; a part of which there is none is not checked further
  * @source navedtra-14071 (absolute volume)
  */
 export function equivalent(mix: Ingredients): Equivalent {

@@ -6,7 +6,7 @@ import { simulateNormal } from '../uncertainty/monte-carlo.ts';
 import { type Spread, spreadOf, symmetricInterval } from '../uncertainty/spread.ts';
 import { HYDRATE_WATER } from './oven-dry.ts';
 
-/** What a batch is made up from, in the order of `READINGS`: kg, m³, kg/m³, shares. */
+/** The readings a batch is calculated from, in the order of `READINGS`: kg, m³, kg/m³, shares. */
 export const READINGS = [
   'cement',
   'water',
@@ -29,53 +29,55 @@ export type BatchReadings = Readonly<Record<ReadingName, Doubtful>>;
 
 export interface Landing {
   readonly wetDensity: Outcome & {
-    /** Its values over the trials, in any order, and the interval that holds 95 % of them. */
+    /** Its values over the trials, in any order, and their 95 % interval. */
     readonly landed: readonly number[];
     readonly low: number;
     readonly high: number;
   };
   readonly yield: Outcome;
   readonly ovenDryDensity: Outcome;
-  /** Trials whose readings cannot be (a negative mass), left out. */
+  /** The number of trials left out because their readings are impossible (a negative mass). */
   readonly impossible: number;
 }
 
 interface Outcome {
-  /** What the readings themselves give, SI. */
+  /** The value from the readings themselves, SI. */
   readonly value: number;
   /** Standard uncertainty to first order. */
   readonly first: number;
-  /** Mean and deviation of the trials. */
+  /** Mean and standard deviation of the trials. */
   readonly trials: Spread;
-  /** What each reading would bring alone, same unit, in the order of `READINGS`. */
+  /** The contribution of each reading alone, same unit, in the order of `READINGS`. */
   readonly parts: readonly number[];
 }
 
 /**
- * Few enough for a page. By chance two odds differ with a standard deviation of up to half a per cent, √(2 × ¼/N): a
- * third of such pairs differ by more.
+ * Few enough for a page. Two such odds differ by chance with a standard deviation of up to half a
+ * per cent, √(2 × ¼/N): a third of such pairs differ by more.
  */
 export const LANDING_TRIALS = 20_000;
-/** Any whole number would do; it stays the same so that only readings move the answer. */
+/** Any whole number would do; it is fixed so that the answer changes only with the readings. */
 const LANDING_SEED = 20_250;
 
 /**
- * How close a batch lands, and what it depends on: wet density, yield and oven-dry density with every
- * reading in doubt.
+ * How close a batch lands, and what that depends on: wet density, yield and oven-dry density, with
+ * an uncertainty in every reading.
  *
- * V = C/ρc + W/ρw + S/ρs + F (1 − l g), with g = 1 − ρf/ρw the share of gas in the foam and l the share of
- * that gas lost in blending; wet density (C + W + S + ρf F)/V; oven-dry (1.2 C + S)/V, the
- * sand taken as dry. Carried to first
- * order, and by `LANDING_TRIALS` trials of normal readings, both with the same
- * correlations. No range is published; how far the first order holds, the trials show.
+ * V = C/ρc + W/ρw + S/ρs + F (1 − l g), with g = 1 − ρf/ρw the share of gas in the foam and l the
+ * share of that gas lost in blending; wet density (C + W + S + ρf F)/V; oven-dry (1.2 C + S)/V, the
+ * sand taken as dry. Propagated to first order, and by `LANDING_TRIALS` Monte Carlo trials of
+ * normal readings, both with the same correlations. No range is published; the trials show how far
+ * the first order holds.
  *
- * @param together correlation of the errors of the weighings (cement, water, sand), 0–1: one scale that
- *   reads a share too high does so for all of them
- * @param sameBucket how closely, 0–1, the errors of foam volume and foam density go in opposite ways, as
- *   they do when both hang on the volume of the same bucket: their correlation, with the sign turned
- * @throws {DomainError} for a negative uncertainty; a reading that cannot be: cement, water or foam not above 0, sand
- *   below 0, gas lost below −1 or from 1 on, a density outside 900–1200 (water), 1000–5000 (cement) or 100–5000 kg/m³ (sand);
- *   `too-doubtful`, an uncertainty over half its reading, or over 0.5 of gas lost; a correlation outside 0–1
+ * @param together correlation of the errors of the weighings (cement, water, sand), 0–1: one scale
+ *   that reads a share too high does so for all of them
+ * @param sameBucket how closely, 0–1, the errors of foam volume and foam density go in opposite
+ *   ways, as they do when both hang on the volume of the same bucket: their correlation, with the
+ *   sign turned
+ * @throws {DomainError} for a negative uncertainty; a reading that cannot be: cement, water or foam
+ *   not above 0, sand below 0, gas lost below −1 or from 1 on, a density outside 900–1200 (water),
+ *   1000–5000 (cement) or 100–5000 kg/m³ (sand); `too-doubtful`, an uncertainty over half its
+ *   reading, or over 0.5 of gas lost; a correlation outside 0–1
  * @source jcgm-100 5.1.2, 5.2.2; jcgm-101 clause 7; astm-c138; astm-c869
  */
 export function landing({
@@ -112,11 +114,12 @@ export function landing({
   });
   const [x, y] = [new Float64Array(READINGS.length), new Float64Array(3)];
   const outcome = (k: number): Outcome => {
-    // The model reads one sort of list only, or the browser works it the slow way in every trial.
+    // Always pass the model the same type of list, or JavaScript engines take the slow path in
+    // every trial.
     const f = (readings: readonly number[]) => {
       x.set(readings);
       model(x, y);
-      // Of readings that cannot be there is no outcome: a slope is then taken from the other side.
+      // Impossible readings have no outcome: the slope is then taken from the other side.
       demand('outcome', y[k]!, 'count', {});
       return y[k]!;
     };
@@ -134,7 +137,7 @@ export function landing({
 
 function batchModel(waterDensity: number) {
   return (x: Float64Array, y: Float64Array) => {
-    // One by one: this is asked for some ten thousands of times at a key press.
+    // Element by element: this is called tens of thousands of times per key press.
     const cement = x[0]!;
     const water = x[1]!;
     const sand = x[2]!;
@@ -172,7 +175,7 @@ function demandReadings(readings: BatchReadings): void {
   demand('gasLost', readings.gasLost.value, 'ratio', { min: -1, max: 1, belowMax: true });
   demand('cementDensity', readings.cementDensity.value, 'density', { min: 1000, max: 5000 });
   demand('sandDensity', readings.sandDensity.value, 'density', { min: 100, max: 5000 });
-  // So doubtful that the trials would be mostly of mixes that cannot be.
+  // With such uncertainties most trials would be impossible mixes.
   for (const name of READINGS) {
     const { value, u } = readings[name];
     const most = name === 'gasLost' ? 0.5 : Math.abs(value) / 2;

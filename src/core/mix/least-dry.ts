@@ -2,16 +2,17 @@ import { demand } from '../domain-error.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY } from './densities.ts';
 import { MOST_WATER_CEMENT } from './most-water.ts';
 
-/** Base mix with the most water it may have, for a kilogram of its cement: kg and m³. */
+/** Base mix with the most water it may have, per kilogram of cement: kg and m³. */
 const THINNEST = {
   mass: 1 + MOST_WATER_CEMENT,
   volume: 1 / CEMENT_DENSITY + MOST_WATER_CEMENT / MIX_WATER_DENSITY,
 };
 
 /**
- * The least a mix of such a wet density can dry to, kg/m³: cement alone, with none of its water bound. Lighter than
- * the thinnest base mix it is of that and foam, C = (ρ − ρf) / (m − ρf v); denser, of cement and water with no air,
- * C = (ρ − ρw) / (1 − ρw/ρc). Sand leaves more. 0 for what is no denser than the foam. No range is published.
+ * The lowest density a mix of this wet density can dry to, kg/m³: cement alone, with none of its
+ * water bound. If it is lighter than the thinnest base mix, it consists of that and foam, C = (ρ −
+ * ρf) / (m − ρf v); if denser, of cement and water without air, C = (ρ − ρw) / (1 − ρw/ρc). Sand
+ * leaves more. 0 if it is no denser than the foam. No range is published.
  *
  * `wetDensity` and `foamDensity` in kg/m³; the foam's, its dead share counted as liquid.
  * @throws {DomainError} for a density that is not positive, or a foam no lighter than water.

@@ -1,7 +1,8 @@
 /**
- * What is left in the mix of a volume of foam, as a share of it: the liquid of what died stays. No range: it
- * adds volumes.
- * @param foam the share of its gas that lives; `liquid` of the foam, by volume: its density over water's
+ * The share of a volume of foam that is left in the mix: the liquid of what died stays. No range:
+ * it adds volumes.
+ * @param foam the share of its gas that lives; `liquid` of the foam, by volume: its density over
+ *   water's
  * @throws nothing
  * @source none: volumes add
  */

@@ -3,7 +3,7 @@ import { demandAmount } from '../extremes.ts';
 import { justOver, SLIVER } from '../quantity/dust.ts';
 import { wholeFilled, wholeOnes } from './whole.ts';
 
-/** What of a batch is shared out: kg and m³. A `Proportion` has all of these. */
+/** The amounts of a batch to divide: kg and m³. A `Proportion` has all of these. */
 export interface BatchAmounts {
   readonly volume: number;
   readonly cement: number;
@@ -20,7 +20,7 @@ export interface Loads {
   readonly count: number;
   /** Amounts of one load, kg and m³. */
   readonly each: BatchAmounts;
-  /** Foam for one load in buckets: whole ones, then the share of a bucket that is left. */
+  /** Foam for one load in buckets: whole ones, then the remaining share of one. */
   readonly foamBuckets: { readonly whole: number; readonly part: number };
 }
 
@@ -28,8 +28,8 @@ export interface Loads {
  * Splits a batch into the fewest equal loads a mixer takes.
  *
  * `largestLoad` is the blended mix the mixer holds, m³; `foamBucket` the volume foam is measured
- * out in, m³. count = ⌈volume / largestLoad⌉, or `least` where that is more. A sliver over (one part in 10⁹,
- * binary dust) does not make another load.
+ * out in, m³. count = ⌈volume / largestLoad⌉, or `least` if that is more. An excess of one part in
+ * 10⁹ (rounding error) does not make another load.
  *
  * @throws {DomainError} for a mixer or a bucket that holds nothing, or more than 10,000 loads.
  * @source none: it shares out what has been worked out
@@ -38,7 +38,7 @@ export function mixerLoads(plan: {
   readonly batch: BatchAmounts;
   readonly largestLoad: number;
   readonly foamBucket: number;
-  /** No fewer loads than this; 1 where it is left out. */
+  /** The minimum number of loads; 1 if omitted. */
   readonly least?: number;
 }): Loads {
   const { batch, largestLoad, foamBucket, least = 1 } = plan;
@@ -65,9 +65,10 @@ export function mixerLoads(plan: {
 }
 
 /**
- * In how many equal loads each piece is filled from one: the fewest that the mixer takes and that share the
- * `pieces`, all alike, evenly. `volume` of the mix for all of them and the mixer's `largestLoad`, m³.
- * Undefined where one piece takes more than a load. Range: any number of pieces.
+ * The number of equal loads at which each piece is filled from one load: the fewest that the mixer
+ * takes and that divide the `pieces`, all alike, evenly. `volume` of the mix for all of them and
+ * the mixer's `largestLoad`, m³. Undefined if one piece takes more than a load. Range: any number
+ * of pieces.
  * @source none: it shares out what has been worked out
  */
 export function loadsOfWholePieces(plan: {
@@ -82,10 +83,11 @@ export function loadsOfWholePieces(plan: {
 }
 
 /**
- * How many equal loads pieces of several sizes are shared out to with none filled from two; as many as divide
- * that do it too. `sizes`: how many of each, and the volume of one, m³; `spare`: the mix beyond them all, m³. It is
- * the greatest common divisor of their numbers, but of the smallest sizes while as many loads as that would each
- * have room for one more of them. Range: any number of sizes from one.
+ * The number of equal loads among which pieces of several sizes can be divided with none filled
+ * from two; any divisor of it works too. `sizes`: how many of each, and the volume of one, m³;
+ * `spare`: the mix beyond them all, m³. It is the greatest common divisor of their numbers; the
+ * smallest sizes do not count if the spare mix gives each of that many loads room for one more of
+ * each. Range: any number of sizes from one.
  * @source none: it shares out what has been worked out
  */
 export function evenLoads(
@@ -105,8 +107,8 @@ export function evenLoads(
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
 
 /**
- * So much foam in buckets: whole ones, then the share of a bucket that is left. Volumes in the same unit;
- * a bucket that lacks one part in 10⁹ is full.
+ * An amount of foam in buckets: whole ones, then the remaining share of one. Volumes in the same
+ * unit; a bucket short by one part in 10⁹ is full.
  * @source none: it shares out what has been worked out
  */
 export function inBuckets(volume: number, bucket: number): Loads['foamBuckets'] {

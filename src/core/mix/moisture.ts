@@ -1,7 +1,7 @@
 import { demand } from '../domain-error.ts';
 
 export interface DampAggregate {
-  /** Wanted, saturated and surface-dry, kg. */
+  /** Required mass, saturated and surface-dry, kg. */
   readonly surfaceDry: number;
   /** All water in it over its oven-dry mass. */
   readonly moisture: number;
@@ -10,10 +10,11 @@ export interface DampAggregate {
 }
 
 /**
- * How much damp sand to weigh out, and what its water takes off the mixing water, kg.
+ * How much damp sand to weigh out, and by how much its water reduces the mixing water, kg.
  *
- * Oven-dry mass = surface-dry/(1 + absorption); to weigh = oven-dry × (1 + moisture); water it brings =
- * oven-dry × (moisture − absorption), negative when dry sand drinks. No range: arithmetic.
+ * Oven-dry mass = surface-dry/(1 + absorption); to weigh = oven-dry × (1 + moisture); water it
+ * brings = oven-dry × (moisture − absorption), negative for dry sand that absorbs water. No range:
+ * arithmetic.
  *
  * @throws {DomainError} for a negative mass; moisture or absorption outside 0–1
  * @source army-en5466

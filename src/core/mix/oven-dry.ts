@@ -1,15 +1,18 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 
-/** Water bound in hydrate that oven drying leaves, as a share of the cement's mass. @source astm-c869 Table 1 note */
+/**
+ * Water bound in hydrate that oven drying leaves, as a share of the cement's mass.
+ * @source astm-c869 Table 1 note
+ */
 export const HYDRATE_WATER = 0.2;
 
 /**
- * Oven-dry density to expect, kg/m³: D = (1.2 C + A) / V.
+ * Expected oven-dry density, kg/m³: D = (1.2 C + A) / V.
  *
- * `cement` and `aggregate` (dry) in kg, `volume` in m³ as cast. It takes a fifth of the cement's
- * mass as bound water, whatever the age; a young or badly cured piece holds less. The foam's
- * solids (some 0.1 % ) are left out. Range: stated for cellular concrete of 320–1920 kg/m³.
+ * `cement` and `aggregate` (dry) in kg, `volume` in m³ as cast. It counts a fifth of the cement's
+ * mass as bound water, whatever the age; a young or badly cured piece holds less. The foam's solids
+ * (some 0.1 %) are left out. Range: stated for cellular concrete of 320–1920 kg/m³.
  *
  * @throws {DomainError} for a negative mass or no volume.
  * @source astm-c869 Table 1, aci-523-1r (aggregate term, from memory)

@@ -14,17 +14,18 @@ interface Planned {
 }
 
 /**
- * What a batch was proportioned with, from its amounts alone: the density of the cement's particles and the
- * share of the foam's gas that lives until the blend is weighed. `proportion`, the other way round:
+ * What a batch was proportioned with, from its amounts alone: the density of the cement's particles
+ * and the share of the foam's gas that lives until the blend is weighed. `proportion`, the other
+ * way round:
  *
  *   1/ρc = ((C + W + S)/ρb − W/ρw − S/ρs) / C
  *   V = (C + W + S + ρf F)/ρ, of which (V − (C + W + S)/ρb)/F is left of a volume of foam: 1 − (1 − a)(1 − ρf/ρw)
  *
- * Water of 1000 kg/m³, sand of 2650 kg/m³ and amounts that belong together are taken for granted. Without
- * foam all of it lives. No range is published.
+ * Water of 1000 kg/m³, sand of 2650 kg/m³ and amounts that belong together are taken for granted.
+ * Without foam all of it lives. No range is published.
  *
- * @throws {DomainError} for amounts and densities that are not positive, a foam not lighter than water, and
- *   a base mix lighter than its water and sand alone.
+ * @throws {DomainError} for amounts and densities that are not positive, a foam not lighter than
+ *   water, and a base mix lighter than its water and sand alone.
  * @source navedtra-14071 p. 17-7 (absolute volume); the balance is arithmetic
  */
 export function plannedWith(plan: Planned): {
@@ -42,6 +43,6 @@ export function plannedWith(plan: Planned): {
   const gas = 1 - foamDensity / MIX_WATER_DENSITY;
   demand('foamDensity', foamDensity, 'density', { min: 0, max: MIX_WATER_DENSITY, belowMax: true });
   const left = ((base + foamDensity * foamVolume) / wetDensity - base / baseDensity) / foamVolume;
-  // Amounts kept as binary fractions come out a last digit above all of it.
+  // Amounts stored as doubles may give a share one last digit above 1.
   return { cementDensity: cement / ofCement, survival: Math.min(1, 1 - (1 - left) / gas) };
 }

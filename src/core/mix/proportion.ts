@@ -7,19 +7,21 @@ import { leftOfFoam } from './left-of-foam.ts';
 import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
 import { BASE_WATER_CEMENT, demandWaterCement, waterCementNotes } from './water-cement-limits.ts';
 
-/** As-cast densities cellular concrete is usually made at, kg/m³ (20–120 lb/ft³). @source aci-523-3r */
+/**
+ * As-cast densities cellular concrete is usually made at, kg/m³ (20–120 lb/ft³). @source aci-523-3r
+ */
 export const CELLULAR_RANGE = { min: 320, max: 1920 } as const;
 
 type Target = { readonly wetDensity: number } | { readonly ovenDryDensity: number };
 
 /**
- * Whether the foam's own mass is in the mass equation. Each is in use; the same target read by
- * the other differs by foam density × foam share: 35 kg/m³ for foam of 50 kg/m³ at a share of 0.7,
+ * Whether the mass equation includes the foam's own mass. Both are in use. The same target read the
+ * other way differs by foam density × foam share: 35 kg/m³ for foam of 50 kg/m³ at a share of 0.7,
  * more for denser foam.
  */
 export type Convention = 'foam-counted' | 'foam-ignored';
 
-/** Whether the w/c asked for is that of the base mix, or counts the liquid the foam brings too. */
+/** Whether the w/c is that of the base mix, or also counts the liquid of the foam. */
 export type WaterCementOf = 'base' | 'total';
 
 export interface ProportionInput extends BaseRecipe {
@@ -31,9 +33,11 @@ export interface ProportionInput extends BaseRecipe {
   /** As the scale reads it, kg/m³. */
   readonly foamDensity: number;
   readonly convention?: Convention;
-  /** Share of the foam's gas that is still there when the blend is weighed, above 0 up to 1; all of it by default. */
+  /**
+   * Share of the foam's gas still there when the blend is weighed, above 0 up to 1; 1 by default.
+   */
   readonly survival?: number;
-  /** Whether what `sandCement` stands for is sand; by default any of it is. */
+  /** Whether `sandCement` is sand; by default it is if there is any. */
   readonly sanded?: boolean;
 }
 
@@ -42,26 +46,31 @@ export interface Proportion {
   readonly convention: Convention;
   readonly volume: number;
   readonly cement: number;
-  /** Mixing water: what goes in the base mix, without the foam's. */
+  /** Mixing water: what goes into the base mix, without the foam's. */
   readonly water: number;
   readonly sand: number;
-  /** The foam to make and blend in, that which dies with it. */
+  /** The foam to make and blend in, including what dies. */
   readonly foamMass: number;
   readonly foamVolume: number;
   readonly baseMass: number;
   readonly baseVolume: number;
   readonly baseDensity: number;
-  /** Base mix and foam: what the blended batch weighs. */
+  /** Base mix and foam: the mass of the blended batch. */
   readonly mass: number;
-  /** What the bucket will read if the foam survives as said: foam mass counted, whatever the convention. */
+  /**
+   * The density the bucket will read if the foam survives as planned: foam mass counted, whatever
+   * the convention.
+   */
   readonly wetDensity: number;
-  /** Base mix over the batch's volume: the wet density of those who ignore the foam's mass. */
+  /** Base mix over the batch's volume: the wet density for those who ignore the foam's mass. */
   readonly wetDensityFoamIgnored: number;
   readonly ovenDryDensity: number;
   readonly waterCementBase: number;
   /** With the foam's liquid counted as water. */
   readonly waterCementTotal: number;
-  /** Shares of the batch's volume: the foam, with the liquid of what died, and the gas in it. */
+  /**
+   * Shares of the batch's volume: the foam, including the liquid of what died, and the gas in it.
+   */
   readonly foamShare: number;
   readonly airShare: number;
   readonly notes: readonly Note[];
@@ -73,20 +82,20 @@ export interface Proportion {
  *
  *   C m + F μ = V ρ        C v + F ν = V
  *
- * For a wet density and the w/c of the base mix, m = 1 + w + s and v = 1/ρc + w/ρw + s/ρs per kg
- * of cement, μ = ρf (0 where the foam is ignored), ν = 1. When w counts the foam's liquid,
- * mixing water is w C − ρf F: ρf leaves the mass equation and ν loses ρf/ρw. Where a share a of the
- * foam's gas lives, its liquid stays all the same, and 1 − (1 − a)(1 − ρf/ρw) stands for the 1 of ν. For an oven-dry density the
- * first equation is 1.2 C + s C = V D, the surface-dry sand taken as dry: D is high by what its grains
- * hold, 6 kg/m³ for 600 kg of sand at 1 % (`designBatch` takes it off). Solved by Cramer's rule; nothing
- * is iterated. All of the foam's mass is counted as water (a concentrate and a little glycerol are a
- * few percent of it).
+ * For a wet density and the w/c of the base mix, m = 1 + w + s and v = 1/ρc + w/ρw + s/ρs per kg of
+ * cement, μ = ρf (0 where the foam is ignored), ν = 1. When w counts the foam's liquid, mixing
+ * water is w C − ρf F: ρf leaves the mass equation and ν loses ρf/ρw. Where a share a of the foam's
+ * gas lives, its liquid stays all the same, and 1 − (1 − a)(1 − ρf/ρw) stands for the 1 of ν. For
+ * an oven-dry density the first equation is 1.2 C + s C = V D, the surface-dry sand taken as dry: D
+ * is high by what its grains hold, 6 kg/m³ for 600 kg of sand at 1 % (`designBatch` takes it off).
+ * Solved by Cramer's rule; nothing is iterated. All of the foam's mass is counted as water (a
+ * concentrate and a little glycerol are a few percent of it).
  *
  * Notes: 'paste-robs-foam' (base w/c below 0.35), 'outside-range' of 'waterCementBase' or of
  * 'wetDensity' (320–1920).
  *
- * @throws {DomainError} 'heavier-than-base-mix' and 'lighter-than-foam' for a target out of
- *   reach; a survival outside 0…1; sand outside 0…100 times the cement; 'paste-robs-foam' for a base w/c
+ * @throws {DomainError} 'heavier-than-base-mix' and 'lighter-than-foam' for a target out of reach;
+ *   a survival outside 0…1; sand outside 0…100 times the cement; 'paste-robs-foam' for a base w/c
  *   below 0.2, or a total that leaves one.
  * @source navedtra-14071 (absolute volume), kearsley-mostert-2005 (the two equations, from
  *   memory), astm-c869 and aci-523-1r (oven-dry), jones-mccarthy-2005 (foam ignored, from memory)
@@ -160,12 +169,15 @@ export function proportion(input: ProportionInput): Proportion {
   };
 }
 
-/** What a cubic metre of foam adds to the mass equation, beyond the water already counted in w/c. */
+/**
+ * The mass a cubic metre of foam adds to the mass equation, beyond the water already counted in
+ * w/c.
+ */
 function wetMassOfFoam(foamDensity: number, counted: boolean, ofTotal: boolean): number {
   return (counted ? foamDensity : 0) - (ofTotal ? foamDensity : 0);
 }
 
-/** The target, refused when no foam at all, or nothing but foam, would still miss it. */
+/** The target, refused if no foam at all, or nothing but foam, would still miss it. */
 function reachable(target: Target, foam: number, unfoamed: number, counted: boolean): number {
   const wet = 'wetDensity' in target;
   const quantity = wet ? 'wetDensity' : 'ovenDryDensity';
@@ -173,10 +185,10 @@ function reachable(target: Target, foam: number, unfoamed: number, counted: bool
   const min = wet && counted ? foam : 0;
   const allowed = { min, max: unfoamed, aboveMin: true };
   const because = value > unfoamed ? 'heavier-than-base-mix' : 'lighter-than-foam';
-  // A foam has no oven-dry density: there a target only has to be more than nothing.
+  // A foam has no oven-dry density: that target only has to be positive.
   demand(quantity, value, 'density', allowed, value > unfoamed || min > 0 ? because : undefined);
   demandAmount(quantity, value, 'density');
-  // A part in a million above the foam there is no cement to speak of, and none to divide by.
+  // Within a part per million of the foam there is almost no cement, and nothing to divide by.
   demand(quantity, value, 'density', { ...allowed, min: min * (1 + 1e-6) }, because);
   return value;
 }

@@ -7,8 +7,8 @@ export interface BucketOfMix {
 }
 
 /**
- * What several buckets of one batch are together: their density is mass over volume of all of them,
- * not the mean of their densities, because a light bucket holds more volume for its mass. No range:
+ * Several buckets of one batch together: their density is the total mass over the total volume, not
+ * the mean of their densities, because a light bucket holds more volume for its mass. No range:
  * arithmetic.
  *
  * @returns kg, m³, kg/m³; `spread` is heaviest less lightest over the density of all, a share

@@ -23,7 +23,8 @@ export function wetDensity(reading: {
 }
 
 /**
- * Yield of a batch, m³: the mass that went in over the density it was weighed at. No range: a definition.
+ * Yield of a batch, m³: the mass that went in over the density it was weighed at. No range: a
+ * definition.
  *
  * @throws {DomainError} for no mass or no density.
  * @source astm-c138

@@ -1,10 +1,10 @@
 import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 
 /**
- * How many whole ones does so much take: bags to open, loads to mix?
+ * How many whole units cover an amount: bags to open, loads to mix?
  *
- * ⌈amount⌉, or `least` where that is more. A sliver over a whole number (one part in 10⁹, binary dust) takes no other.
- * Range: any amount that is not negative.
+ * ⌈amount⌉, or `least` if that is more. An excess of one part in 10⁹ (rounding error) does not take
+ * another. Range: any amount that is not negative.
  *
  * @source none: it counts what has been worked out
  */
@@ -12,9 +12,10 @@ export const wholeOnes = (amount: number, least = 0): number =>
   Math.max(least, Math.ceil(justUnder(amount, SLIVER)));
 
 /**
- * How many whole ones does so much fill: bags emptied, buckets of foam?
+ * How many whole units does an amount fill: bags emptied, buckets of foam?
  *
- * ⌊amount⌋. What lacks a sliver (one part in 10⁹, binary dust) is full. Range: any amount that is not negative.
+ * ⌊amount⌋. A unit short by one part in 10⁹ (rounding error) is full. Range: any amount that is not
+ * negative.
  *
  * @source none: it counts what has been worked out
  */

@@ -1,7 +1,7 @@
 import { demand, demandWhole } from '../domain-error.ts';
 import { justOver, SLIVER } from '../quantity/dust.ts';
 
-/** When the foam is made: for each load as it is wanted, or all of it before the first. */
+/** When the foam is made: for each load as it is needed, or all of it before the first. */
 type FoamMade = 'each' | 'once';
 
 export interface DayPlan {
@@ -14,11 +14,13 @@ export interface DayPlan {
   readonly weigh: number;
   readonly place: number;
   readonly foamMade: FoamMade;
-  /** 1: every step after the other. 2: the next base mix is made while a load is weighed and placed. */
+  /**
+   * 1: every step after the other. 2: the next base mix is made while a load is weighed and placed.
+   */
   readonly hands: 1 | 2;
-  /** The oldest the foam may be when it has been blended in, s. */
+  /** The maximum age of the foam when it has been blended in, s. */
   readonly foamLasts: number;
-  /** How long a blended load may wait until it is placed, s. */
+  /** How long a blended load may wait before it is placed, s. */
   readonly mixLasts: number;
   /** How long a load in a form may wait for the next before the joint shows, s. */
   readonly joint: number;
@@ -35,7 +37,7 @@ export interface LoadTimes {
   readonly foamAge: number;
 }
 
-/** What stands in the way, worst first. */
+/** What makes the plan fail, most serious first. */
 type Obstacle =
   | { readonly code: 'foam-too-old'; readonly load: number; readonly age: number }
   | { readonly code: 'mix-waits'; readonly load: number; readonly wait: number }
@@ -45,9 +47,9 @@ export interface Clock {
   readonly loads: readonly LoadTimes[];
   readonly total: number;
   readonly obstacles: readonly Obstacle[];
-  /** Changes that would make it work, each tried alone: codes. Empty when the plan works. */
+  /** Codes of changes that would make it work, each tried alone. Empty if the plan works. */
   readonly remedies: readonly Remedy[];
-  /** How many larger loads were tried: half as many. */
+  /** The number of larger loads that was tried: half as many. */
   readonly fewer: number;
 }
 
@@ -58,21 +60,21 @@ export type Remedy =
   | 'a-larger-mixer'
   | 'quicker-steps';
 
-/** More loads than a day holds. */
+/** More loads than fit in a day. */
 const MOST_LOADS = 200;
 
 /**
- * Whether a day's loads fit the minutes the foam gives: every load's start, foam, blending and
- * placing in order, held against three limits.
+ * Whether a day's loads fit the time the foam allows: every load's start, foam, blending and
+ * placing in order, compared with three limits.
  *
- * Foam counts from when the first of it leaves the lance. With foam made for each load its age when
- * blended is foam + blend; made once, it also waits for every load before. With two pairs of hands the
- * base mix of the next load is ready when the mixer is free after blending, as far as `base` allows. A load
- * of a larger mixer takes as much longer to make its base mix and its foam and to place as it is larger; blending and
- * weighing stay. No range: bookkeeping.
+ * Foam ages from when the first of it leaves the lance. With foam made for each load its age when
+ * blended is foam + blend; made once, it also waits for every earlier load. With two pairs of hands
+ * the base mix of the next load is ready when the mixer is free after blending, as far as `base`
+ * allows. In a larger mixer, making base mix and foam and placing take longer in proportion;
+ * blending and weighing do not. No range: bookkeeping.
  *
- * @throws {DomainError} for a number of loads that is not whole and from 1 to 200 ('too-many-loads' above), a
- *   negative time, a limit not above 0
+ * @throws {DomainError} for a number of loads that is not whole and from 1 to 200 ('too-many-loads'
+ *   above), a negative time, a limit not above 0
  * @source common-practice (the steps and who waits for whom; the limits are the caller's)
  */
 export function dayClock(plan: DayPlan): Clock {
@@ -87,7 +89,7 @@ export function dayClock(plan: DayPlan): Clock {
   const tried: readonly (readonly [Remedy, Partial<DayPlan>])[] = [
     ['foam-for-each-load', { foamMade: 'each' }],
     ['a-second-pair-of-hands', { hands: 2 }],
-    // The fewest: one load alone, of the same minutes.
+    // The minimum: a single load, with the same times.
     ['fewer-pieces', { loads: 1 }],
     [
       'a-larger-mixer',
@@ -129,10 +131,10 @@ function timesOf(plan: DayPlan): readonly LoadTimes[] {
   let free = 0;
   for (let load = 1; load <= loads; load++) {
     const before = made.at(-1);
-    // A helper starts the next base mix as soon as the mixer is empty enough: after the blending.
+    // A helper starts the next base mix once the mixer is free, after blending.
     const start = before ? (hands === 2 ? before.blended : free) : 0;
     const baseReady = Math.max(start + base, free);
-    // All the foam at once is made while the first base mix waits, or before it.
+    // Foam made all at once is made while the first base mix waits, or before it.
     const foamTime = foamMade === 'each' ? foam : before ? 0 : foam * loads;
     const foamReady = baseReady + foamTime;
     const foamBegan =
@@ -161,5 +163,5 @@ function obstaclesOf(plan: DayPlan, loads: readonly LoadTimes[]): readonly Obsta
   return found;
 }
 
-/** Times of a long day are sums of many steps. */
+/** Times late in the day are sums of many steps, so allow for rounding error. */
 const passes = (time: number, limit: number) => time > justOver(limit, SLIVER);

@@ -2,18 +2,18 @@ import { justOver, SLIVER } from '../quantity/dust.ts';
 import type { Corner } from './polygon.ts';
 import type { Shape } from './shapes.ts';
 
-/** Measures of a shape seen from above, and its height, m. */
+/** The plan dimensions of a shape, and its height, m. */
 interface Extent {
   readonly height: number;
-  /** The narrower side of the box round it. */
+  /** The shorter side of its bounding box. */
   readonly narrow: number;
   /** The longer one. */
   readonly long: number;
-  /** Whether it is a circle, and has no corners. */
+  /** Whether it is a circle, without corners. */
   readonly round: boolean;
 }
 
-/** What of a core is more than its form can hold, and the most that it can, m. */
+/** The dimension of a core that exceeds what its form can hold, and the maximum, m. */
 export interface Outgrown {
   readonly measure: 'height' | 'narrow' | 'long' | 'corners';
   readonly value: number;
@@ -21,16 +21,17 @@ export interface Outgrown {
 }
 
 /**
- * What of a core cannot stand in its form, however it is turned about the upright; undefined when nothing
- * stands against it. `core` and `form` in m, the core's height along the form's.
+ * Which dimension prevents a core from standing in its form, however it is turned about the
+ * vertical; undefined if none does. `core` and `form` in m, the core's height along the form's.
  *
- * Higher than the form; wider than it; a box whose corners lie further apart than a round form is wide
- * (`corners`: its diagonal against the diameter); a box p × q longer than a form a × b, and too wide to lie
- * askew in it (`long`). Askew it lies only where
- * b ≥ (2 p q a + (p² − q²) √(p² + q² − a²)) / (p² + q²), that is, where it just touches both pairs of sides.
- * An outline is taken as the box round it, its sides as they lie: a form is never larger, but a core of such
- * an outline may fit where this says that it does not. Of the others each is enough to know that a core does
- * not fit; in a box or a circle they also say that one alone does. No range.
+ * Higher than the form; wider than it; a box whose corners are further apart than a round form is
+ * wide (`corners`: its diagonal against the diameter); a box p × q longer than a form a × b, and
+ * too wide to lie diagonally in it (`long`). It lies diagonally only if b ≥ (2 p q a + (p² − q²)
+ * √(p² + q² − a²)) / (p² + q²), at equality just touching both pairs of sides. An outline is
+ * replaced by its bounding box with its sides as they lie: a form is never larger than that, but a
+ * core of such an outline may fit where this says that it does not. For the other shapes each
+ * condition is sufficient to rule a core out; in a box or a circle they also decide that a single
+ * one fits. No range.
  *
  * @source none: it is geometry
  */
@@ -53,7 +54,7 @@ export function coreOutgrows(of: {
   );
 }
 
-/** Whether a box longer than its form is narrow enough to lie askew in it. */
+/** Whether a box longer than its form is narrow enough to lie diagonally in it. */
 function liesAskew({ long: p, narrow: q }: Extent, form: Extent): boolean {
   const [a, b] = [justOver(form.long, SLIVER), justOver(form.narrow, SLIVER)];
   const square = p ** 2 + q ** 2;
@@ -102,7 +103,7 @@ const round = (diameter: number, height: number): Extent => ({
   round: true,
 });
 
-/** A slice higher than half its ball is widest above its base. */
+/** A cap higher than a hemisphere is widest above its base. */
 const widest = (base: number, height: number) =>
   height > base / 2 ? base ** 2 / (4 * height) + height : base;
 

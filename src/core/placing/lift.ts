@@ -17,30 +17,30 @@ export interface LiftProfile {
   /** kg/m³ at the bottom, and the mean over the depth. */
   readonly bottom: number;
   readonly mean: number;
-  /** Pressure at the bottom above the atmosphere, Pa. */
+  /** Gauge pressure at the bottom, Pa. */
   readonly pressure: number;
-  /** How much denser the bottom is than what was weighed, as a share. */
+  /** How much denser the bottom is than the density weighed, as a share. */
   readonly gain: number;
-  /** How much more has to be poured than its weighed density says, as a share of the depth. */
+  /** How much more must be poured than the weighed density suggests, as a share of the depth. */
   readonly sinks: number;
   /** From the surface down: depth m, density kg/m³. */
   readonly profile: readonly { readonly depth: number; readonly density: number }[];
 }
 
-/** Points of the profile. */
+/** Number of points of the profile. */
 const POINTS = 25;
 
 /**
- * How much a lift packs down under its own weight while it is wet: its bubbles shrink as the pressure
- * grows with depth, and what lies below gets denser.
+ * How much a lift compresses under its own weight while it is wet: its bubbles shrink as the
+ * pressure grows with depth, and the mix below gets denser.
  *
- * Gas at constant temperature (p V constant) in a paste that does not give: with P = p/p₀,
- * ρ = ρ₀/(1 − φ + φ/P), and dp/dz = ρ g integrates to (1 − φ)(P − 1) + φ ln P = ρ₀ g z/p₀, which
- * has one root P ≥ 1 for each z. With φ = 0 it is a plain liquid; with φ = 1 the isothermal
- * atmosphere, P = exp(ρ₀ g z/p₀).
+ * Gas at constant temperature (p V constant) in an incompressible paste: with P = p/p₀, ρ = ρ₀/(1 −
+ * φ + φ/P), and dp/dz = ρ g integrates to (1 − φ)(P − 1) + φ ln P = ρ₀ g z/p₀, which has one root P
+ * ≥ 1 for each z. With φ = 0 it is a plain liquid; with φ = 1 the isothermal atmosphere, P = exp(ρ₀
+ * g z/p₀).
  *
- * Leaves out the pressure of surface tension in the bubbles (some hundred Pa) and every bubble that
- * breaks, drains or rises, which in practice limits a lift long before this does. No range is
+ * It leaves out the pressure of surface tension in the bubbles (some hundred Pa) and every bubble
+ * that breaks, drains or rises, which in practice limit a lift long before this does. No range is
  * published.
  *
  * @param gas share of the volume, 0–1; @param atmosphere default 101,325 Pa
@@ -73,10 +73,11 @@ export function liftProfile(lift: Lift): LiftProfile {
   };
 }
 
-/** The P ≥ 1 with (1 − φ)(P − 1) + φ ln P = h. Newton on a curve that only bends one way. */
+/** The root P ≥ 1 of (1 − φ)(P − 1) + φ ln P = h. Newton's method on a concave curve. */
 function pressureRatio(h: number, gas: number): number {
   if (gas === 1) return Math.exp(h);
-  // 1 + h is at most the root, since ln P ≤ P − 1; on a concave curve the steps then climb to it.
+  // 1 + h is at most the root, since ln P ≤ P − 1; on a concave curve the steps then increase
+  // towards it.
   let p = 1 + h;
   for (let i = 0; i < 100; i++) {
     const step = ((1 - gas) * (p - 1) + gas * Math.log(p) - h) / (1 - gas + gas / p);
@@ -87,17 +88,22 @@ function pressureRatio(h: number, gas: number): number {
 }
 
 /**
- * Depth of a lift in geotechnical work, m: 0.6–1.2 (2–4 ft), the next lift when it bears a footstep.
+ * Depth of a lift in geotechnical work, m: 0.6–1.2 (2–4 ft), the next lift when it bears a
+ * footstep.
  * @source lift-height-practice (from memory)
  */
 export const PRACTICE_LIFT = { min: 0.6, max: 1.2 } as const;
 
-/** A mix lighter than this, kg/m³, stays at this depth, m, until it has been seen to stand. Common practice, no source. @source common-practice */
+/**
+ * A mix lighter than this, kg/m³, should not exceed this depth, m, until one has been seen to
+ * stand. Common practice, no source.
+ * @source common-practice
+ */
 export const LIGHT_LIFT = { below: 500, depth: 0.3 } as const;
 
 /**
- * The deepest lift whose bottom stays within a share of what was weighed, m, in closed form: at the
- * bottom 1 − φ + φ/P = 1/(1 + g), so P = φ/(1/(1 + g) − 1 + φ), and the depth follows. Range as
+ * The deepest lift whose bottom stays within a share of the weighed density, m, in closed form: at
+ * the bottom 1 − φ + φ/P = 1/(1 + g), so P = φ/(1/(1 + g) − 1 + φ), and the depth follows. Range as
  * `liftProfile`.
  *
  * @param gain the greatest share by which the bottom may be denser, above 0

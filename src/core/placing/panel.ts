@@ -4,8 +4,9 @@ import { demand } from '../domain-error.ts';
 export type Spans = 1 | 2 | 3;
 
 /**
- * Greatest moment w L² × and greatest deflection w L⁴/(E I) × for equal spans under an even load.
- * One span: 1/8, 5/384. Two: 1/8 over the middle support, 0.00542. Three: 1/10, 0.00688 (end spans).
+ * Coefficients of the largest moment, × w L², and the largest deflection, × w L⁴/(E I), for equal
+ * spans under a uniform load. One span: 1/8, 5/384. Two: 1/8 over the middle support, 0.00542.
+ * Three: 1/10, 0.00688 (end spans).
  * @source beam-tables
  */
 export const SPAN_CASES: Readonly<
@@ -17,23 +18,23 @@ export const SPAN_CASES: Readonly<
 };
 
 export interface Panel {
-  /** Between the middles of supports, m. */
+  /** Between the centres of supports, m. */
   readonly span: number;
   readonly spans: Spans;
   /** Of the panel, m. */
   readonly thickness: number;
   /** Modulus of elasticity in the direction of the span, Pa. */
   readonly modulus: number;
-  /** On the face, taken even over the span, Pa. */
+  /** On the face, assumed uniform over the span, Pa. */
   readonly pressure: number;
 }
 
 /**
- * How far a form panel bulges between its supports, and how hard it is bent.
+ * How far a form panel bulges between its supports, and how much stress it is under.
  *
- * A strip 1 m wide as a beam: I = t³/12, S = t²/6; deflection k_d p L⁴/(E I), moment k_m p L², stress
- * M/S. Shear bending is left out, so a span under some ten thicknesses bends a little more than
- * this; supports are taken as stiff. No range is published.
+ * A strip 1 m wide as a beam: I = t³/12, S = t²/6; deflection k_d p L⁴/(E I), moment k_m p L²,
+ * stress M/S. Shear bending is left out, so a span under some ten thicknesses bends a little more
+ * than this; supports are assumed rigid. No range is published.
  *
  * @returns deflection m; stress Pa; moment N·m per m of width; deflection over span
  * @throws {DomainError} for a span, thickness, modulus not above 0, a negative pressure
@@ -83,9 +84,10 @@ export function longestSpan(
 }
 
 /**
- * The bulge of a panel that spans from the bottom to a batten at the top of the fill, and so carries
- * the whole triangle: greatest deflection 0.00652 p L⁴/(E I) at 0.519 L below the top, greatest moment
- * p L²/(9√3) at L/√3 below it, p the pressure at the bottom. Range as `panelBending`.
+ * The bulge of a panel that spans from the bottom to a batten at the top of the fill, and so
+ * carries the whole triangular load: largest deflection 0.00652 p L⁴/(E I) at 0.519 L below the
+ * top, largest moment p L²/(9√3) at L/√3 below it, p the pressure at the bottom. Range as
+ * `panelBending`.
  *
  * @returns deflection m; stress Pa; moment N·m per m of width; deflection over span
  * @throws {DomainError} as `panelBending`
@@ -104,8 +106,8 @@ export function panelUpTheFill(panel: Omit<Panel, 'spans'>): ReturnType<typeof p
 }
 
 /**
- * Greatest deflection of a simple span under a triangle, over p L⁴/(E I), at ξ² = 1 − √(8/15):
- * ξ (3 ξ⁴ − 10 ξ² + 7)/360.
+ * Largest deflection of a simple span under a triangular load, over p L⁴/(E I), at ξ² = 1 −
+ * √(8/15): ξ (3 ξ⁴ − 10 ξ² + 7)/360.
  */
 const TRIANGLE_DEFLECTION = (() => {
   const xi = Math.sqrt(1 - Math.sqrt(8 / 15));

@@ -4,7 +4,7 @@ import { EXTREMES } from '../extremes.ts';
 /** A corner of a flat outline, m. */
 export type Corner = readonly [x: number, y: number];
 
-/** Beyond these no corner of a casting lies from another, m. */
+/** The maximum distance between two corners of a casting, m. */
 const FARTHEST = { min: -EXTREMES.length.max, max: EXTREMES.length.max } as const;
 
 /**
@@ -13,15 +13,16 @@ const FARTHEST = { min: -EXTREMES.length.max, max: EXTREMES.length.max } as cons
  *
  * The corners in order round the outline, either way; the last joins the first, and may repeat it.
  *
- * @throws {DomainError} 'too-few-corners' for fewer than three; 'crosses-itself' when it crosses its
- *   own path, at a side or a corner, or goes round twice, since then the sum is not the area; 'no-area'
- *   when they lie on a line; a corner farther from the first, along or across, than EXTREMES.length.
+ * @throws {DomainError} 'too-few-corners' for fewer than three; 'crosses-itself' when it crosses
+ *   its own path, at a side or a corner, or goes round twice, since then the sum is not the area;
+ *   'no-area' when they lie on a line; a corner farther from the first, along or across, than
+ *   EXTREMES.length.
  * @source none: it is geometry
  */
 export function polygonArea(corners: readonly Corner[]): number {
   const outline = open(corners);
   demand('corners', outline.length, 'count', { min: 3 }, 'too-few-corners');
-  // From the first corner: coordinates far from the origin would lose digits.
+  // Relative to the first corner: coordinates far from the origin would lose digits.
   const [x0, y0] = outline[0]!;
   for (const [x, y] of outline) {
     demand('corner', x - x0, 'length', FARTHEST);
@@ -64,13 +65,17 @@ function sidesCross(outline: readonly Corner[]): boolean {
   return false;
 }
 
-/** Cuts nearer to each other than this share of all between the outermost are one: both ways along a seam. */
+/**
+ * Intersections closer together than this share of the total width coincide: both directions along
+ * a seam.
+ */
 const SAME = 1e-12;
 
 /**
- * Whether nothing is gone round twice, or once one way and once the other, of an outline whose sides do not cross
- * between corners: between the heights of its corners, where no side begins or ends, a level line from left to right
- * is then outside, or inside on the same hand. So corners may touch sides, and cross nothing.
+ * Whether the outline winds exactly once, in one direction, given that its sides do not cross
+ * between corners. Between the heights of its corners, where no side begins or ends, a horizontal
+ * line from left to right is then either outside, or inside with the same orientation. So
+ * corners may touch sides, but nothing may cross.
  */
 function goesRoundOnce(outline: readonly Corner[]): boolean {
   const heights = [...new Set(outline.map(([, y]) => y))].sort((a, b) => a - b);
@@ -97,6 +102,6 @@ function goesRoundOnce(outline: readonly Corner[]): boolean {
   return most - least <= 1;
 }
 
-/** Which way one turns at b going from a to c: above 0 left, below 0 right. */
+/** Direction of the turn at b from a to c: positive left, negative right. */
 const turn = (a: Corner, b: Corner, c: Corner) =>
   (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);

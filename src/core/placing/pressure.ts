@@ -11,10 +11,10 @@ export interface Head {
 }
 
 /**
- * Pressure on the form at a depth, Pa: p = ρ g h, full liquid head with nothing taken off.
+ * Pressure on the form at a depth, Pa: p = ρ g h, full liquid head without any reduction.
  *
- * Holds while the mix is as it was poured; stiffening only lowers it. ACI 347 asks for the full
- * head wherever the slump is above 7 in, which a foamed mix always is. No range is published.
+ * It holds while the mix is as poured; stiffening only lowers it. ACI 347 requires the full head
+ * wherever the slump is above 7 in, which a foamed mix always is. No range is published.
  *
  * @param density kg/m³; @param depth below the surface, m
  * @throws {DomainError} for a density not above 0 or a negative depth
@@ -27,8 +27,8 @@ export function headPressure({ density, depth }: Head): number {
 }
 
 /**
- * The push on an upright side, N, and where it acts: R = ½ ρ g h² b, a third of the depth above the
- * bottom. Range as `headPressure`.
+ * The force on a vertical side, N, and where it acts: R = ½ ρ g h² b, a third of the depth above
+ * the bottom. Range as `headPressure`.
  *
  * @param width of the side, m
  * @returns resultant in N, its height above the bottom in m, greatest pressure in Pa
@@ -46,7 +46,7 @@ export function sidePush({ density, depth, width }: Head & { readonly width: num
 }
 
 /**
- * The net lift on a core or blockout all round which the mix flows, N: weight of the mix it displaces
+ * The net uplift on a core or blockout surrounded by the mix, N: weight of the mix it displaces
  * less its own, ρ g V − m g. Negative: it stays down by its own weight. Range as `headPressure`.
  *
  * @param displaced volume below the surface, m³; @param mass of the core, kg
@@ -65,9 +65,9 @@ export function floatUp(core: {
 }
 
 /**
- * The lift on the upper half of a closed ball that is full of mix, N: the weight of the mix that is missing
- * above its inner face, up to the level of its top. Of the cylinder π R² · R the half ball takes ⅔ π R³,
- * which leaves ρ g π R³/3. Range as `headPressure`.
+ * The uplift on the upper half of a closed sphere that is full of mix, N: the weight of the mix
+ * missing above its inner face, up to the level of its top. Of the cylinder π R² · R the hemisphere
+ * takes ⅔ π R³, which leaves ρ g π R³/3. Range as `headPressure`.
  *
  * @param density kg/m³; @param diameter inside, m
  * @throws {DomainError} for a density not above 0, a negative diameter
@@ -83,11 +83,12 @@ export function upperHalfLift(ball: {
 }
 
 /**
- * What a face that leans over the mix feels: the push square to it and the lift in it, N.
+ * The load on a face that leans over the mix: the push normal to it and its vertical component, the
+ * lift, N.
  *
- * Push p̄ A with p̄ the mean of the pressures at its top and bottom edge; lift = push × sin θ, θ the
- * lean from upright. It also is the mean pressure times the ground the face covers. Range as
- * `headPressure`, and a lean short of flat.
+ * Push p̄ A with p̄ the mean of the pressures at its top and bottom edge; lift = push × sin θ, θ
+ * the lean from vertical. The lift also equals the mean pressure times the plan area of the face.
+ * Range as `headPressure`, and a lean short of horizontal.
  *
  * @param density kg/m³; @param top depth of its upper edge, m; @param height upright, m;
  *   @param lean from upright, rad, 0 to below π/2; @param width m
@@ -111,12 +112,12 @@ export function leaningFace(face: {
 }
 
 /**
- * What each tie or clamp carries where an upright leans on two rows of them, N, by the lever rule:
- * lower = R (y₂ − y̅)/(y₂ − y₁), upper = R (y̅ − y₁)/(y₂ − y₁), R the push over one spacing, y̅ a third
+ * The load on each tie or clamp of an upright held by two rows of them, N, by the lever rule: lower
+ * = R (y₂ − y̅)/(y₂ − y₁), upper = R (y̅ − y₁)/(y₂ − y₁), R the force over one spacing, y̅ a third
  * of the depth.
  *
- * A negative load means that row is pulled in, not pushed out: the other two points should be spread
- * wider or moved. Range as `headPressure`.
+ * A negative load means that row is pulled in, not pushed out: the two rows should be moved or
+ * spread wider. Range as `headPressure`.
  *
  * @param spacing of the uprights along the side, m; @param lower and upper heights of the rows
  *   above the bottom, m
@@ -130,7 +131,7 @@ export function tieLoads(
   demand('lower', lower, 'length', { min: 0 });
   demand('upper', upper, 'length', { min: lower, aboveMin: true }, 'rows-in-order');
   const { resultant, above } = sidePush({ density, depth, width: spacing });
-  /** A row just a third of the depth up leaves the last binary digits of nothing to the other. */
+  /** A row exactly a third of the depth up leaves only rounding error to the other. */
   const load = (arm: number) => {
     const share = arm / (upper - lower);
     return Math.abs(share) < DUST ? 0 : resultant * share;

@@ -6,14 +6,16 @@ import { type Piece, pieceVolume } from './volume.ts';
 /** A shape to cast or to leave out of a casting, by its measures in m. */
 export type Shape =
   | Piece
-  /** A cone cut off flat: a round planter with sloping sides. A pointed cone has `topDiameter` 0. */
+  /** A truncated cone: a round planter with sloping sides. A pointed cone has `topDiameter` 0. */
   | {
       readonly shape: 'cone-frustum';
       readonly bottomDiameter: number;
       readonly topDiameter: number;
       readonly height: number;
     }
-  /** A box whose sides slope: two rectangles, one above the other, joined by flat or ruled faces. */
+  /**
+   * A box with sloping sides: two rectangles, one above the other, joined by flat or ruled faces.
+   */
   | {
       readonly shape: 'box-frustum';
       readonly length: number;
@@ -22,7 +24,7 @@ export type Shape =
       readonly topWidth: number;
       readonly height: number;
     }
-  /** A slab whose thickness runs evenly from one end to the other. */
+  /** A slab whose thickness varies linearly from one end to the other. */
   | {
       readonly shape: 'wedge';
       readonly length: number;
@@ -30,29 +32,29 @@ export type Shape =
       readonly thickness: number;
       readonly thinEnd: number;
     }
-  /** A slice off a ball; half a ball when the height is half its width, a whole one with a base of 0. */
+  /** A spherical cap; a hemisphere when the height is half its width, a sphere with a base of 0. */
   | { readonly shape: 'cap'; readonly baseDiameter: number; readonly height: number }
-  /** A bowl or dome of even thickness: one slice of a ball less the smaller ball inside it. */
+  /** A bowl or dome of constant thickness: a spherical cap less the smaller sphere inside it. */
   | {
       readonly shape: 'shell';
       readonly baseDiameter: number;
       readonly height: number;
       readonly thickness: number;
     }
-  /** Any flat outline, straight up. */
+  /** Any flat outline, extruded vertically. */
   | { readonly shape: 'prism'; readonly corners: readonly Corner[]; readonly height: number };
 
 /**
  * The exact volume of one shape, m³.
  *
  * Cone frustum π h (D² + D d + d²)/12; box frustum h/6 (A + 4 M + B), exact for the prismoid, with
- * the middle section M; wedge l w (t₁ + t₂)/2; cap π h (3 a² + h²)/6, a half the base; shell: the cap
- * less the same ball's cap with the radius smaller by the thickness, cut at the same base; prism: area
- * of the outline times the height.
+ * the middle section M; wedge l w (t₁ + t₂)/2; cap π h (3 a² + h²)/6, a half the base; shell: the
+ * cap less the same ball's cap with the radius smaller by the thickness, cut at the same base;
+ * prism: area of the outline times the height.
  *
- * @throws {DomainError} for a measure that is not positive or beyond EXTREMES.length, a shell as thick as its height
- *   ('too-thick') or more than half a ball ('more-than-half-a-ball'), an outline that crosses itself
- *   or holds nothing.
+ * @throws {DomainError} for a measure that is not positive or beyond EXTREMES.length, a shell as
+ *   thick as its height ('too-thick') or more than half a ball ('more-than-half-a-ball'), an
+ *   outline that crosses itself or holds nothing.
  * @source none: it is geometry
  */
 export function shapeVolume(shape: Shape): number {
@@ -92,7 +94,9 @@ const above = (name: string, value: number) => {
   return value;
 };
 
-/** A measure that may come to nothing, as the end of a wedge, a point or the base of a whole ball may. */
+/**
+ * A dimension that may be zero, such as the end of a wedge, a point or the base of a whole sphere.
+ */
 const fromNothing = (name: string, value: number) => {
   demand(name, value, 'length', { min: 0 });
   demand(name, value, 'length', { max: EXTREMES.length.max });
@@ -102,7 +106,7 @@ const fromNothing = (name: string, value: number) => {
 const capVolume = (base: number, height: number) =>
   (Math.PI / 6) * height * ((3 / 4) * base ** 2 + height ** 2);
 
-/** The radius of the ball that a slice of this base and height is cut from, m. */
+/** The radius of the sphere of a cap with this base and height, m. */
 const ballRadius = (base: number, height: number) => base ** 2 / (8 * height) + height / 2;
 
 function shellVolume(shell: Extract<Shape, { shape: 'shell' }>): number {
@@ -111,10 +115,10 @@ function shellVolume(shell: Extract<Shape, { shape: 'shell' }>): number {
   const thickness = above('thickness', shell.thickness);
   demand('height', height, 'length', { min: 0, max: base / 2 }, 'more-than-half-a-ball');
   if (thickness >= height) throw tooThick(thickness, height);
-  // The inner ball has the same centre, so its top lies lower by the thickness at the crown.
+  // The inner sphere has the same centre, so its top is lower by the thickness at the crown.
   const inner = ballRadius(base, height) - thickness;
   const rise = height - thickness;
-  // The inner ball meets the base plane on a circle, or has none left there when it is too small.
+  // The inner sphere meets the base plane in a circle, or not at all if it is too small.
   const depth = inner - rise;
   const innerBase = 2 * Math.sqrt(Math.max(0, inner ** 2 - depth ** 2));
   return capVolume(base, height) - capVolume(innerBase, rise);
@@ -132,8 +136,8 @@ const tooThick = (value: number, max: number) =>
 /**
  * What one form holds, m³: the shape less the cores and blockouts that stand in it.
  *
- * Each core has the volume of its part inside the form; that it lies inside cannot be told from
- * volumes: `coreOutgrows` tells what can be told, and the rest is the reader's care.
+ * Each core counts with the volume of its part inside the form. Volumes cannot show whether it is
+ * inside: `coreOutgrows` checks what can be checked, and the rest is the reader's care.
  *
  * @throws {DomainError} as `shapeVolume`; 'cores-fill-it' when the cores leave nothing; a count of
  *   cores that is not a whole number from 1 to a million

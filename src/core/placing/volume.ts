@@ -62,12 +62,12 @@ export interface Order {
 /**
  * How much to make, m³.
  *
- * `net` fills the forms. `settling` is the share of that left standing proud, because the mix
- * sinks before it sets. `waste` is the share of both that stays in mixer, bucket and hose:
- * total = net (1 + settling) (1 + waste). Both shares are common practice, no source. No range:
- * arithmetic.
+ * `net` fills the forms. `settling` is the share of that left standing proud, because the mix sinks
+ * before it sets. `waste` is the share of both that stays in mixer, bucket and hose: total = net (1
+ * + settling) (1 + waste). Both shares are common practice, no source. No range: arithmetic.
  *
- * @throws {DomainError} for no pieces, a count that is not a positive whole number, or a share outside 0–1.
+ * @throws {DomainError} for no pieces, a count that is not a positive whole number, or a share
+ *   outside 0–1.
  * @source common-practice
  */
 export function batchVolume(batch: {

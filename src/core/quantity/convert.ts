@@ -2,8 +2,8 @@ import { DUST } from './dust.ts';
 import { type Kind, type Unit, unitOf } from './kinds.ts';
 
 /**
- * A value in SI, in another unit of its kind: `(si − offset) / factor + mark`; the dust that a far offset leaves at the
- * zero of a scale is none. No range applies.
+ * Converts an SI value to another unit of its kind: `(si − offset) / factor + mark`. Rounding error
+ * at the zero of a scale with a large offset is removed. No range applies.
  * @throws {RangeError} when the kind has no such unit.
  * @source nist-sp-811
  */
@@ -14,7 +14,8 @@ export function toUnit(si: number, kind: Kind, unitId: string): number {
 }
 
 /**
- * A value in a unit of its kind, in SI: `(value − mark) · factor + offset`. No range applies.
+ * Converts a value in a unit of its kind to SI: `(value − mark) · factor + offset`. No range
+ * applies.
  * @throws {RangeError} when the kind has no such unit.
  * @source nist-sp-811
  */
@@ -22,7 +23,7 @@ export const fromUnit = (value: number, kind: Kind, unitId: string): number =>
   siOf(value, unitOf(kind, unitId));
 
 /**
- * The same of a unit that was found already. No range applies.
+ * The same for a unit that was already looked up. No range applies.
  * @source nist-sp-811
  */
 export const siOf = (value: number, { factor, mark = 0, offset = 0 }: Unit): number =>

@@ -1,25 +1,26 @@
 /**
- * A value turned to another unit and back may miss itself by so small a share, as 3 in is 7.62 cm: thousands of last
- * binary digits, and less than any reading shows.
+ * Relative rounding error of a conversion to another unit and back, as in 3 in = 7.62 cm: thousands
+ * of units in the last place, and less than any reading shows.
  * @source none: a guard, not a formula
  */
 export const DUST = 1e-12;
 
 /**
- * A value worked out of several others may miss what it comes to by so small a share.
+ * Relative rounding error of a value computed from several others.
  * @source none: a guard, not a formula
  */
 export const SLIVER = 1e-9;
 
 /**
- * So little over an upper bound that a value lying on it does not pass, in the bound's own unit. `share` of it that the
- * value may be off. No range: any number.
+ * Slightly above an upper bound, so that a value on the bound does not exceed it, in the bound's
+ * own unit. `share` is the relative error allowed. No range: any number.
  * @source none: a guard, not a formula
  */
 export const justOver = (bound: number, share = DUST): number => bound + share * Math.abs(bound);
 
 /**
- * So little under a lower bound that a value lying on it does not pass. Unit and `share` as `justOver`. No range: any number.
+ * Slightly below a lower bound, so that a value on the bound does not fall short of it. Unit and
+ * `share` as `justOver`. No range: any number.
  * @source none: a guard, not a formula
  */
 export const justUnder = (bound: number, share = DUST): number => bound - share * Math.abs(bound);

@@ -18,7 +18,9 @@ import {
   THERMAL_TRANSMITTANCE,
 } from './units-thermal.ts';
 
-/** The sorts of quantity this trade uses. Each has one SI unit inside core and several on the page. */
+/**
+ * The kinds of quantity in this trade. Each has one SI unit inside core and several on the page.
+ */
 export type Kind =
   | 'mass'
   | 'volume'
@@ -54,25 +56,25 @@ export type Kind =
 
 /** One unit of a kind. The SI value is `(value − mark) · factor + offset`. */
 export interface Unit {
-  /** Plain ASCII, stable: it is what is stored and linked to. */
+  /** Plain ASCII, stable: it is stored and used in links. */
   readonly id: string;
   /** As it is printed: `kg/m³`. Empty for a plain number. */
   readonly symbol: string;
-  /** Exact by definition, but of ppm read as mg/L and of degrees of hardness. */
+  /** Exact by definition, except for ppm read as mg/L and degrees of hardness. */
   readonly factor: number;
-  /** A scale that does not begin at nothing: what is read at a mark of it, and what that is in SI. */
+  /** For a scale that does not begin at zero: the reading at a mark, and its SI value. */
   readonly mark?: number;
   readonly offset?: number;
-  /** Other spellings, of what a reader is asked for; see `normalise` for those that need no listing. */
+  /** Other spellings a reader may type; see `normalise` for those that need no listing. */
   readonly aliases: readonly string[];
 }
 
 export interface KindSpec {
   /** In sentences, without an article: `mass`, `surface area`. */
   readonly name: string;
-  /** That of core is the one with the factor 1 and no offset. */
+  /** Core uses the one with factor 1 and no offset. */
   readonly units: readonly Unit[];
-  /** The id of the unit shown in each system unless a field says otherwise. */
+  /** The id of the unit shown in each system unless a field specifies another. */
   readonly shown: { readonly metric: string; readonly us: string };
 }
 
@@ -82,7 +84,7 @@ const spec = (name: string, metric: string, us: string, units: readonly Unit[]):
   shown: { metric, us },
 });
 
-/** Every kind with its units, in the order in which a picker offers them. */
+/** Every kind with its units, in the order of the unit picker. */
 export const KINDS: Readonly<Record<Kind, KindSpec>> = {
   mass: spec('mass', 'kg', 'lb', MASS),
   volume: spec('volume', 'L', 'gal', VOLUME),

@@ -1,4 +1,4 @@
-/** What stands at the front of a text, read as a number. */
+/** The result of reading a number at the start of a text. */
 export type NumberText =
   | { readonly ok: true; readonly number: number; readonly comma: boolean; readonly rest: string }
   | { readonly ok: false; readonly code: 'not-a-number' | 'several-numbers' }
@@ -11,9 +11,9 @@ export type NumberText =
 const NOT_A_NUMBER = { ok: false, code: 'not-a-number' } as const;
 const SEVERAL = { ok: false, code: 'several-numbers' } as const;
 
-/** The narrow spaces that group digits: no-break, figure, thin, narrow no-break. */
+/** The narrow spaces used for digit grouping: no-break, figure, thin, narrow no-break. */
 const GROUP = '[\\u00a0\\u2007\\u2009\\u202f]';
-/** They, or the apostrophes of a Swiss bill. */
+/** These, or the apostrophes of Swiss notation. */
 const WHOLE_GROUP = `(?:${GROUP}|['\u2019])`;
 
 const SIGN = /^(?:[+-]|minus|negative)\s*/i;
@@ -31,8 +31,8 @@ const spellFractions = (text: string): string =>
   text.replace(/[¼-¾⅐-⅞]/g, (mark) => ` ${mark.normalize('NFKD')} `).trim();
 
 /**
- * Reads the number at the front of `text`. A decimal comma is read, a thousands mark never guessed: an apostrophe before
- * three digits is no other. No range: any text.
+ * Reads the number at the start of `text`. A decimal comma is read, a thousands mark never guessed;
+ * an apostrophe before three digits can only be one. No range: any text.
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
  */
 export function readNumberText(text: string): NumberText {
@@ -96,7 +96,7 @@ function readDecimal(text: string): NumberText {
   };
 }
 
-/** A run of digits with marks in it that could group thousands: say both readings, or refuse. */
+/** Digits with marks that could group thousands: returns both readings, or refuses. */
 function thousands(run: string, marks: string): NumberText {
   const plain = run.replace(/[.,]/g, '');
   const afterFirst = run.replace(/[.,]/, '#').replace(/[.,]/g, '').replace('#', '.');

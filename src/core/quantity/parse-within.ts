@@ -2,16 +2,20 @@ import type { Kind } from './kinds.ts';
 import { type Parsed, parseQuantity } from './parse.ts';
 import { plainText } from './plain-text.ts';
 
-/** A number whose commas may be either mark; those of `12,5` and `0,125` beside it are decimal ones. */
+/**
+ * A number whose commas may be either mark. A comma as in `12,5` or `0,125` beside it is a decimal
+ * one.
+ */
 const EITHER = /(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+(?![\d.,])/g;
 
 /**
- * Reads a quantity that must lie where `allows` (of a value in SI) says. A comma that could be either mark, as in
- * `1,951`, groups thousands where that leaves such a value and a decimal comma would not. The other way round it may
- * be a thousand times too much that was read and typed, and must not pass as little: the comma is taken as the decimal
- * one only of a mass in kg, off a scale that shows grams (`2,007 kg`), and never where US units are shown. Else none is
- * guessed, nor is one taken to group thousands in a sum that holds a decimal comma. All else is as `parseQuantity`
- * reads it: what is not allowed is for the caller to refuse. No range: any text.
+ * Parses a quantity whose SI value `allows` must accept, which can resolve an ambiguous comma, as
+ * in `1,951`. It is read as a thousands separator if only that gives an allowed value. The reverse
+ * could make a value a thousand times too large pass as a small one. So the comma is read as a
+ * decimal one only for a mass in kg, off a scale that shows grams (`2,007 kg`), and never where US
+ * units are shown. Otherwise nothing is guessed; nor is a thousands separator assumed in a sum that
+ * contains a decimal comma. Everything else is as `parseQuantity` reads it, and the caller refuses
+ * what is not allowed. No range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
  */

@@ -14,7 +14,7 @@ type Problem =
       readonly read: string;
       readonly readings: readonly [string, string];
     }
-  /** `known` are the symbols of the kind's units. */
+  /** `known`: the symbols of the kind's units. */
   | {
       readonly code: 'unknown-unit';
       readonly read: string;
@@ -22,7 +22,7 @@ type Problem =
       readonly known: readonly string[];
     }
   | { readonly code: 'several-numbers'; readonly read: string }
-  /** A sum in more than one unit, and the part of it that names none. */
+  /** A sum in several units, and the part of it that has none. */
   | { readonly code: 'part-without-unit'; readonly read: string; readonly part: string }
   | { readonly code: 'too-large'; readonly read: string };
 
@@ -31,7 +31,7 @@ interface Quantity {
   /** In SI. */
   readonly value: number;
   readonly unit: Unit;
-  /** Whether the unit was typed behind the number, not taken from the field. */
+  /** Whether the unit was typed, not taken from the field. */
   readonly typedUnit: boolean;
   /** As typed, in `unit`. */
   readonly number: number;
@@ -41,22 +41,28 @@ interface Quantity {
 
 export type Parsed = Quantity | { readonly ok: false; readonly problem: Problem };
 
-/** A digit that starts a number of its own, not one inside a unit such as m3. */
+/** A digit that starts another number, not one inside a unit such as m3. */
 const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
 
-/** What is weighed or poured in several goes may be typed so: `10.2 + 10.2 kg`. A sign or an exponent parts nothing. */
+/**
+ * Quantities measured in several goes may be typed as a sum: `10.2 + 10.2 kg`. A sign or an
+ * exponent is not a separator.
+ */
 const IN_GOES: readonly Kind[] = ['mass', 'volume'];
 const CLOCK = /^(\d+):([0-5]\d)(?::([0-5]\d))?\s*(h(?:(?:ou)?rs?)?)?$/i;
 const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
 
 /**
- * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
- * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
- * A time may be `2:30`: hours and minutes where hours are shown or said behind it, minutes and seconds where those
- * are, and with a second colon all three. A mass or a volume may be a sum: one unit said in it is that of every part; where several
- * are said, or the first part names none and another unit is shown, each part must name its own. What could be a
- * thousands mark (`1,234`) is never guessed. Never throws on any text, and never gives a value that is not finite. No
- * range: any text.
+ * Parses what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`,
+ * `1.2e3`.
+ *
+ * A unit after the number overrides `shownUnit`; without either the kind's usual metric unit holds.
+ * A time may be `2:30`: hours and minutes if hours are shown or follow it, minutes and seconds if
+ * those do, and with a second colon all three. A mass or a volume may be a sum. If one unit is
+ * named in it, it applies to every part. If several are named, or the first part has none and
+ * another unit is shown, each part must have its own. An ambiguous thousands mark (`1,234`) is
+ * never guessed. Never throws on any text, and never returns a value that is not finite. No range:
+ * any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source nist-sp-811 (factors; each list of units names its own)
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
@@ -108,7 +114,7 @@ function inGoes(read: string, goes: readonly string[], kind: Kind, shownUnit: st
   }
   const said = parts.filter(({ typedUnit }) => typedUnit).map(({ unit }) => unit);
   const [unit = unitOf(kind, shownUnit)] = said;
-  // `3 lb 4 oz` says two, and so does `0.5 + 250 g` where kilograms are shown.
+  // `3 lb 4 oz` names two units, and so does `0.5 + 250 g` where kilograms are shown.
   const several =
     said.some((other) => other !== unit) ||
     goes.some((go) => readCompound(go, kind)) ||
@@ -122,7 +128,10 @@ function inGoes(read: string, goes: readonly string[], kind: Kind, shownUnit: st
   return inSi(read, number, unit, true, parts[0]!.comma);
 }
 
-/** What a clock that counts shows, s, in the unit shown, or in hours said behind it. Beside days it could be either. */
+/**
+ * The value of a clock time, s, in the unit shown, or in hours if named after it. With days it
+ * would be ambiguous.
+ */
 function onClock(
   read: string,
   shown: Unit,
@@ -156,5 +165,5 @@ function whatFollows(read: string, rest: string, kind: Kind): Problem {
   return { code: 'unknown-unit', read, unit: rest, known };
 }
 
-/** Something pasted from a table: more than one number, in rows or columns. */
+/** A paste from a table: more than one number, in rows or columns. */
 const isTable = (read: string) => /[\t\n;]/.test(read) && (read.match(/\d+/g)?.length ?? 0) > 1;

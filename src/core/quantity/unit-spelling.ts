@@ -11,7 +11,7 @@ export function normalise(unit: string): string {
       .replace(/[º˚]/g, '°')
       .replace(/[′’‘`´]/g, "'")
       .replace(/[″”“]/g, '"')
-      // Raised and lowered digits become plain ones, ℃ becomes °C.
+      // Superscript and subscript digits become plain ones, ℃ becomes °C.
       .normalize('NFKC')
       .replace(/\u2212/g, '-')
       .replace(/μ/g, 'u')
@@ -33,22 +33,23 @@ export function normalise(unit: string): string {
 
 interface Spellings {
   readonly exact: ReadonlyMap<string, Unit>;
-  /** Without regard to case; a spelling that two units share is left out. */
+  /** Case-insensitive; a spelling that two units share is left out. */
   readonly folded: ReadonlyMap<string, readonly { spelling: string; unit: Unit }[]>;
 }
 
-/** A word, or several: it may stand in the plural. */
+/** One or more words, which may be in the plural. */
 const WORD = /^[a-z ]*[a-z]{3}$/;
 
 /**
- * Every spelling of a unit, normalised, words in the plural too; one with spaces may also be typed without.
+ * Every normalised spelling of a unit, words in the plural too. One with spaces may also be typed
+ * without.
  * @source none: reading, by the spellings people type
  */
 export function spellings(unit: Unit): string[] {
   const named = [unit.symbol, unit.id, ...unit.aliases].map(normalise);
   const all = [...named, ...named.filter((name) => WORD.test(name)).map((name) => `${name}s`)];
   const closed = all.map((spelling) => spelling.replace(/ /g, ''));
-  // The plain number's id stands for no unit: nobody types it behind a number.
+  // The id of a plain number is not a unit: nobody types it after a number.
   return [...new Set([...all, ...closed])].filter((spelling) => spelling && spelling !== '1');
 }
 
@@ -70,7 +71,7 @@ function table(kind: Kind): Spellings {
   return made;
 }
 
-/** A correct symbol with the prefix milli or mega, which case alone tells apart. */
+/** A correct symbol with the prefix milli or mega, which differ only in case. */
 const PREFIXED = /^[mM](?:Pa|mol|bar|[gLlJWNm])(?![a-z])/;
 
 function foldedUnit(kind: Kind, typed: string): Unit | undefined {
@@ -81,13 +82,13 @@ function foldedUnit(kind: Kind, typed: string): Unit | undefined {
   return units.size === 1 ? found[0]!.unit : undefined;
 }
 
-/** No unit is longer; a pasted page is not searched for one. */
+/** No unit is longer, so a pasted page is not searched for one. */
 export const LONGEST = 60;
 
 /**
- * The unit of `kind` a reader typed. The exact spelling wins, here and then in other kinds (`°F` behind a
- * hardness is a temperature, and none of its units); after that case does not matter, unless it would turn milli into
- * mega or leave two units to choose from. No range: any text.
+ * The unit of `kind` that a reader typed. An exact spelling wins, in this kind and then in others
+ * (`°F` after a hardness is a temperature, so no unit of this kind). After that case is ignored,
+ * unless that would turn milli into mega or match two units. No range: any text.
  * @source si-brochure 3 (case tells the prefixes milli and mega apart)
  */
 export function findUnit(text: string, kind: Kind): Unit | undefined {

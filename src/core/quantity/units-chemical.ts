@@ -64,7 +64,7 @@ export const HARDNESS: readonly Unit[] = [
     'gpg',
     'gpg',
     (GRAIN / US_GALLON) * 1e3 * asCalciumCarbonate,
-    // Behind a mass `gr` would be a gram to some: there it stays unread.
+    // After a mass `gr` would be a gram to some readers, so there it is not read.
     ['gr/gal', 'gr', 'grains', 'grains/gallon', 'grains/gal', 'grain/gal', 'gr/US gal'],
   ),
   unit('mg/L CaO', 'mg/L CaO', asCalciumOxide, ['mg CaO/L', 'ppm CaO']),

@@ -14,7 +14,7 @@ import { unit } from './unit.ts';
 const PSI_SPELLINGS = ['lb/in2', 'lbf/in2', 'lb/sq in', 'lbf/sq in'];
 
 /**
- * SI: Pa. A gauge's own spellings are read too: all that is asked for by a gauge says so beside its field.
+ * SI: Pa. A gauge's own spellings are read too; fields for gauge pressure say so.
  * @source si-brochure, nist-sp-811 (customary)
  */
 export const PRESSURE: readonly Unit[] = [

@@ -19,7 +19,7 @@ const KELVIN = ['°K', 'kelvin', 'kelvins'];
 /** SI: K. @source si-brochure, nist-sp-811 (customary) */
 export const TEMPERATURE: readonly Unit[] = [
   unit('degC', '°C', 1, CELSIUS, { offset: ICE_POINT }),
-  // From its freezing point on: 32 °F is 0 °C to the last digit, where limits stand.
+  // Relative to its freezing point: 32 °F is exactly 0 °C, where limits are.
   unit('degF', '°F', FAHRENHEIT_DEGREE, FAHRENHEIT, { mark: 32, offset: ICE_POINT }),
   unit('K', 'K', 1, KELVIN),
 ];

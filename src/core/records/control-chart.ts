@@ -2,13 +2,25 @@ import { demand } from '../domain-error.ts';
 import { DUST } from '../quantity/dust.ts';
 import { studentT } from '../uncertainty/student-t.ts';
 
-/** Mean range of two normal values over their standard deviation: 2/√π. @source nist-sematech 6.3.2 (d₂ for n = 2, from memory) */
+/**
+ * Mean range of two normal values over their standard deviation: 2/√π.
+ * @source nist-sematech 6.3.2 (d₂ for n = 2, from memory)
+ */
 export const D2 = 2 / Math.sqrt(Math.PI);
-/** Standard deviation of that range over σ: √(2 − 4/π). @source nist-sematech 6.3.2 (d₃ for n = 2, from memory) */
+/**
+ * Standard deviation of that range over σ: √(2 − 4/π).
+ * @source nist-sematech 6.3.2 (d₃ for n = 2, from memory)
+ */
 export const D3 = Math.sqrt(2 - 4 / Math.PI);
-/** How many on one side in a row are no longer chance. @source nelson-1984 (his second rule has nine; eight is the older rule, from memory) */
+/**
+ * How many in a row on one side are no longer chance.
+ * @source nelson-1984 (his second rule has nine; eight is the older rule, from memory)
+ */
 const LONG_RUN = 8;
-/** Fewest values for limits that are more than provisional. @source common-practice */
+/**
+ * The minimum number of values for limits that are more than provisional.
+ * @source common-practice
+ */
 const FIRM_LIMITS = 20;
 
 export interface ControlChart {
@@ -16,28 +28,32 @@ export interface ControlChart {
   readonly centre: number;
   /** Standard deviation from one batch to the next: mean moving range/d₂. */
   readonly sigma: number;
-  /** How far the long-run mean may lie from the centre, 95 %: t sigma/√n with n − 1 degrees of freedom. */
+  /**
+   * Half width of the 95 % interval of the long-run mean: t sigma/√n with n − 1 degrees of freedom.
+   */
   readonly centreReach: number;
   /** centre ± 3 sigma. */
   readonly low: number;
   readonly high: number;
   readonly meanRange: number;
-  /** Above this a jump from one batch to the next is no longer chance: (1 + 3 d₃/d₂) × mean range. */
+  /** A larger jump from one batch to the next is no longer chance: (1 + 3 d₃/d₂) × mean range. */
   readonly rangeHigh: number;
-  /** Places of the values outside the limits. */
+  /** Indices of the values outside the limits. */
   readonly beyond: readonly number[];
-  /** Places of the values that end a jump above `rangeHigh`. */
+  /** Indices of the values that end a jump above `rangeHigh`. */
   readonly jumps: readonly number[];
-  /** The last place of each run of eight or more on one side of the centre. */
+  /** The last index of each run of eight or more on one side of the centre. */
   readonly runs: readonly number[];
-  /** Limits from fewer than 20 values move much with each one added. */
+  /** Limits from fewer than 20 values change considerably with each one added. */
   readonly provisional: boolean;
 }
 
 /**
- * Is a batch's result out of the ordinary, or does it vary as they all do? Shewhart's chart of
- * individual values: centre = mean, limits centre ± 3 MR/d₂ with MR the mean of |xᵢ − xᵢ₋₁|. Whether
- * the mean itself is off is told by its own reach, t σ/√n, with σ = MR/d₂ counted as n − 1 differences.
+ * Is a batch's result out of the ordinary, or within the usual variation?
+ *
+ * Shewhart's chart of individual values: centre = mean, limits centre ± 3 MR/d₂ with MR the mean of
+ * |xᵢ − xᵢ₋₁|. The interval t σ/√n shows whether the mean itself is off, with σ = MR/d₂ counted as
+ * n − 1 differences.
  *
  * @param values in the order they were made, at least two, one unit. No range is published; values
  *   that follow one another closely make the limits too narrow.
@@ -56,7 +72,7 @@ export function controlChart(values: readonly number[]): ControlChart {
   const rangeHigh = meanRange * (1 + (3 * D3) / D2);
   const places = (of: readonly number[], wild: (x: number) => boolean, shift = 0) =>
     of.flatMap((x, i) => (wild(x) ? [i + shift] : []));
-  // Equal values have no limits to be outside of; the last binary digit must not decide.
+  // Equal values cannot be outside the limits; rounding error must not decide.
   const dust = DUST * Math.max(...values.map(Math.abs), meanRange);
   return {
     centre,

@@ -1,10 +1,12 @@
 import { demand } from '../domain-error.ts';
 
-/** The stretch over which a drift is stated, s. @source common-practice */
+/** The time over which a drift is stated, s. @source common-practice */
 const DRIFT_OVER = 600;
 
 /**
- * By what share does the foam's density change in ten minutes of standing? (ρ₂/ρ₁)^(600 s/t) − 1.
+ * By what share does the foam's density change in ten minutes of standing?
+ *
+ * (ρ₂/ρ₁)^(600 s/t) − 1.
  *
  * @param first and later density as weighed, kg/m³; `time` between the two, s
  * @returns a share; negative when liquid drains and the foam above it grows lighter. No range is
@@ -28,9 +30,11 @@ export function foamDrift({
 }
 
 /**
- * What share of its liquid does a foam lose in a minute, when its density changes by `drift` in ten?
- * 1 − (1 + drift)^(60 s/600 s). What the foam shrinks by meanwhile is left out: a share ρf/ρw of the
- * answer, 8 % at 80 kg/m³. No range is published; a steady rate is assumed.
+ * What share of its liquid does a foam lose in a minute, when its density changes by `drift` in
+ * ten?
+ *
+ * 1 − (1 + drift)^(60 s/600 s). The shrinkage of the foam meanwhile is left out: a share ρf/ρw of
+ * the answer, 8 % at 80 kg/m³. No range is published; a steady rate is assumed.
  * @param drift share in ten minutes, as `foamDrift` gives it, −1 to 0
  * @returns a share of the liquid
  * @throws {DomainError} a drift outside −1…0: such a foam does not drain

@@ -12,20 +12,21 @@ export interface Plan {
 }
 
 /**
- * How likely does a batch land near its target, when the amount of foam was reckoned for one survival
+ * How likely is a batch to land near its target, if the amount of foam was planned for one survival
  * and the foam survives as it does?
  *
- * A kilogram of base mix with foam F for which (1 + ρf F)/(1/ρb + F (μ + a g)) is the target, μ = ρf/ρw
- * its liquid and g = 1 − μ its gas, a the survival reckoned with. The survival S at which it weighs d:
- * S = ((1 + ρf F)/d − 1/ρb − μ F)/(g F). The odds are the share of Student's t between the survivals
- * of both ends of the tolerance. Only the survival varies here: where it was found by weighing batches, its scatter
- * holds the errors of such weighings, and they do not come on top.
+ * A kilogram of base mix with foam F for which (1 + ρf F)/(1/ρb + F (μ + a g)) is the target, μ =
+ * ρf/ρw its liquid and g = 1 − μ its gas, a the planned survival. The survival S at which it has
+ * density d: S = ((1 + ρf F)/d − 1/ρb − μ F)/(g F). The odds are the probability, by Student's t,
+ * between the survivals at both ends of the tolerance. Only the survival varies here: where it was
+ * found by weighing batches, its scatter already contains the errors of such weighings.
  *
- * @param aim the survival the foam is reckoned for, above 0 up to 1
+ * @param aim the survival the foam is planned for, above 0 up to 1
  * @param next what the next batch's survival is expected to be: centre, scale, degrees of freedom
  * @param tolerance a share of the target either way
  * @returns a share, 0–1. No range is published.
- * @throws {DomainError} a target not between foam and base mix, or one no amount of such foam reaches
+ * @throws {DomainError} a target not between foam and base mix, or one no amount of such foam
+ *   reaches
  * @source navedtra-14071 (absolute volume), gelman-bda 3.3 (predictive distribution, from memory)
  */
 export function landingOdds({

@@ -6,11 +6,11 @@ import { pullIn } from './robust.ts';
 export interface Prior {
   /** The value assumed, SI. */
   readonly mean: number;
-  /** How far one batch differs from the next, as a standard deviation, SI; a ratio when `log`. */
+  /** Standard deviation between batches, SI; a ratio when `log`. */
   readonly spread: number;
-  /** How many batches the assumed value counts for. */
+  /** The number of batches the assumed value counts as. */
   readonly weight: number;
-  /** How many batches the assumed spread counts for, a whole number. */
+  /** The number of batches the assumed spread counts as, a whole number. */
   readonly freedom: number;
   /** The quantity varies by factors, not by amounts: `spread` is then that of its logarithm. */
   readonly log?: boolean;
@@ -18,37 +18,42 @@ export interface Prior {
 
 export interface Learned {
   readonly count: number;
-  /** What to expect, SI. */
+  /** The expected value, SI. */
   readonly estimate: number;
-  /** How far the next batch may differ from it: standard uncertainty, SI; half the width of its factors when `log`. */
+  /** Standard uncertainty of the next batch, SI; when `log`, half the width of its factors. */
   readonly plusMinus: number;
-  /** Where the maker's own long-run value lies, 95 %. */
+  /** 95 % interval of the maker's own long-run value. */
   readonly own: { readonly low: number; readonly high: number };
-  /** Where the next batch will lie, 95 %. */
+  /** 95 % interval of the next batch. */
   readonly next: { readonly low: number; readonly high: number };
-  /** Places of the values that stood apart and were pulled in. */
+  /** Indices of the outliers that were pulled in. */
   readonly moved: readonly number[];
-  /** The next batch as Student's t: centre, scale, degrees of freedom; of the logarithm when `log`. */
+  /**
+   * The next batch as Student's t: centre, scale, degrees of freedom; of the logarithm when `log`.
+   */
   readonly t: { readonly mean: number; readonly scale: number; readonly freedom: number };
 }
 
-/** The least deviation, as a share of the assumed spread, below which values do not stand apart. @source common-practice */
+/**
+ * The smallest deviation, as a share of the assumed spread, that makes an outlier.
+ * @source common-practice
+ */
 const LEAST_SPREAD = 0.25;
 
 /**
- * What do some batches say of the next, when little was known before?
+ * What do some batches say about the next, starting from an assumption?
  *
- * Values that stand apart are pulled in (`pullIn`). Then the assumed mean m₀ counts as κ₀ batches and
- * the assumed spread s₀ as ν₀: κ = κ₀ + n, ν = ν₀ + n, m = (κ₀ m₀ + Σx)/κ,
- * ν s² = ν₀ s₀² + Σ(x − x̄)² + (κ₀ n/κ)(x̄ − m₀)². The maker's mean is Student's t about m with scale
- * s/√κ, the next batch with scale s √(1 + 1/κ), both with ν degrees of freedom. Few batches: mostly
- * the assumed value, wide intervals; many: the maker's own. With `log` all of it is of logarithms.
- * The ± is d = scale·√(ν/(ν − 2)); with `log` e^m·sinh d, half of what lies between e^(m − d) and
- * e^(m + d). No range is published.
+ * Outliers are pulled in (`pullIn`). Then the assumed mean m₀ counts as κ₀ batches and the assumed
+ * spread s₀ as ν₀: κ = κ₀ + n, ν = ν₀ + n, m = (κ₀ m₀ + Σx)/κ, ν s² = ν₀ s₀² + Σ(x − x̄)² + (κ₀
+ * n/κ)(x̄ − m₀)². The maker's mean is Student's t about m with scale s/√κ, the next batch with
+ * scale s √(1 + 1/κ), both with ν degrees of freedom. Few batches: mostly the assumed value, wide
+ * intervals; many: the maker's own. With `log` all of it is in logarithms. The ± is d =
+ * scale·√(ν/(ν − 2)); with `log` e^m·sinh d, half of the interval from e^(m − d) to e^(m + d). No
+ * range is published.
  *
  * @param values one a batch, SI, independent and about normal (or lognormal); may be empty
- * @throws {DomainError} a value that is not finite (not positive when `log`), a weight or spread not
- *   positive, a freedom below 3 or not whole
+ * @throws {DomainError} a value that is not finite (not positive when `log`), a weight or spread
+ *   not positive, a freedom below 3 or not whole
  * @source gelman-bda 3.3 (normal data, conjugate prior, from memory)
  */
 export function learn({

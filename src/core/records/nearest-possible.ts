@@ -1,19 +1,19 @@
 import { ifAllowed } from '../domain-error.ts';
 import { SLIVER } from '../quantity/dust.ts';
 
-/** The least and the greatest a reading can be, SI. */
+/** The smallest and largest possible value of a reading, SI. */
 export interface Limits {
   readonly min: number;
   readonly max: number;
 }
 
 /**
- * The value nearest to what was read at which one of some ends is nothing, or a limit of the reading, and that can be;
- * undefined where none is. Of ends that are straight lines, or all but, in the reading: each is met by a few steps of the
- * secant. No range: a search.
+ * The possible value nearest to the reading at which one of several functions is zero, or a limit
+ * of the reading; undefined if there is none. For functions that are linear in the reading, or
+ * nearly so: each root is found in a few secant steps. No range: a search.
  *
- * @param of `read`, its standard uncertainty `doubt`, above 0, and the `limits` of such a reading, in one unit; `ends` in
- *   any; `can` whether a value can be
+ * @param of `read`, its standard uncertainty `doubt`, above 0, and the `limits` of such a reading,
+ *   in one unit; `ends` in any; `can` whether a value can be
  * @throws whatever an end or `can` throws but what `ifAllowed` lets go: what is refused cannot be
  * @source definition
  */
@@ -33,10 +33,13 @@ export function nearestPossible(of: {
     .find((value) => ifAllowed(() => can(value)));
 }
 
-/** Steps for what is not quite a straight line. */
+/** Number of steps, for functions that are not quite linear. */
 const STEPS = 8;
 
-/** Where a line meets nothing: by the secant from x and a tenth of its doubt below, or above where less cannot be. */
+/**
+ * The root of a line, by the secant through x and a point a tenth of its uncertainty below, or
+ * above if less is impossible.
+ */
 function zeroOf(f: (x: number) => number, x: number, doubt: number): number {
   const step = doubt / 10;
   let [a, b] = [x, x > step ? x - step : x + step];

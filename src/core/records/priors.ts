@@ -1,7 +1,11 @@
 import { DAY } from '../quantity/constants.ts';
 import type { Learned, Prior } from './learn.ts';
 
-/** Each assumed value counts as one batch, its spread as three: soon outvoted. @source common-practice */
+/**
+ * Each assumed value counts as one batch, its spread as three, so that the reader's own soon
+ * outweigh them.
+ * @source common-practice
+ */
 const COUNTS_AS = { weight: 1, freedom: 3 } as const;
 
 /**
@@ -26,8 +30,8 @@ export const PRIORS = {
 export type Lesson = keyof typeof PRIORS;
 
 /**
- * What physics allows of a quantity, SI: no more gas lives than the foam brought, nothing sinks by less
- * than nothing or more than the depth filled, no density falls to nothing.
+ * Physical limits of a quantity, SI: no more gas survives than the foam brought, settling is
+ * neither negative nor more than the depth filled, no density falls to zero.
  * @source none: definitions of the shares
  */
 const POSSIBLE: Readonly<Partial<Record<Lesson, { readonly min: number; readonly max: number }>>> =
@@ -39,7 +43,7 @@ const POSSIBLE: Readonly<Partial<Record<Lesson, { readonly min: number; readonly
   };
 
 /**
- * What was learned, within what can be: estimate and intervals end where physics ends; the spread and
+ * A learned value limited to what is possible: estimate and intervals are clamped; the spread and
  * Student's t are left as they are.
  * @returns `ends`: which ends of the interval of the next batch were drawn in
  * @source none: a share held between the ends its definition sets

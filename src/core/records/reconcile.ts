@@ -2,7 +2,9 @@ import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../mix/densities.ts';
 
-/** What was weighed and measured of one batch, SI. Masses in kg, volumes in m³, densities in kg/m³. */
+/**
+ * What was weighed and measured of one batch, SI. Masses in kg, volumes in m³, densities in kg/m³.
+ */
 export interface BatchWeighed {
   readonly cement: number;
   /** Mixing water, without the foam's. */
@@ -12,7 +14,7 @@ export interface BatchWeighed {
   readonly foamVolume: number;
   /** As the scale reads it, so that gas weighs nothing. */
   readonly foamDensity: number;
-  /** Foam and base mix added while correcting. */
+  /** Foam and base mix added as corrections. */
   readonly foamAdded: number;
   readonly baseAdded: number;
   /** The bucket of blended mix, as last weighed: kg, kg, m³. */
@@ -31,10 +33,12 @@ export interface Particles {
   readonly waterDensity?: number;
 }
 
-/** What went in against what came out. Masses in kg, volumes in m³, the rest shares or ratios. */
+/**
+ * What went in compared with what came out. Masses in kg, volumes in m³, the rest shares or ratios.
+ */
 export interface Reconciled {
   readonly massIn: number;
-  /** Cement and sand over mass in: what no drying takes away. */
+  /** Cement and sand over mass in: what drying does not remove. */
   readonly solidShare: number;
   readonly wetDensity: number;
   /** Mass in over the density weighed. */
@@ -48,31 +52,34 @@ export interface Reconciled {
   readonly survival: number;
   /** Gas in the mix over its volume. */
   readonly air: number;
-  /** All water, the foam's liquid counted, over cement. */
+  /** Total water, including the foam's liquid, over cement. */
   readonly waterCement: number;
   /** Mixing water over cement, as weighed in. */
   readonly waterCementBase: number;
-  /** Wet density had every bubble lived. */
+  /** Wet density if every bubble had survived. */
   readonly planned: number;
-  /** Mass in less mass in the forms and left over; undefined when either was not measured. */
+  /** Mass in minus mass in the forms and left over; undefined if either was not measured. */
   readonly missing: number | undefined;
-  /** The most that can be missing: mass in less what of mass out was measured; undefined when nothing was. */
+  /**
+   * The most that can be missing: mass in minus the part of mass out that was measured; undefined
+   * if none was.
+   */
   readonly mostMissing: number | undefined;
 }
 
 /**
- * What went into a batch against what came out of it: mass, yield, air and the foam that lived.
+ * What went into a batch compared with what came out: mass, yield, air and the foam that survived.
  *
- * With base mix scaled by k = 1 + added/(C + W + S), foam F = F₁ + F₂ of density ρf:
- * mass in M = k (C + W + S) + ρf F; wet density ρ = (full − tare)/vessel; yield M/ρ;
- * volume without gas V₀ = k (C/ρc + W/ρw + S/ρs) + ρf F/ρw; gas found M/ρ − V₀; gas brought
- * F (1 − ρf/ρw); survival their quotient; w/c (k W + ρf F)/(k C), of the base mix W/C; solids
- * k (C + S)/M. Air stirred in with the base mix
- * counts as foam that lived. No range is published: a balance of mass and volume.
+ * With base mix scaled by k = 1 + added/(C + W + S), foam F = F₁ + F₂ of density ρf: mass in M = k
+ * (C + W + S) + ρf F; wet density ρ = (full − tare)/vessel; yield M/ρ; volume without gas V₀ = k
+ * (C/ρc + W/ρw + S/ρs) + ρf F/ρw; gas found M/ρ − V₀; gas brought F (1 − ρf/ρw); survival their
+ * quotient; w/c (k W + ρf F)/(k C), of the base mix W/C; solids k (C + S)/M. Air entrained with the
+ * base mix counts as foam that survived. No range is published: a balance of mass and volume.
  *
- * @returns see `Reconciled`; a survival below 0 or above 1 is returned as it is, for a judge to explain
- * @throws {DomainError} amounts that are not positive, a full bucket not heavier than the empty one,
- *   a foam not lighter than water
+ * @returns see `Reconciled`; a survival below 0 or above 1 is returned as it is, for a judge to
+ *   explain
+ * @throws {DomainError} amounts that are not positive, a full bucket not heavier than the empty
+ *   one, a foam not lighter than water
  * @source astm-c138 (density, yield, gravimetric air); navedtra-14071 (absolute volume)
  */
 export function reconcile(batch: BatchWeighed & Particles): Reconciled {

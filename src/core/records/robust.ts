@@ -1,14 +1,21 @@
 import { demand } from '../domain-error.ts';
 
-/** What makes the median absolute deviation of normal values their standard deviation: 1/Φ⁻¹(3/4). @source rousseeuw-croux-1993 (from memory) */
+/**
+ * Factor from the median absolute deviation of normal values to their standard deviation:
+ * 1/Φ⁻¹(3/4).
+ * @source rousseeuw-croux-1993 (from memory)
+ */
 const MAD_TO_SIGMA = 1.4826;
-/** How many robust deviations from the median a value may lie before it is pulled in. @source huber-1981 (a usual choice, from memory) */
+/**
+ * Robust deviations from the median beyond which a value is pulled in.
+ * @source huber-1981 (a usual choice, from memory)
+ */
 const PULL_AT = 2.5;
-/** Fewest values that can tell which of them stands apart. @source common-practice */
+/** The minimum number of values in which an outlier can be recognised. @source common-practice */
 const ENOUGH_TO_JUDGE = 4;
 
 /**
- * The middle value; between the two middle ones of an even number.
+ * The middle value; the mean of the two middle ones for an even number.
  * @param values at least one, any unit, which is that of the result. No range: order alone.
  * @throws {DomainError} for no values, or one that is not finite
  * @source definition
@@ -22,8 +29,8 @@ export function median(values: readonly number[]): number {
 }
 
 /**
- * A standard deviation that one wild value cannot move: 1.4826 × the median distance from the median. No
- * range: a statistic.
+ * A standard deviation that is robust against one outlier: 1.4826 × the median distance from the
+ * median. No range: a statistic.
  * @param values at least one, any unit. For normal values it estimates σ; up to half may be wild.
  * @throws {DomainError} for no values, or one that is not finite
  * @source rousseeuw-croux-1993 (from memory)
@@ -35,18 +42,17 @@ export function robustDeviation(values: readonly number[]): number {
 
 export interface PulledIn {
   readonly values: readonly number[];
-  /** Places of the values that stood apart and were moved to the edge. */
+  /** Indices of the outliers that were moved to the edge. */
   readonly moved: readonly number[];
 }
 
 /**
- * Values of which none lies further than 2.5 robust deviations from the median: those beyond are moved
- * to that edge, so that one spoiled batch counts, but not for more than a poor one. No range: a
- * statistic.
+ * Values clamped to 2.5 robust deviations from the median, so that one spoiled batch counts, but no
+ * more than a poor one. No range: a statistic.
  *
  * @param values any number, one unit; fewer than four are left as they are
- * @param least the deviation is never taken as smaller than this, same unit, so that equal readings do
- *   not make the next one wild
+ * @param least the deviation is never taken as smaller than this, same unit, so that equal readings
+ *   do not make the next one wild
  * @throws {DomainError} for a value that is not finite, or a negative `least`
  * @source huber-1981 (metric winsorizing, from memory)
  */

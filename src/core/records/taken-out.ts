@@ -2,9 +2,11 @@ import { demand } from '../domain-error.ts';
 import { type BatchWeighed, type Particles, reconcile } from './reconcile.ts';
 import { type Doubts, judgeBatch, type Possible, type Verdict } from './verdict.ts';
 
-/** One correction, SI: what it weighed, the mix taken out before it, and the foam or base mix added. */
+/**
+ * One correction, SI: the density weighed, the mix taken out first, and the foam or base mix added.
+ */
 interface Corrected {
-  /** kg/m³; 0: not known. */
+  /** kg/m³; 0: unknown. */
   readonly weighed: number;
   /** kg */
   readonly out?: number;
@@ -18,15 +20,17 @@ const sumOf = (amounts: readonly (number | undefined)[]) =>
   amounts.reduce<number>((sum, x = 0) => sum + x, 0);
 
 /**
- * What of a batch is in the mixer when it is weighed last, if some of the mix was taken out before it was corrected?
+ * What part of a batch is in the mixer at the last weighing, if some of the mix was taken out
+ * before it was corrected?
  *
- * What is taken out has the make-up of all that is in by then. With m = B + ρf F in the mixer, out_i leaves the share
- * k = 1 − out_i/m of base mix B and foam F; what is added comes to that. It fills out_i/ρ_i at the density it had. Sums
- * added that differ from what the corrections say are parted as those are. No range is published: a balance of mass.
+ * What is taken out has the composition of everything in the mixer at the time. With m = B + ρf F
+ * in the mixer, out_i leaves the share k = 1 − out_i/m of base mix B and foam F; later additions
+ * are added to that. It had the volume out_i/ρ_i at its density. If the sums added differ from the
+ * corrections, they are divided in the same proportions. No range is published: a balance of mass.
  *
  * @param batch all that went in, as `reconcile` takes it; `corrections` in their order
- * @returns `batch`: of what is in the mixer; `share` of the first amounts in it; `mass` kg and `volume` m³ taken out,
- *   undefined where the density of some of it is not known
+ * @returns `batch`: of what is in the mixer; `share` of the first amounts in it; `mass` kg and
+ *   `volume` m³ taken out, undefined where the density of some of it is not known
  * @throws {DomainError} as much taken out as there is, or a density below nothing
  * @source navedtra-14071 (absolute volume)
  */
@@ -69,14 +73,15 @@ export function inMixer<B extends BatchWeighed>(batch: B, corrections: readonly 
   };
 }
 
-/** A verdict whose yield is undefined where the volume of what was taken out is not known. */
+/** A verdict whose yield is undefined if the volume of what was taken out is unknown. */
 export type VerdictCorrected = Omit<Verdict, 'yield'> & { readonly yield: number | undefined };
 
 /**
- * `judgeBatch` of a batch of which some may have been taken out before it was corrected: of what is in the mixer, with
- * what was taken out in its yield and its mass. No range is published.
- * @param batch all that went in; `u` standard uncertainties of its readings; `corrections` in their order; `possible` what
- *   they can be
+ * `judgeBatch` for a batch of which some may have been taken out before it was corrected: for what
+ * is in the mixer, with what was taken out included in its yield and its mass. No range is
+ * published.
+ * @param batch all that went in; `u` standard uncertainties of its readings; `corrections` in their
+ *   order; `possible` what they can be
  * @throws {DomainError} as `judgeBatch` and `inMixer`
  * @source navedtra-14071 (absolute volume); jcgm-100 5.1.2 (first order)
  */

@@ -5,25 +5,25 @@ import { firstOrder } from '../uncertainty/first-order.ts';
 import { type Limits, nearestPossible } from './nearest-possible.ts';
 import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
 
-/** A reading's standard uncertainty, SI, by its name; absent: taken as exact. */
+/** The standard uncertainty of each reading, SI, by name; absent: treated as exact. */
 export type Doubts = Readonly<Partial<Record<keyof BatchWeighed, number>>>;
 
-/** What each reading can be, SI, by its name; absent: anything. */
+/** The possible values of each reading, SI, by name; absent: anything. */
 export type Possible = Readonly<Partial<Record<keyof BatchWeighed, Limits>>>;
 
-/** A reading that would explain a contradiction, and how it would have to be off. */
+/** A reading that would explain a contradiction, and its error. */
 interface Suspect {
   readonly reading: keyof BatchWeighed;
-  /** What it would have to be, SI: the nearest to what was read. */
+  /** The value it would have to have, SI: the nearest to the reading. */
   readonly to: number;
-  /** What it would have to be changed by, SI. */
+  /** The change that would take, SI. */
   readonly by: number;
   /** The same in its own standard uncertainties. */
   readonly doubts: number;
 }
 
 type Finding =
-  /** Water and cement as weighed in make no base mix: swapped, or in another unit. */
+  /** Water and cement as weighed in are no possible base mix: swapped, or in another unit. */
   | 'no-such-base-mix'
   /** The mix is heavier than its parts could be without any gas. */
   | 'heavier-than-airless'
@@ -33,9 +33,9 @@ type Finding =
   | 'gained-mass'
   /** Mass is missing: spilled, left in the mixer, or mis-tared. */
   | 'lost-mass'
-  /** The readings are too doubtful to say how much foam lived. */
+  /** The readings are too uncertain to say how much foam survived. */
   | 'cannot-tell'
-  /** What came out is too doubtful to say whether mass is missing. */
+  /** What came out is too uncertain to say whether mass is missing. */
   | 'cannot-tell-mass'
   | 'consistent';
 
@@ -43,41 +43,59 @@ export interface Verdict extends Reconciled {
   readonly finding: Finding;
   /** Standard uncertainties of the results, in their units. */
   readonly u: Readonly<Record<'wetDensity' | 'yield' | 'survival' | 'air' | 'waterCement', number>>;
-  /** Of mass in less mass out, kg; undefined when that is. */
+  /** Of mass in minus mass out, kg; undefined if that is. */
   readonly uMissing: number | undefined;
-  /** The readings that would explain the finding, the likeliest first; empty when consistent. */
+  /** The readings that would explain the finding, most likely first; empty if consistent. */
   readonly suspects: readonly Suspect[];
 }
 
-/** How many standard uncertainties make a contradiction: a level of about 95 %. @source jcgm-100 6.2, 6.3 (k = 2) */
+/**
+ * The number of standard uncertainties that makes a contradiction: a level of about 95 %.
+ * @source jcgm-100 6.2, 6.3 (k = 2)
+ */
 const CONTRADICTION = 2;
-/** Beyond this many of its own standard uncertainties no slip of the scale explains it. A choice. @source common-practice */
+/**
+ * Beyond this many of its own standard uncertainties no slip of the scale explains a reading. A
+ * choice.
+ * @source common-practice
+ */
 export const HARDLY = 10;
-/** Mass that may go missing in films on tools, as a share. @source common-practice */
+/** Mass that may be lost in films on tools, as a share. @source common-practice */
 const FILM = 0.01;
 /**
- * The survival's standard uncertainty above which nothing is said of it; of mass in less mass out the same, as a share of
- * mass in. @source common-practice
+ * The standard uncertainty above which nothing is concluded: of the survival; and of mass in minus
+ * mass out, as a share of mass in.
+ * @source common-practice
  */
 const TOO_DOUBTFUL = 0.25;
-/** How far above 1 a survival says nothing, however wide its uncertainty. @source common-practice */
+/**
+ * How far above 1 a survival is meaningless, however wide its uncertainty.
+ * @source common-practice
+ */
 const TOO_MUCH = 0.1;
 
 /**
  * Do the readings of a batch agree with each other, and if not, which one is most likely wrong?
  *
- * A base mix of a w/c outside 0.2–1.25 is none that is foamed: the rest then says nothing of the foam.
- * Each result's uncertainty is carried to first order. A survival more than two of them above 1 or
- * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
- * a film of 1 %. Where that uncertainty is more than a quarter of what went in, nothing is said of missing mass. A survival a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single
- * reading explains it where, the others as they are, some value of it leaves no contradiction: the nearest to what was
- * read, at which the survival is 0 or 1, nothing is missing, or all water is twice the cement, or else a limit of it. The likeliest is off by
- * the fewest of its own uncertainties. Errors are taken as independent: of one bucket for foam and mix, whose error moves
- * `vessel`, `foamVolume` and `foamDensity` together and a survival above 0 by less, the survival's uncertainty comes out
- * too large, so that more gas than the foam brought may pass. No range is published.
+ * A base mix with a w/c outside 0.2–1.25 is not one that is foamed, so the rest says nothing about
+ * the foam. Each result's uncertainty is propagated to first order. A survival more than two of
+ * these above 1 or below 0 contradicts the readings. So does mass that appears, or that is missing
+ * beyond two of them and a film of 1 %. If that uncertainty is more than a quarter of what went in,
+ * nothing is said about missing mass. A survival a tenth above 1 that is no contradiction means
+ * that the readings are too uncertain to tell.
  *
- * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units; `possible` what they can
- *   be; `balance` what it comes to
+ * A single reading explains the finding if, with the others unchanged, some value of it leaves no
+ * contradiction: the nearest to the reading at which the survival is 0 or 1, nothing is missing, or
+ * all water is twice the cement; or else a limit of it. The most likely is off by the fewest of its
+ * own uncertainties.
+ *
+ * Errors are assumed independent. If foam and mix share one bucket, its error moves `vessel`,
+ * `foamVolume` and `foamDensity` together, and a survival above 0 by less. The survival's
+ * uncertainty then comes out too large, so more gas than the foam brought may go unnoticed. No
+ * range is published.
+ *
+ * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units;
+ *   `possible` what they can be; `balance` what it comes to
  * @throws {DomainError} as `balance`; a negative uncertainty
  * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138; astm-c869 Table 1 note (w/c 0.2);
  *   thakrele-2014 (w/c 1.25); common-practice (w/c 2)
@@ -107,10 +125,10 @@ export function judgeBatch(
 }
 
 /**
- * Is a mix heavier than its parts could be without any gas? As `judgeBatch` finds it, for who asks that alone, and often.
- * No range is published.
- * @param batch as `reconcile` takes it, of water and cement that make a base mix; `u` standard uncertainties of its
- *   readings, same units
+ * Is a mix heavier than its parts could be without any gas? The same finding as `judgeBatch`, for
+ * callers that need only that, and often. No range is published.
+ * @param batch as `reconcile` takes it, of water and cement that make a base mix; `u` standard
+ *   uncertainties of its readings, same units
  * @throws {DomainError} as `judgeBatch`
  * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138
  */
@@ -124,7 +142,7 @@ type Reading = keyof BatchWeighed;
 type Result = (r: Reconciled) => number;
 type Batch = BatchWeighed & Particles;
 
-/** The readings in doubt, their standard uncertainties, and what a batch comes to. */
+/** The uncertain readings, their standard uncertainties, and the results of a batch. */
 interface Weighing {
   readonly names: readonly Reading[];
   readonly u: Doubts;
@@ -133,7 +151,7 @@ interface Weighing {
 
 function weighingOf(batch: Batch, u: Doubts, balance: Weighing['balance']): Weighing {
   for (const doubt of Object.values(u)) demand('uncertainty', doubt, 'count', { min: 0 });
-  // What was not read is not in doubt.
+  // A reading that was not taken has no uncertainty.
   const names = (Object.keys(u) as Reading[]).filter((name) => batch[name] !== undefined);
   return { names, u, balance };
 }
@@ -144,11 +162,11 @@ function doubtOf(result: Result, batch: Batch, { names, u, balance }: Weighing):
     result(balance({ ...batch, ...Object.fromEntries(names.map((name, i) => [name, x[i]])) }));
   const x = names.map((name) => batch[name]!);
   const doubts = names.map((name) => u[name]!);
-  // A reading at the edge of what can be has no slope to carry its doubt along.
+  // A reading at the edge of its domain has no slope to propagate its uncertainty along.
   return ifAllowed(() => firstOrder(f, x, doubts).u) ?? Infinity;
 }
 
-/** What a batch comes to, and what is found of it within its doubts. */
+/** The results of a batch, and the finding within their uncertainties. */
 function look(batch: Batch, weighing: Weighing) {
   const found = weighing.balance(batch);
   const uSurvival = doubtOf(survival, batch, weighing);
@@ -156,7 +174,7 @@ function look(batch: Batch, weighing: Weighing) {
   return { found, uSurvival, uMost, finding: contradiction(found, uSurvival, uMost) };
 }
 
-/** The readings any of which would explain what was found, the likeliest first. */
+/** The readings any of which would explain the finding, most likely first. */
 function suspectsOf(
   batch: Batch,
   finding: Finding,
@@ -173,7 +191,8 @@ function suspectsOf(
     const isNot = (uSurvival: number, uMost: number) =>
       cannotBe.includes(contradiction(there, uSurvival, uMost));
     if (isSoup(there)) return false;
-    // Most are possible as they stand, or not by any ± worth judging by: the dear way is for the rest.
+    // Most are possible as they stand, or within no plausible ±: only the rest need the costly
+    // search.
     if (!isNot(SLIVER, SLIVER * there.massIn)) return true;
     if (isNot(TOO_DOUBTFUL, TOO_DOUBTFUL * there.massIn)) return false;
     return !cannotBe.includes(look(at, weighing).finding);
@@ -185,7 +204,7 @@ function suspectsOf(
       read,
       doubt,
       limits: possible[reading],
-      // Times the bucket’s volume an end is a straight line in any one reading.
+      // Multiplied by the bucket’s volume, each of these is linear in any single reading.
       ends: ends.map((end) => (value) => end(balance(at(value))) * at(value).vessel),
       can: (value) => can(at(value)),
     });
@@ -200,10 +219,10 @@ function suspectsOf(
 }
 
 const survival: Result = (r) => r.survival;
-/** Asked only where something that came out was measured. */
+/** Only called if something that came out was measured. */
 const mostMissing: Result = (r) => r.mostMissing!;
 
-/** Findings that no batch can have made: the spilling of some is none. */
+/** Findings that no batch can really have; spilling some of it is possible. */
 const CONTRADICTORY: readonly Finding[] = [
   'no-such-base-mix',
   'heavier-than-airless',
@@ -211,17 +230,23 @@ const CONTRADICTORY: readonly Finding[] = [
   'gained-mass',
 ];
 
-/** More water, the foam’s counted, than stays in suspension: no reading is explained by that. */
+/** More water, including the foam’s, than stays in suspension: no reading is explained by that. */
 const isSoup = ({ waterCement }: Reconciled) =>
   waterCement > justOver(BASE_WATER_CEMENT.max, SLIVER);
 
-/** Mass in, kg, less what would have gone in had such a share of the gas lived, at the density weighed. */
+/**
+ * Mass in, kg, minus what would have gone in if this share of the gas had survived, at the density
+ * weighed.
+ */
 const beyond =
   (share: number): Result =>
   (r) =>
     r.massIn - r.wetDensity * (r.airless + share * r.gasIn);
 
-/** Nothing where a batch begins or ends to be possible: no gas, all that the foam brought, or as much water as stays. */
+/**
+ * Zero at the limits of a possible batch: no gas, all that the foam brought, or the most water that
+ * stays in suspension.
+ */
 const ENDS: readonly Result[] = [
   beyond(0),
   beyond(1),
@@ -235,7 +260,7 @@ function contradiction(found: Reconciled, u: number, uMost: number): Finding {
   if (isBelowNothing(found.survival, u)) return 'heavier-than-airless';
   if (found.survival > 1 + CONTRADICTION * u) return 'more-air-than-foam';
   const { missing: lost = 0, mostMissing: most = 0, massIn } = found;
-  // What was not measured can only add to what came out.
+  // What was not measured can only increase what came out.
   if (most < -CONTRADICTION * uMost) return 'gained-mass';
   if (lost > Math.max(CONTRADICTION * uMost, FILM * massIn)) return 'lost-mass';
   if (u > TOO_DOUBTFUL || found.survival > 1 + TOO_MUCH) return 'cannot-tell';

@@ -1,6 +1,6 @@
 import { DAY, PSI } from '../quantity/constants.ts';
 
-/** One limit on what may be breathed, or one measure of public guidance, as a fact with its source. */
+/** An exposure limit for air, or a measure of public guidance, as a fact with its source. */
 export interface ExposureLimit {
   readonly id: string;
   readonly agent: Agent;
@@ -9,9 +9,9 @@ export interface ExposureLimit {
   /** kg/m³, or 1/m³ for fibres. */
   readonly value: number;
   readonly unit: 'kg/m3' | 'fibres/m3';
-  /** Of all dust, or of the part fine enough to reach the lungs, where the limit is set for one of them. */
+  /** The fraction of dust it applies to: total, or respirable. */
   readonly fraction?: 'total' | 'respirable';
-  /** Averaged over so many hours, where stated. */
+  /** The averaging time in hours, if stated. */
   readonly hours?: number;
   readonly source: string;
   readonly standing: 'published' | 'from memory';
@@ -25,8 +25,8 @@ const read = { standing: 'published', unit: 'kg/m3' } as const;
 const recalled = { standing: 'from memory', unit: 'kg/m3' } as const;
 
 /**
- * Limits in air for what this work raises. They are US figures; elsewhere other limits hold, and the
- * product's own safety sheet and the law where the reader works decide.
+ * Exposure limits for what this work raises. They are US figures; elsewhere other limits hold, and
+ * the product's own safety sheet and the law where the reader works decide.
  * @source osha-csi-cement
  * @source niosh-portland-cement
  * @source acgih-portland-cement
@@ -173,9 +173,9 @@ export function exposureLimits(agent: Agent): readonly ExposureLimit[] {
 }
 
 /**
- * The least of an agent's limits for a day of work, in one fraction of its dust: the one to go by where several
- * stand side by side, kg/m³. A level at which an employer must act, and one that is dangerous at once, are no such
- * limits. Nothing where none is known.
+ * The lowest limit for an agent over a working day, in one fraction of its dust, kg/m³: the one to
+ * use if there are several. Levels at which an employer must act, or that are immediately
+ * dangerous, are not such limits. Undefined if none is known.
  * @source none: the least of rows that carry their own sources
  */
 export function strictestLimit(
@@ -188,15 +188,25 @@ export function strictestLimit(
 }
 
 /**
- * Water-soluble chromium(VI), kg per kg of dry cement, that the EU allows in cement placed on the market
- * and above which it must be labelled: 0.0002 %. @source reach-47 @source clp-euh203
+ * Water-soluble chromium(VI), kg per kg of dry cement, that the EU allows in cement placed on the
+ * market and above which it must be labelled: 0.0002 %.
+ * @source reach-47 @source clp-euh203
  */
 export const CHROMIUM_VI_LIMIT = 2e-6;
-/** How long a reducer keeps: in the bag, and opened, s (months of 30 days). @source bfa-cement */
+/** How long a reducer lasts: in the bag, and opened, s (months of 30 days). @source bfa-cement */
 export const REDUCER_KEEPS = { bagged: 12 * 30 * DAY, opened: 2 * 30 * DAY } as const;
-/** How long the standard's warning asks to rinse eyes that cement water has reached, s, at least. @source astm-c191-2003 */
+/**
+ * Minimum time to rinse eyes that cement water has reached, in the standard's warning, s.
+ * @source astm-c191-2003
+ */
 export const EYE_RINSE = 15 * 60;
-/** How long this handbook asks for: public guidance on alkali in the eye, s, at least. From memory. @source first-aid-general */
+/**
+ * The minimum time this handbook asks for: public guidance on alkali in the eye, s. From memory.
+ * @source first-aid-general
+ */
 export const EYE_RINSE_ALKALI = 20 * 60;
-/** Air for blowing off, Pa gauge: below 30 psi, with chip guard. @source osha-1910-242 */
+/**
+ * Maximum air pressure for blowing off, Pa gauge: below 30 psi, with chip guard.
+ * @source osha-1910-242
+ */
 export const BLOW_OFF_PRESSURE = 30 * PSI;

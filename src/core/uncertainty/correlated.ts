@@ -2,12 +2,13 @@ import { demand } from '../domain-error.ts';
 import { contributions, type FirstOrder, type Model } from './first-order.ts';
 
 /**
- * How far uncertainties carry through where the readings are not independent: `firstOrder` with
- * u²(y) = Σᵢ Σⱼ cᵢ cⱼ rᵢⱼ uᵢ uⱼ.
+ * How do uncertainties propagate if the readings are correlated? `firstOrder` with u²(y) = Σᵢ Σⱼ cᵢ
+ * cⱼ rᵢⱼ uᵢ uⱼ.
  *
  * `correlation` holds the coefficients rᵢⱼ. Arguments and range otherwise as `firstOrder`.
  * @throws {DomainError} as `firstOrder`, and when a coefficient lies outside −1…1.
- * @throws {RangeError} as `firstOrder`, and when `correlation` is not symmetric with ones on its diagonal.
+ * @throws {RangeError} as `firstOrder`, and when `correlation` is not symmetric with ones on its
+ *   diagonal.
  * @source jcgm-100 5.2.2, equation (13)
  */
 export function firstOrderCorrelated(
@@ -21,7 +22,7 @@ export function firstOrderCorrelated(
   let variance = 0;
   for (const [i, a] of signed.entries())
     for (const [j, b] of signed.entries()) variance += a * b * correlation[i]![j]!;
-  // Fully correlated terms that cancel may leave a negative last digit.
+  // Rounding may make the variance slightly negative when fully correlated terms cancel.
   return { value, u: Math.sqrt(Math.max(0, variance)), parts: signed.map(Math.abs) };
 }
 

@@ -1,16 +1,16 @@
 import { DomainError, demand } from '../domain-error.ts';
 
 /**
- * What is left of a variance of 1 below this is nothing: two readings that err as one. Dividing by its
- * root would turn the last binary digit into a contradiction.
+ * A remaining variance below this share of 1 is zero: two fully correlated readings. Dividing by
+ * its root would turn rounding error into a contradiction.
  */
 const NOTHING = 1e-10;
-/** How far a coefficient may then miss the one it must equal. */
+/** Tolerance on a coefficient in that case. */
 const NEAR = 1e-4;
 
 /**
- * The triangular factor L of a correlation matrix, L Lᵀ = R, with which independent normals are
- * made to err together. No range: algebra.
+ * The triangular factor L of a correlation matrix, L Lᵀ = R, which turns independent normals into
+ * correlated ones. No range: algebra.
  *
  * @param correlation rᵢⱼ, symmetric, ones on the diagonal
  * @returns L, row by row, zeros above the diagonal

@@ -1,11 +1,11 @@
 import { demand, demandWhole } from '../domain-error.ts';
 import type { Random } from './random.ts';
 
-/** How a reading may err: draws one value from two streams, even and standard normal. */
+/** The distribution of a reading: draws one value from two streams, uniform and standard normal. */
 export type Distribution = (even: Random, normal: Random) => number;
 
 /**
- * A reading whose error is as likely up as down and mostly small: N(mean, u²). No range: a definition.
+ * A normal distribution: N(mean, u²). No range: a definition.
  * @param mean in the unit of the reading
  * @param u standard uncertainty, same unit, 0 or more
  * @throws {DomainError} for a negative uncertainty
@@ -17,8 +17,8 @@ export function gaussian(mean: number, u: number): Distribution {
 }
 
 /**
- * A reading that may lie anywhere between two ends, each place as likely: R(a, b).
- * Its standard uncertainty is (b − a)/√12. No range: a definition.
+ * A uniform distribution between two ends: R(a, b). Its standard uncertainty is (b − a)/√12. No
+ * range: a definition.
  * @throws {DomainError} when the ends are in the wrong order
  * @source jcgm-101 6.4.2
  */
@@ -28,9 +28,10 @@ export function rectangular(low: number, high: number): Distribution {
 }
 
 /**
- * The same with ends that are not sharply known themselves: a ± d and b ± d.
- * Its variance is (b − a)²/12 + d²/9. No range: a definition.
- * @throws {DomainError} when the ends are in the wrong order, or d is negative or above half the width
+ * The same with uncertain ends: a ± d and b ± d. Its variance is (b − a)²/12 + d²/9. No range: a
+ * definition.
+ * @throws {DomainError} when the ends are in the wrong order, or d is negative or above half the
+ *   width
  * @source jcgm-101 6.4.3 (from memory)
  */
 export function curvedTrapezoid({
@@ -52,7 +53,7 @@ export function curvedTrapezoid({
 }
 
 /**
- * A quantity that swings like a sine between two ends and is met at a chance moment: U(a, b).
+ * A quantity that oscillates sinusoidally between two ends and is read at a random moment: U(a, b).
  * Its standard uncertainty is (b − a)/√8. No range: a definition.
  * @throws {DomainError} when the ends are in the wrong order
  * @source jcgm-101 6.4.6
@@ -63,10 +64,11 @@ export function arcsine(low: number, high: number): Distribution {
 }
 
 /**
- * The mean of a few repeated readings, scaled and shifted Student's t: t(mean, s²) with ν degrees of
- * freedom, a whole number. Its standard uncertainty is s √(ν/(ν − 2)) for ν above 2. No range: a
+ * The mean of a few repeated readings, scaled and shifted Student's t: t(mean, s²) with ν degrees
+ * of freedom, a whole number. Its standard uncertainty is s √(ν/(ν − 2)) for ν above 2. No range: a
  * definition.
- * @throws {DomainError} for a negative scale, fewer than one degree of freedom, or a number not whole
+ * @throws {DomainError} for a negative scale, fewer than one degree of freedom, or a number not
+ *   whole
  * @source jcgm-101 6.4.9
  */
 export function scaledT({

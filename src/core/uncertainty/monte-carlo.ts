@@ -2,33 +2,36 @@ import { demand } from '../domain-error.ts';
 import type { Distribution } from './distributions.ts';
 import { normalFrom, randomFrom } from './random.ts';
 
-/** Reads the inputs of one trial and writes its results, both by place. */
+/** Reads the inputs of one trial and writes its results, both by index. */
 type TrialModel = (x: Float64Array, y: Float64Array) => void;
 
 export interface Simulation {
-  /** For each result, its values over the trials that could be, in the order of the trials. */
+  /** For each result, its values over the possible trials, in the order of the trials. */
   readonly values: readonly (readonly number[])[];
-  /** Trials left out because a result came out as no number: readings that cannot be. */
+  /** The number of trials left out because a result was not a number: impossible readings. */
   readonly impossible: number;
 }
 
 interface Common {
   readonly model: TrialModel;
-  /** How many results the model writes. */
+  /** The number of results the model writes. */
   readonly results: number;
   readonly trials: number;
   readonly seed: number;
 }
 
-/** Fewest and most trials: below, an interval means little; above, a page stalls. */
+/**
+ * Minimum and maximum number of trials: with fewer an interval means little, with more a page
+ * stalls.
+ */
 const TRIALS = { min: 100, max: 5_000_000 } as const;
 
 /**
- * What results come out when every reading errs by chance, over and over: the propagation of
- * distributions by a Monte Carlo method, for independent inputs of any distribution.
+ * The distributions of the results when every reading has a random error: propagation of
+ * distributions by Monte Carlo, for independent inputs of any distribution.
  *
- * The same seed gives the same draws, so a result moves only because a reading did. No range is
- * published; the number of trials is held to `TRIALS`.
+ * The same seed gives the same draws, so a result changes only because a reading did. No range is
+ * published; the number of trials is limited by `TRIALS`.
  *
  * @param inputs one distribution for each reading
  * @throws {DomainError} for a number of trials outside `TRIALS`
@@ -46,7 +49,7 @@ export function simulate({
 }
 
 /**
- * The same for normal readings that may err together: x = mean + L z, with L from the Cholesky
+ * The same for normal readings that may be correlated: x = mean + L z, with L from the Cholesky
  * factor of the covariances rᵢⱼ uᵢ uⱼ and z independent standard normals. Range as `simulate`.
  *
  * @param mean and u of each reading, same unit; `factor` from `correlationFactor`, absent when the
@@ -70,13 +73,13 @@ export function simulateNormal({
   for (const ui of u) demand('uncertainty', ui, 'count', { min: 0 });
   demand('trials', how.trials, 'count', TRIALS);
   const draws = standardNormals(how.seed, size * how.trials);
-  // Most readings err on their own: only the terms that count are summed, trial after trial.
+  // Most readings are uncorrelated, so only the non-zero terms are summed in each trial.
   const terms = mean.flatMap((_, i) =>
     (factor?.[i] ?? []).flatMap((share, j) =>
       j < i && share !== 0 && u[i]! > 0 ? [{ i, j, by: share * u[i]! }] : [],
     ),
   );
-  // What is not in doubt stands as it is in every trial.
+  // Readings without uncertainty are the same in every trial.
   const moved = Int32Array.from(u.flatMap((ui, i) => (ui > 0 ? [i] : [])));
   const own = Float64Array.from(u, (ui, i) => ui * (factor?.[i]?.[i] ?? 1));
   const middle = Float64Array.from(mean);
@@ -95,7 +98,7 @@ export function simulateNormal({
   });
 }
 
-/** The last draws, kept: a reader who moves one reading asks for the same ones again. */
+/** Cache of the last draws: a reader who changes one reading needs the same ones again. */
 let kept: { readonly seed: number; readonly draws: Float64Array } | undefined;
 
 function standardNormals(seed: number, count: number): Float64Array {
@@ -111,8 +114,8 @@ function run({ model, results, trials }: Common, size: number, draw: (x: Float64
   demand('trials', trials, 'count', TRIALS);
   const x = new Float64Array(size);
   const y = new Float64Array(results);
-  // Plain lists: a typed one takes fresh memory at each key press, which costs more than the sums. They
-  // start as no numbers, so that the browser keeps them as fractions from the first.
+  // Plain arrays: a typed array would be allocated at each key press, which costs more than the
+  // sums. They are filled with NaN so that the engine stores doubles from the start.
   const found = Array.from({ length: results }, () => Array<number>(trials).fill(Number.NaN));
   let kept = 0;
   for (let trial = 0; trial < trials; trial++) {

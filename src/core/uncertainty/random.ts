@@ -1,12 +1,12 @@
-/** A stream of numbers, each even over [0, 1). */
+/** A stream of numbers, uniform over [0, 1). */
 export type Random = () => number;
 
 /**
- * A repeatable stream of even random numbers: the same seed gives the same numbers on every
- * machine, so that a result does not flicker while a page is read.
+ * A repeatable stream of uniform random numbers: the same seed gives the same numbers on every
+ * machine, so a result does not flicker while a page is read.
  *
  * xoshiro128** (32-bit), its state filled from the seed by splitmix32; each number is 32 bits over
- * 2³². Its period, 2¹²⁸ − 1, is beyond any number of trials asked for here. No range: any seed.
+ * 2³². Its period, 2¹²⁸ − 1, exceeds any number of trials used here. No range: any seed.
  *
  * @param seed any whole number; only its last 32 bits count
  * @throws nothing
@@ -38,8 +38,8 @@ export function randomFrom(seed: number): Random {
 }
 
 /**
- * A stream of standard normal numbers from a stream of even ones, two at a time by Box and Muller:
- * √(−2 ln r₁) times the sine and the cosine of 2π r₂. No range: a transformation.
+ * A stream of standard normal numbers from a uniform one, two at a time by the Box–Muller
+ * transform: √(−2 ln r₁) times the sine and the cosine of 2π r₂. No range: a transformation.
  *
  * @throws nothing
  * @source jcgm-101 Annex C.4 (from memory)

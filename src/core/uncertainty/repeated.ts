@@ -8,20 +8,21 @@ export interface Repeated {
   readonly deviation: number | undefined;
   /** Standard uncertainty of the mean, deviation/√N. */
   readonly uncertainty: number | undefined;
-  /** Half the width of the interval that holds the true mean at the confidence asked for. */
+  /** Half width of the confidence interval of the true mean. */
   readonly plusMinus: number | undefined;
 }
 
 /**
- * What do repeated readings of one thing say together?
+ * What do repeated readings of one thing show together?
  *
- * Mean; s² = Σ(x − mean)²/(N − 1); uncertainty s/√N; ± t s/√N with Student's t for N − 1. Only what
- * scatters is seen: a scale that reads heavy reads heavy each time.
+ * Mean; s² = Σ(x − mean)²/(N − 1); uncertainty s/√N; ± t s/√N with Student's t for N − 1. Only
+ * scatter is seen: a scale that reads high reads high each time.
  *
  * @param values at least one, in SI
  * @param kind of the values, for a refusal to name
  * @param confidence share, default `USUAL_CONFIDENCE`
- * @returns in the unit of the values. No range is published: independent readings of normal scatter.
+ * @returns in the unit of the values. No range is published: independent readings of normal
+ *   scatter.
  * @throws {DomainError} no values, one that is not finite, confidence outside 0–1
  * @source jcgm-100 4.2, Type A evaluation; the t of Annex G
  */

@@ -4,35 +4,40 @@ import type { Model } from './first-order.ts';
 export interface SecondOrder {
   /** f(x), in the unit of f. */
   readonly value: number;
-  /** f(x) with the shift that bending gives the mean: f + ½ Σ ∂²f/∂xᵢ² uᵢ². */
+  /** f(x) with the shift of the mean due to curvature: f + ½ Σ ∂²f/∂xᵢ² uᵢ². */
   readonly mean: number;
   /** Standard uncertainty with the terms of the next higher order, in the unit of f. */
   readonly u: number;
 }
 
-/** Differences are taken this share of uᵢ apart: wide enough to keep digits, narrow enough to be slopes. */
+/**
+ * Step of the differences, as a share of uᵢ: wide enough to keep digits, narrow enough to
+ * approximate derivatives.
+ */
 const STEP = 0.25;
 
 /**
- * How far uncertainties carry where the model bends: first order and the terms of the next order, for
- * independent normal readings,
- * u² = Σ cᵢ² uᵢ² + ΣΣ [½ (∂²f/∂xᵢ∂xⱼ)² + ∂f/∂xᵢ · ∂³f/∂xᵢ∂xⱼ²] uᵢ² uⱼ².
+ * How uncertainties propagate through a curved model: first order and the terms of the next order,
+ * for independent normal readings, u² = Σ cᵢ² uᵢ² + ΣΣ [½ (∂²f/∂xᵢ∂xⱼ)² + ∂f/∂xᵢ · ∂³f/∂xᵢ∂xⱼ²] uᵢ²
+ * uⱼ².
  *
- * Arguments as `firstOrder`. Derivatives are central differences over a quarter of uᵢ, so `f` is asked for
- * values up to half a uᵢ away. Exact for products of two readings; no range is published. A third
- * derivative against the slope may outweigh all else: then these terms are too few, and there is no u.
+ * Arguments as `firstOrder`. Derivatives are central differences over a quarter of uᵢ, so `f` is
+ * evaluated up to half a uᵢ away. Exact for products of two readings; no range is published. A
+ * third derivative opposed to the slope may outweigh everything else: then these terms are too few,
+ * and there is no u.
  *
- * @throws {DomainError} when an uncertainty is negative; when `f` gives no number nearby ('outcome'); when
- *   the terms come to less than nothing ('variance', 'bends-too-much'); whatever `f` throws nearby
+ * @throws {DomainError} when an uncertainty is negative; when `f` gives no number nearby
+ *   ('outcome'); when the terms come to less than nothing ('variance', 'bends-too-much'); whatever
+ *   `f` throws nearby
  * @throws {RangeError} when the lists differ in length
  * @source jcgm-100 5.1.2, note (the terms); the shift of the mean is Taylor's series
  */
 export function secondOrder(f: Model, x: readonly number[], u: readonly number[]): SecondOrder {
   if (u.length !== x.length) throw new RangeError(`${x.length} inputs, ${u.length} uncertainties`);
   for (const ui of u) demand('uncertainty', ui, 'count', { min: 0 });
-  // Each point serves several derivatives.
+  // Each point serves several derivatives, so evaluations are cached.
   const known = new Map<string, number>();
-  /** f so many steps from x along i, and along j: of one reading the moves add up. */
+  /** f at so many steps from x along i, and along j; for i = j the steps add up. */
   const at = (i: number, steps: number, j = i, more = 0): number => {
     const moved = [...x];
     if (i === j) moved[i] = x[i]! + (steps + more) * STEP * u[i]!;
@@ -47,7 +52,7 @@ export function secondOrder(f: Model, x: readonly number[], u: readonly number[]
     return found;
   };
   const value = at(0, 0);
-  // Every derivative comes out times its uᵢ at once.
+  // Every derivative is already multiplied by its uᵢ.
   const slope = (i: number) => (at(i, 1) - at(i, -1)) / (2 * STEP);
   const bend = (i: number, j: number) =>
     i === j

@@ -1,13 +1,13 @@
-/** Parts shorter than this are parted as they are: a sample of them would save nothing. */
+/** Shorter parts are partitioned directly, because sampling them would save nothing. */
 const SAMPLED = 600;
 
 /**
- * The value that would stand at `place` (0 first) were the values in rising order, found without
- * sorting them all: the list is parted about one of its values, and only the part that holds the place
- * is parted again (Hoare's selection). In a long list that value is picked in a sample, near the place
- * itself, so that one parting leaves little (Floyd and Rivest). The values end up in another order: what
- * comes before `place` is no larger, what comes after no smaller. They must be numbers, and `place` one
- * of theirs, between `low` and `high`.
+ * The value that would be at index `place` if the values were sorted, found without sorting them
+ * all. The list is partitioned about one of its values, and only the part that contains the index
+ * is partitioned again (Hoare's quickselect). In a long list the pivot is chosen from a sample near
+ * the index, so that one partition leaves little (Floyd–Rivest). The values are reordered: those
+ * before `place` are no larger, those after no smaller. They must be numbers, and `place` a valid
+ * index between `low` and `high`.
  * @source none: it picks a value
  */
 export function select(values: number[], place: number, low = 0, high = values.length - 1): number {

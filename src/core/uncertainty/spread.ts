@@ -1,7 +1,7 @@
 import { demand, demandWhole } from '../domain-error.ts';
 import { select } from './select.ts';
 
-/** What a simulated result is like, in its own unit. */
+/** Statistics of a simulated result, in its own unit. */
 export interface Spread {
   readonly mean: number;
   /** Standard deviation: the standard uncertainty of the result. */
@@ -18,7 +18,7 @@ export interface Spread {
 export function spreadOf(values: readonly number[]): Spread {
   const size = values.length;
   demand('trials', size, 'count', { min: 2 }, 'no-trials');
-  // Sums about a value among them keep their digits.
+  // Sums relative to one of the values keep their digits.
   const about = values[size >> 1]!;
   let [sum, squares] = [0, 0];
   for (let i = 0; i < size; i++) {
@@ -31,7 +31,7 @@ export function spreadOf(values: readonly number[]): Spread {
 }
 
 /**
- * The interval that leaves out the same share at both ends. No range: a statistic.
+ * The interval that excludes the same share at both ends. No range: a statistic.
  *
  * @param coverage the share inside, above 0 and below 1: 0.95
  * @throws {DomainError} for a coverage outside 0–1, or no values
@@ -51,8 +51,7 @@ export function symmetricInterval(
 }
 
 /**
- * The share of the trials that landed between two values, ends counted: the odds, 0–1. No range: a
- * statistic.
+ * The share of the trials between two values, inclusive: the odds, 0–1. No range: a statistic.
  *
  * @throws {DomainError} for no values or ends in the wrong order
  * @source jcgm-101 7.5 (the discrete representation)
@@ -69,7 +68,10 @@ export function shareWithin(
   return inside / values.length;
 }
 
-/** How many values fall in each of `bins` equal parts between two ends; what lies outside is left out. */
+/**
+ * The number of values in each of `bins` equal intervals between two ends; values outside are
+ * ignored.
+ */
 export interface Bin {
   readonly from: number;
   readonly to: number;
@@ -79,7 +81,8 @@ export interface Bin {
 /**
  * A histogram of simulated values as shares of all of them.
  *
- * @throws {DomainError} for no values, bins that are not a whole number from 1 to 1000, or ends in the wrong order
+ * @throws {DomainError} for no values, bins that are not a whole number from 1 to 1000, or ends in
+ *   the wrong order
  * @source none: it counts values
  */
 export function histogram(
@@ -93,7 +96,7 @@ export function histogram(
   const found = new Float64Array(bins);
   for (const value of values) {
     if (!(value >= low && value < high)) continue;
-    // The quotient may miss its bin by its last digit; the edges decide.
+    // The quotient may choose a neighbouring bin by rounding; the edges decide.
     let bin = Math.floor(((value - low) / (high - low)) * bins);
     if (value < edge(bin)) bin--;
     else if (value >= edge(bin + 1)) bin++;
@@ -106,12 +109,15 @@ export function histogram(
   }));
 }
 
-/** The value below which a share of the values lies, between neighbours in proportion; parts the values. */
+/**
+ * The value below which a share of the values lies, interpolated between neighbours; reorders the
+ * values.
+ */
 function quantile(values: number[], share: number): number {
   const place = share * (values.length - 1);
   const below = Math.floor(place);
   const low = select(values, below);
-  // What selecting has left behind it is no smaller: the next one is the least of that.
+  // After the selection the values behind are no smaller, so the next one is their minimum.
   let next = values[below + 1] ?? low;
   for (let i = below + 2; i < values.length; i++) if (values[i]! < next) next = values[i]!;
   return low + (place - below) * (next - low);

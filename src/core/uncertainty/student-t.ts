@@ -1,14 +1,15 @@
 import { demand, demandWhole } from '../domain-error.ts';
 
-/** Confidence a bound is told at unless another is asked for: 95 %. Common practice, no source. @source common-practice */
+/** Default confidence of a bound: 95 %. Common practice, no source. @source common-practice */
 export const USUAL_CONFIDENCE = 0.95;
 
 /**
- * By how many standard errors must a bound lie off so that it holds `confidence` of the time?
- * Two-sided quantile of Student's t for a whole number of degrees of freedom.
+ * How many standard errors away must a bound be so that it holds with probability `confidence`? The
+ * two-sided quantile of Student's t for a whole number of degrees of freedom.
  *
- * The share between −t and t, with θ = atan(t/√ν): for odd ν, (2/π)(θ + sin θ Σ aⱼ cos^(2j+1) θ),
- * aⱼ = aⱼ₋₁ 2j/(2j + 1); for even ν, sin θ Σ bⱼ cos^(2j) θ, bⱼ = bⱼ₋₁ (2j − 1)/(2j). Bisected.
+ * The probability between −t and t, with θ = atan(t/√ν): for odd ν, (2/π)(θ + sin θ Σ aⱼ cos^(2j+1)
+ * θ), aⱼ = aⱼ₋₁ 2j/(2j + 1); for even ν, sin θ Σ bⱼ cos^(2j) θ, bⱼ = bⱼ₋₁ (2j − 1)/(2j). Solved by
+ * bisection.
  *
  * @param freedom degrees of freedom, a whole number from 1
  * @param confidence share, between 0 and 1
@@ -36,7 +37,8 @@ export function studentT({
 }
 
 /**
- * What share of Student's t lies below a value? The cumulative distribution, by the series above.
+ * What is the probability below a value of Student's t? The cumulative distribution, by the series
+ * above.
  *
  * @param t the value, in standard errors
  * @param freedom degrees of freedom, a whole number from 1

@@ -5,8 +5,8 @@ import * as MOLAR_MASS from './molar-masses.ts';
  * Alkalinity from the ions of a report, eq/m³.
  *
  * `bicarbonate` and `carbonate` in kg/m³: HCO₃/61 + 2 CO₃/60. With `pH` the hydroxide is added and
- * the hydrogen ion taken off as concentrations, 10^(pH − 14) and 10^−pH mol/L, at 25 °C and without
- * activities, as textbooks do; above pH 9 that matters. No range is published: any water.
+ * the hydrogen ion subtracted as concentrations, 10^(pH − 14) and 10^−pH mol/L, at 25 °C and
+ * without activities, as textbooks do; above pH 9 that matters. No range is published: any water.
  *
  * @throws {DomainError} for a negative concentration or a pH outside 0–14.
  * @source davis-2010 Example 6-1

@@ -12,7 +12,7 @@ export interface Part {
 }
 
 /**
- * What a blend carries of any conserved quantity: Σ amount·value / Σ amount.
+ * The value of any conserved quantity in a blend: Σ amount·value / Σ amount.
  *
  * Hardness, alkalinity, total carbon and every ion are conserved; temperature nearly; pH is not
  * (see `blendWaters`). No range is published: it is a balance.
@@ -40,12 +40,12 @@ export type BlendToTarget =
   | { readonly reached: false; readonly least: number; readonly most: number };
 
 /**
- * How much of each water makes a batch of a wanted hardness (or anything conserved).
+ * How much of each water makes a batch of a target hardness (or anything conserved).
  *
- * `values` is what each water carries, in the order in which they should be used up: the blend takes
- * as much of the first as it can, and cuts it with the one other that does so in the smallest
- * amount. `volume` of the batch in m³, volumes are taken to add up. Out of reach: the least and the
- * most any blend of them can have.
+ * `values` is that quantity in each water, in the order in which they should be used up: the blend
+ * takes as much of the first as possible, and dilutes it with the one other that does so in the
+ * smallest amount. `volume` of the batch in m³; volumes are assumed to add. Out of reach: the
+ * lowest and highest value any blend of them can have.
  *
  * @throws {DomainError} for no waters, or a volume that is not positive.
  * @source definition
@@ -84,12 +84,12 @@ const CONSERVED = [
 ] as const;
 
 /**
- * The water that comes of mixing waters, with its pH from the carbonate system.
+ * The water that results from mixing waters, with its pH from the carbonate system.
  *
- * Every total is averaged by the mass of water; the pH is then solved for, since pH is not
+ * Every total is averaged by the mass of water. The pH is then solved for, since pH is not
  * conserved: the average of the pH values is wrong whenever the waters differ. `mass` in any unit.
- * Waters that leave chloride to balance the charges should be speciated first. `temperature` of the
- * mix in K; left out, the average by mass, losses to the bucket aside.
+ * Waters that use chloride to balance the charges should be speciated first. `temperature` of the
+ * mix in K; if omitted, the average by mass, without losses to the bucket.
  *
  * @throws {DomainError} for masses that are not positive, or an unsaid chloride in only some.
  * @throws {NotConverged} as `speciate`.

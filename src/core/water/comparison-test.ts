@@ -2,10 +2,10 @@ import { demand } from '../domain-error.ts';
 import { HOUR } from '../quantity/constants.ts';
 
 /**
- * What each standard asks of the set and strength made with the water in question. Times in s.
- * EN 1008: initial set at least 1 h and final at most 12 h, both within 25 % of the control with
- * distilled water. ASTM C1602: set from 1:00 earlier to 1:30 later than the control. Both: strength
- * at least 90 % of the control (EN and ASTM at 7 days).
+ * What each standard requires of the set and strength of concrete made with the water in question.
+ * Times in s. EN 1008: initial set at least 1 h and final at most 12 h, both within 25 % of the
+ * control with distilled water. ASTM C1602: set from 1:00 earlier to 1:30 later than the control.
+ * Both: strength at least 90 % of the control (EN and ASTM at 7 days).
  * @source neville-water-tests, pca-design-control
  */
 export const COMPARISON = {
@@ -18,26 +18,28 @@ export interface Comparison {
   readonly control: Readings;
   readonly test: Readings;
 }
-/** A reading not taken is left out. */
+/** A reading that was not taken is omitted. */
 export interface Readings {
   readonly initialSet?: number | undefined;
   readonly finalSet?: number | undefined;
   readonly strength?: number | undefined;
 }
 
-/** The last digit of a time in hours, as a share of it: a value on a line lies on it. */
+/** Relative rounding error of a time in hours: a value on a limit must count as on it. */
 const DIGIT = 1e-9;
 
 export type Verdict = 'passes' | 'fails' | 'unknown';
 
 /**
- * Does a water pass the comparison test? Each line of each standard on its own.
+ * Does a water pass the comparison test? Each requirement of each standard separately.
  *
- * `control` is paste or mortar with distilled or known good water, `test` the same with the water in
- * question. A value on the line passes. A line whose readings are missing is 'unknown'. ASTM's set
- * is read as the initial set of the two (from memory: C403 mortar). No range: a comparison.
+ * `control` is paste or mortar with distilled or known good water, `test` the same with the water
+ * in question. A value on the limit passes. A requirement whose readings are missing is 'unknown'.
+ * ASTM's set is read as the initial set of the two (from memory: C403 mortar). No range: a
+ * comparison.
  *
- * @throws {DomainError} for a time or strength that is not positive, or a final set before the initial.
+ * @throws {DomainError} for a time or strength that is not positive, or a final set before the
+ *   initial.
  * @source neville-water-tests, pca-design-control
  */
 export function compareWaters({ control, test }: Comparison): {
@@ -67,8 +69,9 @@ export function compareWaters({ control, test }: Comparison): {
 }
 
 /**
- * How far the readings are within each line of each standard, s or Pa: 0 on the line, below 0 beyond it, undefined where
- * a reading is missing. The lines are those of `compareWaters`. No range: a comparison. Throws nothing.
+ * How far the readings are within each limit of each standard, s or Pa: 0 on the limit, negative
+ * beyond it, undefined if a reading is missing. The limits are those of `compareWaters`. No range:
+ * a comparison. Throws nothing.
  *
  * @source neville-water-tests, pca-design-control
  */

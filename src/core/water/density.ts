@@ -6,7 +6,8 @@ const TANAKA_2001_RANGE = { min: ICE_POINT, max: ICE_POINT + 40 } as const;
 const KELL_1975_RANGE = { min: ICE_POINT, max: ICE_POINT + 150 } as const;
 
 /**
- * Density of air-free pure water at atmospheric pressure, kg/m³, from its temperature in K (ITS-90).
+ * Density of air-free pure water at atmospheric pressure, kg/m³, from its temperature in K
+ * (ITS-90).
  *
  * ρ = 999.974950 [1 − (t − 3.983035)² (t + 301.797) / (522528.9 (t + 69.34881))], t in °C.
  * Valid 0–40 °C to better than 0.001 kg/m³. Dissolved salts of a hard tap water add about
@@ -43,9 +44,9 @@ export function waterDensityKell1975(temperature: number): number {
 }
 
 /**
- * The density of water the handbook uses, kg/m³, from a temperature in K, range 0–100 °C: Tanaka from
- * 0 to 40 °C, where benches are, and Kell for hotter water up to boiling. The two differ by less than
- * 0.003 kg/m³ at 20 °C and 0.001 at 40 °C, where one hands over to the other.
+ * The density of water used in the handbook, kg/m³, from a temperature in K, range 0–100 °C: Tanaka
+ * from 0 to 40 °C, where benches are, and Kell for hotter water up to boiling. The two differ by
+ * less than 0.003 kg/m³ at 20 °C and 0.001 at 40 °C, where one takes over from the other.
  *
  * @throws {DomainError} below 0 or above 100 °C, where it is not liquid at atmospheric pressure.
  * @source tanaka-2001, kell-1975

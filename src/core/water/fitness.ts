@@ -11,17 +11,18 @@ import * as MOLAR_MASS from './molar-masses.ts';
 
 export interface Judged {
   readonly limit: Limit;
-  /** What the report says; undefined when it is silent. */
+  /** The value in the report; undefined if it does not state one. */
   readonly value: number | undefined;
-  /** 'unknown' where the report is silent. */
+  /** 'unknown' if the report does not state it. */
   readonly verdict: 'within' | 'beyond' | 'unknown';
 }
 
 /**
- * A water report against every limit that applies to a use, one line a limit, both standards.
+ * A water report compared with every limit that applies to a use, one row per limit, both
+ * standards.
  *
  * `report` in kg/m³ (pH as it is); alkalies as Na₂O + 0.658 K₂O (`alkaliesOf`). A value equal to a
- * limit is within it. No verdict is a permission: passing chemistry does not replace the
+ * limit is within it. No verdict is a permission: passing the chemistry does not replace the
  * comparison test for a water of unknown origin. No range: a comparison.
  *
  * @throws {DomainError} for a negative value.

@@ -7,26 +7,32 @@ export type UsgsClass = 'soft' | 'moderately-hard' | 'hard' | 'very-hard';
 /** Where the survey's "moderately hard" ends, mg/L as CaCO₃. @source usgs-hardness */
 const MODERATELY_HARD = 120;
 
-/** Upper ends of the classes, mg/L as CaCO₃; above the last the water is very hard. @source usgs-hardness */
+/**
+ * Upper ends of the classes, mg/L as CaCO₃; above the last the water is very hard.
+ * @source usgs-hardness
+ */
 export const USGS_CLASS_ENDS = [
   ['soft', 60],
   ['moderately-hard', MODERATELY_HARD],
   ['hard', 180],
 ] as const;
 
-/** The most hardness foam is made with before a softer water is looked for, mol/m³. @source usgs-hardness, common-practice */
+/**
+ * The hardness up to which foam is made without looking for a softer water, mol/m³.
+ * @source usgs-hardness, common-practice
+ */
 export const SOFT_ENOUGH = MODERATELY_HARD / MOLAR_MASS_CALCIUM_CARBONATE;
 
-/** Where the trade begins to say "extremely hard", mg/L as CaCO₃. @source common-practice */
+/** Where the trade's "extremely hard" begins, mg/L as CaCO₃. @source common-practice */
 export const EXTREMELY_HARD = 700;
 
 /**
  * The United States Geological Survey's class for a total hardness in mol/m³.
  *
- * The bands are printed in whole mg/L (0–60, 61–120, 121–180, more than 180) and leave a gap of
- * one between them. As the last line begins *above* 180, each upper end is taken as part of its
- * band and anything above it as the next: 60.4 mg/L is moderately hard. The value is not rounded
- * first. Range: any hardness from 0.
+ * The bands are printed in whole mg/L (0–60, 61–120, 121–180, more than 180), with a gap of one
+ * between them. As the last row begins *above* 180, each upper end counts as part of its band and
+ * anything above it as the next: 60.4 mg/L is moderately hard. The value is not rounded first.
+ * Range: any hardness from 0.
  *
  * @throws {DomainError} for a negative hardness.
  * @source usgs-hardness
@@ -49,8 +55,9 @@ export function tradeClass(total: number): UsgsClass | 'extremely-hard' {
 }
 
 /**
- * Whether foam may be made with a water of this hardness, mol/m³, without looking for a softer one: up to
- * the survey's "moderately hard". That line for foam is common practice, no source. Range: any hardness from 0.
+ * Whether foam may be made with a water of this hardness, mol/m³, without looking for a softer one:
+ * up to the end of the survey's "moderately hard". That limit for foam is common practice, no
+ * source. Range: any hardness from 0.
  *
  * @throws {DomainError} for a negative hardness.
  * @source usgs-hardness, common-practice

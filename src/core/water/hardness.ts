@@ -69,9 +69,9 @@ export function titreFromStandard(run: {
 }
 
 /**
- * Hardness from a drop kit, mol/m³: the drops to the colour change times what the kit's sheet
- * says one drop stands for (`perDrop`, mol/m³; often 1 °dH). Good to one drop at best. No range is
- * published: the kit's own sheet has it.
+ * Hardness from a drop kit, mol/m³: the number of drops to the colour change times the hardness per
+ * drop on the kit's sheet (`perDrop`, mol/m³; often 1 °dH). Accurate to one drop at best. No range
+ * is published: the kit's own sheet has it.
  *
  * @throws {DomainError} for a negative count or a drop that stands for nothing.
  * @source common-practice (the kit's own sheet decides)
@@ -86,7 +86,7 @@ export function hardnessFromDrops(kit: {
 }
 
 /**
- * The part of the hardness that boiling can throw down, and the part it cannot, mol/m³.
+ * The part of the hardness that boiling can precipitate, and the part it cannot, mol/m³.
  *
  * Carbonate hardness is the smaller of the total and what the alkalinity can balance. A mole of
  * calcium needs two equivalents: carbonate = min(total, alkalinity / 2). `total` in mol/m³,

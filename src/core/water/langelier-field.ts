@@ -5,11 +5,11 @@ import { ICE_POINT, MOLAR_MASS_CALCIUM_CARBONATE } from '../quantity/constants.t
 /**
  * Langelier's saturation index by the field formula.
  *
- * pH_s = (9.3 + A + B) − (C + D); A = (log TDS − 1)/10; B = −13.12 log(t + 273) + 34.55;
- * C = log(calcium hardness) − 0.4; D = log(alkalinity), t in °C, the rest in mg/L, hardness and
+ * pH_s = (9.3 + A + B) − (C + D); A = (log TDS − 1)/10; B = −13.12 log(t + 273) + 34.55; C =
+ * log(calcium hardness) − 0.4; D = log(alkalinity), t in °C, the rest in mg/L, hardness and
  * alkalinity as CaCO₃. Here `temperature` in K, `dissolved` (TDS) in kg/m³, `calcium` in mol/m³,
- * `alkalinity` in eq/m³. On a mains water it lies within 0.3 of the full
- * reckoning (`saturationPH`); no range is published.
+ * `alkalinity` in eq/m³. For a mains water it is within 0.3 of the full calculation
+ * (`saturationPH`); no range is published.
  *
  * @throws {DomainError} for a pH outside 0–14, a temperature outside 0–100 °C, or anything else not
  * positive; the alkalinity is refused as mol/m³ of CaCO₃, half its eq/m³.
@@ -30,7 +30,7 @@ export function langelierField(water: {
   });
   demand('dissolved', water.dissolved, 'concentration', above);
   demand('calcium', water.calcium, 'hardness', above);
-  // As the calcium carbonate it stands for, which is how it is read and written.
+  // As the equivalent calcium carbonate, which is how it is read and written.
   demand('alkalinity', water.alkalinity / 2, 'hardness', above);
   const a = (Math.log10(water.dissolved * 1000) - 1) / 10;
   const b = -13.12 * Math.log10(water.temperature - 0.15) + 34.55;
@@ -56,8 +56,8 @@ const LANGELIER_FACTORS = {
 } as const;
 
 /**
- * The index by those factors: pH + TF + CF + AF − 12.1, interpolated. Dissolved solids of about
- * 1 g/L are built into the 12.1 (from memory). Same arguments as `langelierField`. Range: the table,
+ * The index by those factors: pH + TF + CF + AF − 12.1, interpolated. Dissolved solids of about 1
+ * g/L are built into the 12.1 (from memory). Same arguments as `langelierField`. Range: the table,
  * 0–53.3 °C and 5–1,000 mg/L as CaCO₃.
  *
  * @throws {DomainError} outside the table: 0–53.3 °C, 5–1,000 mg/L as CaCO₃ of either.

@@ -65,12 +65,13 @@ const astm = (of: Constituent, mgPerL: number, uses = ALL): Limit => ({
 });
 
 /**
- * The limits on mixing water of the two standards, line by line. The clauses are from memory throughout; `standing`
- * is that of the figure. Where the standards differ, both stand.
+ * The limits on mixing water of the two standards, line by line. The clauses are from memory
+ * throughout; `standing` is that of the figure. Where the standards differ, both stand.
  *
  * ASTM's chloride line names prestressed concrete and bridge decks, and other reinforced concrete
  * in moist surroundings or with dissimilar metals; neither covers plain concrete. Its alkalies are
- * Na₂O + 0.658 K₂O, as are EN's; phosphate is as P₂O₅. EN lets sugars to nitrate be passed by the comparison test instead.
+ * Na₂O + 0.658 K₂O, as are EN's; phosphate is as P₂O₅. EN lets sugars to nitrate be passed by the
+ * comparison test instead.
  *
  * @source en-1008-lecture, en-1008-memory, pca-mixing-water
  */

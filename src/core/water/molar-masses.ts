@@ -1,7 +1,8 @@
 import { MOLAR_MASS_CALCIUM_CARBONATE, MOLAR_MASS_CALCIUM_OXIDE } from '../quantity/constants.ts';
 
 /**
- * Molar masses, kg/mol, from IUPAC's atomic weights. One by one, so that a page fetches those it works with.
+ * Molar masses, kg/mol, from IUPAC's atomic weights. One by one, so that a page fetches those it
+ * works with.
  * @source iupac-atomic-weights (from memory)
  */
 export const calcium = 0.040078;

@@ -1,17 +1,21 @@
 import { demand } from '../domain-error.ts';
 
-/** Share of the rain on a roof that reaches the butt: the rest wets it, splashes and blows off. @source common-practice */
+/**
+ * Share of the rain on a roof that reaches the butt: the rest wets it, splashes and blows off.
+ * @source common-practice
+ */
 export const RUN_OFF = 0.8;
 
 /**
  * Rain that reaches a butt from a roof.
  *
- * `roof` is the area seen from above, m²; `rain` the depth that falls, m; `runOff` the share that
- * arrives; `firstFlush` the depth let run away at the start, m. `volume` in m³:
- * roof · (rain − firstFlush) · runOff, nought while the first flush lasts. `rainFor` turns it round.
- * No range is published: it is a balance.
+ * `roof` is the plan area, m²; `rain` the depth that falls, m; `runOff` the share that arrives;
+ * `firstFlush` the depth diverted at the start, m. `volume` in m³: roof · (rain − firstFlush) ·
+ * runOff, zero during the first flush. `rainFor` is its inverse. No range is published: it is a
+ * balance.
  *
- * @throws {DomainError} for a negative depth, an area that is not positive, or a share outside (0, 1].
+ * @throws {DomainError} for a negative depth, an area that is not positive, or a share outside (0,
+ *   1].
  * @source definition; common-practice for the share
  */
 export function rainCaught(roof: {
@@ -26,7 +30,7 @@ export function rainCaught(roof: {
 }
 
 /**
- * Depth of rain, m, that fills a `volume` (m³) from that roof, first flush and all.
+ * Depth of rain, m, that fills a `volume` (m³) from that roof, including the first flush.
  *
  * @throws {DomainError} as `rainCaught`, and for a negative volume.
  * @source definition; common-practice for the share

@@ -3,10 +3,16 @@ import { thirdRuleFactor } from '../curing/third-rule.ts';
 import { demand } from '../domain-error.ts';
 import * as MOLAR_MASS from './molar-masses.ts';
 
-/** Calcium hydroxide that saturates water at room temperature, mol/m³: about 1.7 g/L. @source lime-solubility (from memory) */
+/**
+ * Calcium hydroxide that saturates water at room temperature, mol/m³: about 1.7 g/L.
+ * @source lime-solubility (from memory)
+ */
 export const LIME_SATURATION = 1.7 / MOLAR_MASS.calciumHydroxide;
 
-/** Free lime of an ordinary cement, mass fraction: 1 %. Common practice, no source. @source common-practice */
+/**
+ * Free lime of an ordinary cement, mass fraction: 1 %. Common practice, no source.
+ * @source common-practice
+ */
 const FREE_LIME = 0.01;
 
 /**
@@ -14,8 +20,8 @@ const FREE_LIME = 0.01;
  *
  * `hardness` in mol/m³ (all of it counted as calcium, which is the most it can be), `waterCement`
  * by mass, water at 1000 kg/m³. `shareOfCement` of CaCl₂ by mass; `shareOfLimit` of the usual 2 %;
- * `warmth` in K, the rise in temperature that would quicken the set as much, 6.1 K (11 °F) a per cent; `setFactor` what that
- * does to the setting time, (3/4)^(warmth/5.56 K).
+ * `warmth` in K, the rise in temperature that would quicken the set as much, 6.1 K (11 °F) a per
+ * cent; `setFactor` what that does to the setting time, (3/4)^(warmth/5.56 K).
  *
  * This is arithmetic, not evidence: hard water carries bicarbonate and sulfate, not chloride, and
  * bicarbonate waters may retard or quicken. Range: linear in the dose, which holds below
@@ -46,14 +52,15 @@ export function calciumChlorideEquivalent(mix: {
 }
 
 /**
- * The calcium the water brings beside the calcium cement gives the water within minutes.
+ * The calcium in the water compared with the calcium that cement gives it within minutes.
  *
- * Cement saturates its water with calcium hydroxide at once (`saturation`, mol/m³, default at
- * room temperature). `share` is the water's calcium in units of that; `limeNeeded` the CaO that saturates the
- * water, as a share of the cement, and `ofFreeLime` as a share of its free lime (`freeLime`, mass
- * fraction, FREE_LIME by default). No range is published.
+ * Cement saturates its water with calcium hydroxide at once (`saturation`, mol/m³, default at room
+ * temperature). `share` is the water's calcium in units of that; `limeNeeded` the CaO that
+ * saturates the water, as a share of the cement, and `ofFreeLime` as a share of its free lime
+ * (`freeLime`, mass fraction, FREE_LIME by default). No range is published.
  *
- * @throws {DomainError} for a negative calcium or a ratio, share or saturation that is not positive.
+ * @throws {DomainError} for a negative calcium or a ratio, share or saturation that is not
+ *   positive.
  * @source lime-solubility, common-practice
  */
 export function besideCementWater(mix: {

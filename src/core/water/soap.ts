@@ -12,8 +12,9 @@ export const SOAPS = {
 export type Soap = keyof typeof SOAPS;
 
 /**
- * What housekeeping found: some 12 kg of soap spoiled for each kg of CaCO₃, about twice the
- * stoichiometry. Commercial soap holds water, and a lather needs an excess. @source frankland (from memory), utah-soap-item (11.9)
+ * The household figure: some 12 kg of soap wasted for each kg of CaCO₃, about twice the
+ * stoichiometry. Commercial soap contains water, and a lather needs an excess.
+ * @source frankland (from memory), utah-soap-item (11.9)
  */
 export const EMPIRICAL_SOAP_LOSS = 12;
 
@@ -22,8 +23,8 @@ export const EMPIRICAL_SOAP_LOSS = 12;
  *
  * Two moles of soap per mole of calcium or magnesium: 2 c M. `hardness` in mol/m³. `empirical` is
  * the household figure for commercial soap, 12 kg per kg as CaCO₃, kept apart from the chemistry.
- * Range: fatty-acid soaps only. Synthetic surfactants and hydrolysed protein do not precipitate in this
- * ratio, and no figure for them is known here.
+ * Range: fatty-acid soaps only. Synthetic surfactants and hydrolysed protein do not precipitate in
+ * this ratio, and no figure for them is known here.
  *
  * @throws {DomainError} for a negative hardness.
  * @source soap-stoichiometry; frankland (from memory), utah-soap-item
@@ -40,11 +41,11 @@ export function soapLost(water: { readonly hardness: number; readonly soap: Soap
 }
 
 /**
- * What a dose of soap keeps for making foam, and what the dose must become.
+ * How much of a dose of soap remains for making foam, and what the dose must become.
  *
  * `dose` is soap (dry, not the liquid it comes in) in kg per m³ of water, `lost` the kg/m³ from
  * `soapLost`. `share` of the dose lost, at most 1; `left` kg/m³; `needed` kg/m³, the dose that
- * leaves as much as was meant.
+ * leaves as much as intended.
  *
  * @throws {DomainError} for a dose that is not positive or a negative loss.
  * @source definition
@@ -73,8 +74,8 @@ const CLARK = [
  * Hardness by Clark's soap test in mol/m³, from the volume of his solution (m³) that gives a
  * lasting lather with 20 mL of water.
  *
- * His table, interpolated; range 0.4–9.0 mL (dilute a harder water). At 8.8 mL the printing at hand has
- * 11.79, which breaks the run of its neighbours (11.38, 12.00); 11.69 is used.
+ * His table, interpolated; range 0.4–9.0 mL (dilute a harder water). At 8.8 mL the printing at hand
+ * has 11.79, which breaks the run of its neighbours (11.38, 12.00); 11.69 is used.
  *
  * @throws {DomainError} outside the table.
  * @source clark-table
@@ -88,7 +89,7 @@ export function clarkHardness({ soap }: { readonly soap: number }): number {
   return degrees * GERMAN_DEGREE;
 }
 
-/** So much past an end of the table is on it, m³: a nanolitre, less than any burette shows. */
+/** Tolerance at the ends of the table, m³: a nanolitre, less than any burette shows. */
 const UNREAD = 1e-12;
 
 /** One °dH, 10 mg/L of CaO, in mol/m³. @source karrasch-2009 */

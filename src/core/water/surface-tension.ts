@@ -5,11 +5,11 @@ import { ICE_POINT } from '../quantity/constants.ts';
 const CRITICAL = 647.096;
 
 /**
- * How strong is the skin of clean water? Surface tension against its own vapour.
+ * How large is the surface tension of clean water? Against its own vapour.
  *
  * σ = 0.2358 (1 − T/Tc)^1.256 [1 − 0.625 (1 − T/Tc)] N/m. The formula is from memory; the table it
- * was fitted to is read and checked. Range: the release's begins at the triple point, 0.01 °C, and ends at
- * the critical point; melting water is let in.
+ * was fitted to is read and checked. Range: the release's begins at the triple point, 0.01 °C, and
+ * ends at the critical point; melting water is accepted.
  *
  * @param temperature of the water, K
  * @returns surface tension, N/m (not of a foaming solution, whose tension is about half or less)

@@ -9,7 +9,7 @@ export interface WaterViscosity {
 }
 
 /**
- * How thick is water? Dynamic viscosity at atmospheric pressure.
+ * How viscous is water? Dynamic viscosity at atmospheric pressure.
  *
  * μ = 1/(557.82468 + 19.408782 t + 0.1360459 t² − 3.1160832·10⁻⁴ t³) Pa·s, t in °C.
  *

@@ -13,7 +13,7 @@ export interface Answered {
   // biome-ignore lint/suspicious/noExplicitAny: each worksheet knows the types of its own values
   readonly values: Readonly<Record<string, any>>;
   readonly result: unknown;
-  /** Each result that applies, in SI, with its ± where that is carried. */
+  /** Each result that applies, in SI, with its ± if one is carried. */
   readonly numbers: Readonly<Record<string, { readonly value: number; readonly sure?: Sure }>>;
   readonly judgement: Judgement;
   readonly notes: readonly string[];
@@ -24,10 +24,10 @@ export interface Unanswered {
   readonly problems: readonly Problem[];
 }
 
-/** As much of a worksheet as it takes to answer it. */
+/** The parts of a worksheet needed to answer it. */
 type Judged = AnySum & Pick<AnyWorksheet, 'judge' | 'doubts' | 'notes'>;
 
-/** Works a worksheet out from what was read, or says, field by field, why it cannot. */
+/** Works a worksheet out from its reading, or says, field by field, why it cannot. */
 export function answer(
   sheet: Judged,
   reading: Reading,
@@ -80,7 +80,7 @@ export function answer(
   }
 }
 
-/** No verdict on a reading that nobody made yet. */
+/** No verdict on a reading that has not been made yet. */
 function awaited(
   { awaits }: AnySum,
   { own, fields }: Reading,
@@ -108,13 +108,14 @@ function blame(sheet: AnySum, reading: Reading, error: DomainError, say: Say) {
   const chosen = choices(reading.fields);
   const blamed = [sheet.blames?.[error.quantity] ?? error.quantity].flat() as string[];
   const name = blamed.find((field) => isShown(fields[field]?.when, chosen)) ?? blamed[0]!;
-  // `pieces.1.inner`: one cell of one row, or of one line.
+  // `pieces.1.inner`: a cell of a row, or of a line.
   const [list, row, cell] = name.split('.') as [string, string?, string?];
   const of = reading.fields[list];
   const inList = cell && of && 'rows' in of ? of : undefined;
   const blamedField = inList ? inList.field.of[cell!] : fields[name];
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
-  // Beside the reader's own numbers nobody typed what is refused, or what refuses it.
+  // Say which example value was refused, or set the limit: beside the reader's own numbers, nobody
+  // typed it.
   const { value, kind, allowed } = error;
   const passed = value > allowed.min! ? allowed.max : (allowed.min ?? allowed.max);
   const example =
@@ -126,13 +127,13 @@ function blame(sheet: AnySum, reading: Reading, error: DomainError, say: Say) {
             end.origin === 'example' &&
             end.field.kind === kind &&
             isShown(end.field.when, chosen) &&
-            // Nothing and the whole are limits that no field sets.
+            // 0 and 1 are natural limits, set by no field.
             passed &&
             passed !== 1 &&
             end.value === passed,
         );
   const examples = reading.own && example ? ` Still the example’s: “${example.field.label}”.` : '';
-  // A scale set to zero is the reader's: what the example weighs has none.
+  // The hint in `tooLow`, such as a scale that was tared, is only for what the reader typed.
   const typed = inList && !('at' in inList) ? inList.rows[Number(row)]?.[cell!] : of;
   const words =
     (worded ? worded(error, say) : refused(error, blamedField, say)) +
@@ -146,7 +147,7 @@ function blame(sheet: AnySum, reading: Reading, error: DomainError, say: Say) {
   };
 }
 
-/** What is doubted stands before what else there is to look at, and a praise holds only if it stands. */
+/** Doubts come before the judgement, and `good` becomes conditional on them. */
 const checkedFirst = (judged: Judgement, doubts: string | undefined): Judgement =>
   !doubts || judged.verdict === 'stop'
     ? judged

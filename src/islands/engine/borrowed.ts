@@ -4,7 +4,10 @@ import { offered, readNumber, waitsFor } from './read-number.ts';
 import type { NumberReading } from './reading.ts';
 import type { Say } from './say.ts';
 
-/** The entry elsewhere that may stand in for a field; none where its field is hidden and what hides it has an answer kept. */
+/**
+ * The entry elsewhere that stands in for a field. None if a choice hides the lending field and the
+ * result that this field takes is kept.
+ */
 export function lentTo(field: Field, entries: Entries, kept: KeptResults): Entry | undefined {
   if (field.type !== 'number' || !field.borrows) return undefined;
   const { bench, unless } = field.borrows;
@@ -13,10 +16,16 @@ export function lentTo(field: Field, entries: Entries, kept: KeptResults): Entry
   return entries[bench]?.t === undefined ? undefined : entries[bench];
 }
 
-/** What is left of an entry once another's number is used in its place: a ± typed beside it was that number's. */
+/**
+ * What remains of an entry once another field's number is used instead. A ± typed here belonged to
+ * the replaced number, so it goes too.
+ */
 export const givenUp = ({ d }: Entry = {}): Entry => (d ? { d } : {});
 
-/** Reads a field that is lent an entry: that one, its ± too, until the reader types one here; then it is offered back. */
+/**
+ * Reads a field that borrows an entry: that entry, with its ±, until the reader types one here.
+ * From then on the borrowed one is offered.
+ */
 export function readLent(
   field: NumberField,
   entry: Entry | undefined,

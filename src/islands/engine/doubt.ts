@@ -8,7 +8,7 @@ import type { Say } from './say.ts';
 export interface Sure {
   /** The ± of the result, in SI. */
   readonly pm: number;
-  /** The reading that brings most of it, by its label. */
+  /** The label of the reading that contributes most of it. */
   readonly mostFrom: string | undefined;
 }
 
@@ -16,7 +16,10 @@ export interface Sure {
 export const plusMinus = ({ fields }: Reading): Readonly<Record<string, number>> =>
   Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, doubtAbout(field)]));
 
-/** What was not added at all was not weighed either: nothing has no ± where its field says so. */
+/**
+ * The ± of a reading; 0 for a reading of 0 if its field says so (`nothingIsSure`): what was not
+ * added was not weighed.
+ */
 export const doubtAbout = (reading: FieldReading): number =>
   reading.type !== 'number' || (reading.field.nothingIsSure && reading.value === 0)
     ? 0
@@ -24,7 +27,10 @@ export const doubtAbout = (reading: FieldReading): number =>
 
 const SCATTER = 'the scatter of the readings';
 
-/** Joins what readings scatter, or `from` elsewhere, to what their instruments leave open: by chance, so as squares. */
+/**
+ * Adds the scatter of readings, or a ± `from` elsewhere, to the ± of their instruments, in
+ * quadrature.
+ */
 export function withScatter(
   sure: Sure | undefined,
   scatter: number | undefined,
@@ -38,17 +44,19 @@ export function withScatter(
   };
 }
 
-/** The readings that have a ±, and what the worksheet makes of them when they are a little off. */
+/** The readings that have a ±, and what the worksheet makes of perturbed readings. */
 interface Doubt {
   readonly fields: readonly {
     readonly value: number;
     readonly pm: number;
     readonly label: string;
   }[];
-  /** Whether any reading shown has a ±, be it of 0: where none has, how sure a result is stays unknown. */
+  /**
+   * Whether any reading shown has a ±, even 0. If none has, the uncertainty of a result is unknown.
+   */
   readonly told: boolean;
   readonly work: (x: readonly number[]) => unknown;
-  /** What the worksheet is given then. */
+  /** The values passed to the worksheet for such a point. */
   readonly values: (x: readonly number[]) => Parameters<AnyWorksheet['judge']>[1];
 }
 
@@ -60,7 +68,7 @@ export function doubtOf(
   result: unknown,
 ): Doubt {
   const chosen = choices(reading.fields);
-  // A hidden field counts for nothing, so its ± need not be asked about.
+  // A hidden field does not count, so its ± is not varied.
   const read = Object.entries(reading.fields).flatMap(([name, field]) => {
     const value = reading.values?.[name];
     return field.type === 'number' &&
@@ -86,7 +94,7 @@ export function doubtOf(
   };
 }
 
-/** Every result of a worksheet asks for the same few points: each is worked out once, refusals too. */
+/** Memoises `work` over points, refusals included: every result asks for the same few. */
 function onceEach(
   work: (x: readonly number[]) => unknown,
   [at, result]: readonly [x: readonly number[], result: unknown],
@@ -126,19 +134,20 @@ export function carried(
     const largest = parts.indexOf(Math.max(...parts));
     return { pm: u, mostFrom: fields.length > 1 ? fields[largest]?.label : undefined };
   } catch (error) {
-    // At the edge of its domain a result has no slope to carry a ± along.
+    // At the edge of its domain a result has no slope to propagate along.
     return unlessRefused(error);
   }
 }
 
-/** Nothing where core refused; a fault of the program is none of its refusals. */
+/** Undefined if core refused; any other error is a bug and is thrown on. */
 function unlessRefused(error: unknown): undefined {
   if (!(error instanceof DomainError || error instanceof Unsettled)) throw error;
 }
 
 /**
- * Nothing is good that could as well be nothing, or twice as much. Where nothing would be good, the verdict is asked
- * again with each reading off by its ±; what repeated readings scatter is not one of them, and cannot be.
+ * A `good` becomes `look` if a result could as well be zero or twice as large. Where zero is good
+ * too, the verdict is asked again with each reading off by its ±. The scatter of repeated readings
+ * is not one of these and cannot be varied.
  */
 export function withDoubt(
   judged: Judgement,
@@ -161,7 +170,10 @@ export function withDoubt(
   return judged;
 }
 
-/** Whether the verdict is good, too, with each reading off by its ±, up and down: by as much of it as core allows. */
+/**
+ * Whether the verdict stays good with each reading off by its ±, up and down. A step that core
+ * refuses is halved until it is allowed.
+ */
 function staysGood(
   sheet: Pick<AnyWorksheet, 'judge'>,
   { fields, work, values }: Doubt,

@@ -1,7 +1,7 @@
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 
-/** What a maker reaches for when there is less than one of the larger unit. */
+/** The smaller unit to use for less than one of the larger. */
 const SMALLER: Readonly<Record<string, string>> = {
   kg: 'g',
   lb: 'oz',
@@ -12,7 +12,10 @@ const SMALLER: Readonly<Record<string, string>> = {
   min: 's',
 };
 
-/** And where there is much of what is mostly little: from so many on it is said in the larger unit. A choice. */
+/**
+ * The larger unit for quantities that are usually small, and the amount from which it is used. A
+ * choice.
+ */
 const LARGER: Readonly<Record<string, readonly [unit: string, from: number]>> = {
   g: ['kg', 2.5],
   oz: ['lb', 5.5],
@@ -21,8 +24,8 @@ const LARGER: Readonly<Record<string, readonly [unit: string, from: number]>> = 
 };
 
 /**
- * The unit in which an amount can be weighed, poured or timed: 0.27 gal of water is 1.1 qt, 0.2 gal 26 fl oz, and
- * 17 400 g of fibre 17.4 kg.
+ * The unit in which an amount can be weighed, poured or timed: 0.27 gal of water is 1.1 qt, 0.2 gal
+ * 26 fl oz, and 17 400 g of fibre 17.4 kg.
  */
 export function handy(si: number, kind: Kind, unit: string): string {
   if (kind !== 'mass' && kind !== 'volume' && kind !== 'time') return unit;

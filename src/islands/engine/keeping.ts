@@ -9,14 +9,17 @@ interface Sheet {
   readonly question: string;
 }
 
-/** Whether a worksheet kept it. What was kept before ids were names its worksheet by the question alone. */
+/**
+ * Whether this worksheet kept it. Results kept before ids existed name their worksheet by its
+ * question only.
+ */
 export const isBy = ({ by, from }: Kept, { id, question }: Sheet) =>
   by === undefined ? from === question : by === id;
 
 /**
- * Whether a worksheet may write, or take back, a result it keeps. Its own it always may. What another
- * worksheet keeps it takes over only while the reader works in it: the last one worked on has it, and not
- * one that shares a reading with that and answers anew.
+ * Whether a worksheet may write or remove a kept result. Its own it always may. It takes over
+ * another's only while the reader works in it: the last one worked in owns the result, not one that
+ * shares a reading with it and recomputes.
  */
 export const mayKeep = ({
   holder,
@@ -25,32 +28,36 @@ export const mayKeep = ({
   answers,
   onExample,
 }: {
-  /** What lies on the bench now, and whose it is. */
+  /** What is on the bench now, and whose it is. */
   readonly holder: Kept | undefined;
   readonly sheet: Sheet;
   /** Whether the reader has just typed or chosen something in this worksheet. */
   readonly worked: boolean;
-  /** Whether the first of what it keeps has an answer: the rest goes with that, and goes away with it. */
+  /**
+   * Whether the first of its kept results has an answer. The others are kept and removed with that
+   * one.
+   */
   readonly answers: boolean;
-  /** Whether that rests on readings that are still the example's. */
+  /** Whether that result rests on readings that are still the example's. */
   readonly onExample: boolean;
 }): boolean =>
   holder === undefined ||
   isBy(holder, sheet) ||
   (worked &&
     answers &&
-    // The example never takes what rests on the reader's own numbers alone.
+    // A result that rests on the example never replaces one that rests only on the reader's
+    // numbers.
     (!onExample || 'example' in holder));
 
 export interface Held {
-  /** What later worksheets take, up to whose it is. */
+  /** The sentence on what later worksheets take, up to the name of its worksheet. */
   readonly say: string;
   readonly holder: Kept;
-  /** Whether this worksheet could have it, if the reader wants that. */
+  /** Whether this worksheet could take it over, if the reader wants that. */
   readonly mayTake: boolean;
 }
 
-/** Where another worksheet has what this one answers too, and it differs. */
+/** The first result that another worksheet keeps too, with a different value. */
 export function heldElsewhere(
   sheet: AnySum,
   { onExample }: Reading,
@@ -65,7 +72,7 @@ export function heldElsewhere(
     const spec = sheet.results[name]!;
     const said = (of: Kept | undefined) => of && 'v' in of && say(of.v, spec.kind, spec);
     const later = kept[sheet.givesWay?.[name] ?? ''];
-    // A later worksheet has the last word, unless it took its number here.
+    // A later worksheet has the last word, unless it took its number from here.
     const holder = said(later) && said(later) !== said(kept[key]) ? later : kept[key];
     const theirs = said(holder);
     if (!holder || !theirs || isBy(holder, sheet)) continue;

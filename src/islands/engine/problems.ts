@@ -9,7 +9,7 @@ import type { Say } from './say.ts';
 
 type Problem = Extract<Parsed, { ok: false }>['problem'];
 
-/** Cuts what was read to a length that fits a sentence. */
+/** Truncates what was read to fit a sentence. */
 export const quoted = (read: string) => {
   const line = read.replaceAll(/\s+/g, ' ').trim();
   return `‘${line.length > 40 ? `${line.slice(0, 39)}…` : line}’`;
@@ -37,7 +37,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
       const alone = WORDED.exec(problem.read)?.[1];
       const plain = alone && (field.spelt?.(alone) ?? alone);
       const inner = plain ? parseQuantity(plain, field.kind, shown) : undefined;
-      // What is wrong is in the number, not in the word before it.
+      // The fault is in the number, not in the word before it.
       if (inner?.ok === false && inner.problem.code !== problem.code)
         return unread(field, inner.problem, shown);
       return `${field.label}: ${quoted(problem.read)} is not a number. Enter ${inner?.ok ? `${alone} alone${beside(field)}` : like}.`;
@@ -45,14 +45,14 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
   }
 }
 
-/** A number behind words or signs that say it is not sure: `ca. 15`, `~18 °d`. */
+/** A number after words or signs that make it approximate: `ca. 15`, `~18 °d`. */
 const WORDED = /^[\p{L}\s.:~≈≃<>≤≥]+?(?<![.\d])((?:(?:minus|negative)\s*)?\d.*)$/iu;
-/** Two numbers that say between which it lies: `17–19 °dH`. */
+/** Two numbers that give a range: `17–19 °dH`. */
 const RANGE = /^[\d.,]+\s*(?:[-\u2014]|to)\s*[\d.,]+(?![-\d])[^\d]*$/;
 const beside = ({ plusMinus }: NumberField) =>
   plusMinus ? ', and its ± in the field beside it' : '';
 
-/** `2 450 g` is one number to many: how to type it. */
+/** Many people write one number as `2 450 g`. Returns how to type it. */
 const asOne = (read: string) => {
   const spaced = /^\s*\d{1,3}(?: \d{3})+(?![\d/])/.exec(read)?.[0];
   return spaced ? `, without spaces: ${spaced.replaceAll(' ', '')}` : '';
@@ -62,7 +62,7 @@ const asOne = (read: string) => {
 function exampleIn(field: NumberField, shown: string): string {
   const read = parseQuantity(field.example, field.kind);
   if (!read.ok) return field.example;
-  // As it is written, but with the unit's symbol: `m²·K/W`.
+  // As written, but with the unit's symbol: `m²·K/W`.
   const number =
     read.unit.id === shown
       ? field.example.split(' ')[0]
@@ -75,7 +75,7 @@ function listed(symbols: readonly string[]): string {
   return [some.slice(0, -1).join(', '), some.at(-1)].filter(Boolean).join(' or ');
 }
 
-/** The sentence beside a field whose value lies outside what it allows, or undefined. */
+/** The sentence beside a field whose value is outside its bounds, or undefined. */
 export function outOfBounds(field: NumberField, value: number, say: Say): string | undefined {
   const bound = (text: string | undefined) => {
     const read = text === undefined ? undefined : parseQuantity(text, field.kind);
@@ -84,7 +84,7 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
   const { kind, whole, aboveMin = false } = field;
   const min = bound(field.min);
   const max = bound(field.max);
-  // 3 in is 7.62 cm, whatever the last digits of the two.
+  // Compare with some tolerance: 3 in is 7.62 cm, whatever the last digits of the two.
   const low = min !== undefined && (aboveMin ? value <= min : value < justUnder(min));
   const high = max !== undefined && value > justOver(max);
   const because = whole && !Number.isInteger(value) ? 'not-a-whole-number' : undefined;
@@ -95,8 +95,8 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
 }
 
 /**
- * The sentence for a refusal that no worksheet words itself, in the units of the field where it is asked: in five
- * digits, as they would be typed.
+ * The sentence for a refusal that no worksheet words itself, in the units of its field. To five
+ * digits, as one would type it.
  */
 export function refused(
   { quantity, value, kind, allowed, because }: Refusal,
@@ -107,7 +107,7 @@ export function refused(
   const asked = field?.type === 'number' && field.kind === kind ? field.units : undefined;
   const units = asked ?? KINDS[kind].shown;
   const words = (si: number, significant = 5) => say(si, kind, { plain: true, units, significant });
-  // An end is rounded to the side that is allowed, up (1) or down (−1): it may be typed as it is said.
+  // A bound is rounded to its allowed side, up (1) or down (−1), so that it can be typed as shown.
   const end = (si: number, side: number) => {
     const unit = units[say.system];
     const exact = toUnit(si, kind, unit);
@@ -118,18 +118,18 @@ export function refused(
   };
   const low = min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${end(min, 1)}`;
   const high = max !== undefined && `${belowMax ? 'less than' : 'at most'} ${end(max, -1)}`;
-  // Only the end that was passed: the other may be one that nobody meets.
+  // Name only the bound that was passed; the other may be out of anyone's reach.
   const passed = [!(value > min!) && low, !(value < max!) && high].filter(Boolean);
   const whole = because === 'not-a-whole-number' && 'a whole number';
   const ends = (passed.length > 0 ? passed : [whole, low, high]).filter(Boolean).join(' and ');
-  // What was read is not said as the end that it passed.
+  // More digits if the value would read the same as the bound it passed.
   const read = Number.isFinite(value)
     ? `read ${words(value, ends.endsWith(` ${words(value)}`) ? 12 : 5)}`
     : 'came out as no number';
   return `${field?.label ?? quantity}: ${read}; it must be ${ends || 'a finite number'}.`;
 }
 
-/** What a field says behind the refusal of too small a value of its own. */
+/** What a field adds to the refusal of a value that is too small. */
 export const tooLow = ({ value, kind, allowed }: Refusal, field: Field | undefined): string =>
   (field?.type === 'number' &&
     field.kind === kind &&

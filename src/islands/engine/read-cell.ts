@@ -13,7 +13,7 @@ export const readCell = (
 ): CellReading =>
   field.type === 'choice' ? readChoice(field, entry, kept) : readNumber(field, entry, kept, say);
 
-/** What core is given for a cell that is not shown. */
+/** What core is given for a hidden cell. */
 export const hiddenValue = (reading: CellReading) =>
   reading.type === 'choice' ? reading.value : exampleNumber(reading.field);
 
@@ -24,7 +24,8 @@ function readChoice(
 ): ChoiceReading {
   // A stored choice that no longer exists falls back on the example.
   const own = entry?.t !== undefined && Object.hasOwn(field.options, entry.t);
-  // What rests on the example decides nothing: the reader would be said to have done what they did not.
+  // A result that rests on the example decides nothing: it would be presented as the reader's own
+  // choice.
   const followed = Object.keys(field.follows ?? {}).find((key) => {
     const found = kept[key];
     return found && !('example' in found);

@@ -8,21 +8,26 @@ import { readText } from './read-text.ts';
 import type { NumberReading } from './reading.ts';
 import type { Say } from './say.ts';
 
-/** What the reader typed keeps five digits in another unit; an example or a result taken over reads well with four. */
+/**
+ * Significant digits after a unit change: what the reader typed keeps five; an example or a kept
+ * result reads well with four.
+ */
 const [TYPED, SHOWN] = [5, 4];
 
 const formatted = (si: number, field: NumberField, unit: string, significant: number) =>
   formatPlain(si, field.kind, unit, significant);
 
-/** So many signs fit into the box of a ±. */
+/** The number of characters that fit the box of a ±. */
 const PM_ROOM = 6;
-/** A ± with two digits, or with the one that its box has room for. */
+/** A ± with two digits, or with one where the box has no room for two. */
 const pmShown = (si: number, kind: Kind, unit: string) => {
   const two = formatPlain(si, kind, unit, 2);
   return two.length > PM_ROOM ? formatPlain(si, kind, unit, 1) : two;
 };
 
-/** Reads a number field: what the reader typed, else what another worksheet found, else the example. */
+/**
+ * Reads a number field: what the reader typed, else what another worksheet found, else the example.
+ */
 export function readNumber(
   field: NumberField,
   entry: Entry | undefined,
@@ -58,14 +63,14 @@ export function readNumber(
       echo: undefined,
       onOffer: undefined,
       from: upstream.from,
-      // What is asked of the reader is asked here.
+      // What the reader is asked for is asked here, not on the other worksheet.
       waits: asked ? '' : (upstream.by ?? ''),
       problem: asked ? `${field.label}: ${asks.say}` : waitsFor(field, upstream.from),
     };
   }
   if (!own) {
     const value = fromKept ? fromKept.v : example?.ok ? example.value : undefined;
-    // An example written in the unit shown stands as it was written.
+    // An example written in the unit shown is not reformatted.
     const asWritten = !fromKept && example?.ok && example.unit.id === unit;
     return {
       ...base,
@@ -116,7 +121,7 @@ export function readNumber(
   };
 }
 
-/** What a number was taken for, in words, where the field does not show it. */
+/** How a number was read, in words, if the field does not show it. */
 function echoOf(
   field: NumberField,
   seen: {
@@ -133,7 +138,7 @@ function echoOf(
   const { entry, typed, typedIn, unit, text } = seen;
   const words = (si: number, significant = 5) =>
     say(si, kind, { plain: true, significant, ...(units && { units }) });
-  // 0.03 in a field of whole per cents, or where none is usual, was sooner meant as 3 % if that may be.
+  // 0.03 in a field whose values are whole per cents or zero probably meant 3 %, if 3 % is allowed.
   const meant = 100 * value;
   if (
     typedIn === '%' &&
@@ -144,7 +149,8 @@ function echoOf(
     !outOfBounds(field, meant, say)
   )
     return `${words(value)}; for ${words(meant)} type ${formatPlain(meant, kind, unit, TYPED)}`;
-  // A point before three digits groups thousands for many: not off a scale that shows grams, nor in the US.
+  // A point before three digits is a thousands separator for many readers; not in kg, off a scale
+  // that shows grams, nor in US units.
   if (GROUPED.test(typed) && meantIn.id !== 'kg' && say.system !== 'us') {
     const whole = typed.trim().replace('.', '');
     const other = readText(field, whole, typedIn, say);
@@ -152,12 +158,12 @@ function echoOf(
       return `${words(value, 6)}; for ${words(other.value, 6)} type ${whole}`;
   }
   if (/^[-+\u2212]?\d*\.?\d*$/.test(typed.trim())) {
-    // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
+    // A reader who types 25 and then picks grains may have meant 25 grains, so say how it was read.
     const turned = entry.d?.[say.system] && unit !== typedIn;
     return turned ? `${typed.trim()}\u00a0${unitOf(kind, typedIn).symbol}` : undefined;
   }
   const read = (/[<≤＜]/.test(typed) ? 'at most ' : '') + words(value);
-  // The field may show as much: itself, or with the unit in its name.
+  // The field may already show it, alone or with the unit in its label.
   const shown = [text, text + unitOf(kind, unit).symbol].some((it) => bare(it) === bare(read));
   return shown ? undefined : read;
 }
@@ -166,7 +172,9 @@ const GROUPED = /^\s*[1-9]\d{0,2}\.\d{3}(?![\d.,e])/;
 
 const bare = (text: string) => text.replace(/\s/g, '');
 
-/** What was found elsewhere for a field, in SI; nothing where that is what was typed, as both are shown. */
+/**
+ * The value another worksheet found for a field; undefined if it reads the same as what was typed.
+ */
 export function offered(
   { kind, units }: NumberField,
   own: number | undefined,
@@ -180,11 +188,14 @@ export function offered(
   return text && text !== mine ? { from, text } : undefined;
 }
 
-/** In place of a number that another worksheet has no answer for yet. */
+/** In place of a number for which another worksheet has no answer yet. */
 export const waitsFor = ({ label }: NumberField, from: string): string =>
   `${label} waits for an answer to “${from}”.`;
 
-/** What was typed and in which unit; one of another kind joins the text, to be read there and refused. */
+/**
+ * The typed text and its unit. A unit of another kind is appended to the text, so that the parser
+ * refuses it.
+ */
 function asTyped<T extends string | undefined>(
   text: T,
   id: string | undefined,

@@ -6,8 +6,8 @@ import { outOfBounds } from './problems.ts';
 import type { Say } from './say.ts';
 
 /**
- * Reads what was typed into a field: its own way of writing put plainly, and a mark that its range decides. What cannot
- * be read is quoted as plain text.
+ * Parses the text of a field: first rewrites the field's own notation as a plain quantity, then
+ * resolves an ambiguous mark by the field's bounds. What cannot be read is quoted as plain text.
  */
 export function readText(field: NumberField, typed: string, unit: string, say: Say): Parsed {
   const text = plainText(typed);

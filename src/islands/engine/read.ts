@@ -25,7 +25,10 @@ import {
 } from './reading.ts';
 import type { Say } from './say.ts';
 
-/** Reads every field of a worksheet from the bench: values in SI, or sentences that say what is wrong. */
+/**
+ * Reads every field of a worksheet from the bench: values in SI, or sentences that say what is
+ * wrong.
+ */
 export function readWorksheet(
   sheet: Asked,
   entries: Entries,
@@ -50,7 +53,7 @@ export function readWorksheet(
   const own = Object.values(fields).some(
     (reading) => reading.origin !== 'example' && isShown(reading.field.when, chosenFirst),
   );
-  // Beside the reader's own numbers, an optional field they left alone is one they do not know.
+  // Once some numbers are the reader's own, an optional field left alone counts as unknown.
   if (own)
     for (const [name, reading] of Object.entries(fields))
       if (reading.type === 'choice' && reading.field.unsaid && reading.origin === 'example')
@@ -90,7 +93,9 @@ export function readWorksheet(
 const isAside = ({ aside }: Field, chosen: Readonly<Record<string, string>>) =>
   aside !== undefined && isShown(aside, chosen);
 
-/** The last reading of each field, and what it was read from: at a key press one field changes, not all. */
+/**
+ * Caches the last reading of each field with its inputs: a key press changes one field, not all.
+ */
 const lastRead = new WeakMap<
   Field,
   { readonly from: readonly unknown[]; readonly reading: FieldReading }
@@ -114,7 +119,7 @@ function readField(
   return reading;
 }
 
-/** What a hidden field holds does not count; core is given the example, which it ignores. */
+/** A hidden field's content does not count. Core is given the example, which it ignores. */
 const ofCell = (reading: CellReading, shown: boolean, input: string): Given =>
   shown
     ? { value: reading.value, wrong: problemsOf(reading, input) }

@@ -8,7 +8,7 @@ import type {
   When,
 } from '../fields.ts';
 
-/** Whose value a field shows: typed by the reader, worked out by another worksheet, or the example's. */
+/** Whose value a field shows: the reader's, another worksheet's, or the example's. */
 type Origin = 'yours' | 'kept' | 'example';
 
 export interface NumberReading {
@@ -20,7 +20,7 @@ export interface NumberReading {
   readonly unit: string;
   /** The value in SI; undefined when there is none. */
   readonly value: number | undefined;
-  /** What was typed, read back, when it was not plain: `22½ lb` is 10.2 kg. */
+  /** What was typed, read back, if it was not a plain number: `22½ lb` is 10.2 kg. */
   readonly echo: string | undefined;
   readonly pmText: string | undefined;
   /** The ±, in SI; 0 when the field has none. */
@@ -28,11 +28,11 @@ export interface NumberReading {
   readonly problem: string | undefined;
   /** What is wrong with the ±, which has an input of its own. */
   readonly pmProblem: string | undefined;
-  /** What another worksheet found for this field, when the reader's own value hides it. */
+  /** What another worksheet found for this field, where the reader's own value hides it. */
   readonly onOffer: { readonly from: string; readonly text: string } | undefined;
   /** The worksheet a kept value came from. */
   readonly from: string | undefined;
-  /** The id of that worksheet, while it has no answer; empty where none was kept. */
+  /** The id of that worksheet while it has no answer; empty if none is known. */
   readonly waits?: string;
   /** That value rests on readings that were still the example's. */
   readonly onExample?: boolean;
@@ -65,11 +65,11 @@ export interface LinesReading {
   /** The system whose units the numbers are in. */
   readonly system: System;
   readonly rows: readonly Readonly<Record<string, number>>[];
-  /** The line of each row, the first 1. */
+  /** The line number of each row, from 1. */
   readonly at: readonly number[];
   /** A sentence for each line that cannot be read. */
   readonly problems: readonly string[];
-  /** How its commas were taken, where that could be in doubt. */
+  /** How its commas were read, if that could be in doubt. */
   readonly echo?: string;
 }
 
@@ -78,7 +78,7 @@ export interface MomentReading {
   readonly field: MomentField;
   readonly origin: Origin;
   readonly text: string;
-  /** In s after the start of 1970 by the reader's clock; undefined when there is none. */
+  /** Seconds since the start of 1970 by the reader's clock; undefined when there is none. */
   readonly value: number | undefined;
   readonly problem: string | undefined;
 }
@@ -89,7 +89,7 @@ export type FieldReading = CellReading | RowsReading | LinesReading | MomentRead
 export interface Problem {
   readonly input: string;
   readonly say: string;
-  /** The worksheet to be answered first, by its id: nothing is wrong here. */
+  /** The id of the worksheet to be answered first. Nothing is wrong here. */
   readonly waits?: string;
 }
 
@@ -105,19 +105,21 @@ export function problemsOf(reading: CellReading, input: string): Problem[] {
 
 export interface Reading {
   readonly fields: Readonly<Record<string, FieldReading>>;
-  /** The values core is given; undefined when some shown field has a problem. */
+  /** The values core is given; undefined when any shown field has a problem. */
   // biome-ignore lint/suspicious/noExplicitAny: each worksheet knows the types of its own values
   readonly values: Readonly<Record<string, any>> | undefined;
   readonly problems: readonly Problem[];
-  /** What the reader typed into a field, as plain text; empty where nothing is theirs. */
+  /** The text the reader typed into a field, as plain text; empty if nothing there is theirs. */
   readonly typed: (name: string) => string;
   /** Whether anything here is the reader's own. */
   readonly own: boolean;
-  /** Whether anything it asks for, or took from another worksheet, is still the invented example's. */
+  /**
+   * Whether anything it asks for, or takes from another worksheet, is still the invented example's.
+   */
   readonly onExample: boolean;
 }
 
-/** What is chosen in each field that chooses; or what the example chooses. */
+/** The option chosen in each choice field; or the example's. */
 export const choices = (fields: Readonly<Record<string, FieldReading>>, example = false) =>
   Object.fromEntries(
     Object.entries(fields).flatMap(([name, reading]) =>
@@ -136,7 +138,10 @@ export const isShown = (
 export const isInvented = (reading: FieldReading | undefined): boolean =>
   reading?.origin === 'example' || (reading?.type === 'number' && !!reading.onExample);
 
-/** Whether a field shows an example nobody confirmed: what is chosen is a default, and no number none. */
+/**
+ * Whether a field shows an example that nobody confirmed. A choice is a default, and an empty
+ * number shows no example.
+ */
 const isExample = (reading: FieldReading): boolean =>
   reading.type !== 'choice' &&
   (reading.origin === 'example'
@@ -144,8 +149,8 @@ const isExample = (reading: FieldReading): boolean =>
     : reading.type === 'rows' && reading.rows.some(holdsExample));
 
 /**
- * The fields shown that still hold the invented example, by name: what is folded away is a default, unless another
- * worksheet is to find it, or another choice than the example's brought it up.
+ * The shown fields that still hold the invented example, by name. A folded field is a default,
+ * unless another worksheet provides it or a choice other than the example's brought it up.
  */
 export const exampleFields = ({
   fields,
@@ -164,7 +169,7 @@ export const exampleFields = ({
 const isFoldedDefault = ({ type, field }: FieldReading) =>
   field.folded && !(type === 'number' && field.takes && !field.usual);
 
-/** The fields shown whose number another worksheet found from readings that were still the example's. */
+/** The shown fields whose number another worksheet worked out from the example's readings. */
 export const restingFields = (fields: Reading['fields']): readonly FieldReading[] => {
   const chosen = choices(fields);
   return Object.values(fields).filter(
@@ -172,16 +177,19 @@ export const restingFields = (fields: Reading['fields']): readonly FieldReading[
   );
 };
 
-/** Whether there is none of what a field bears on. */
+/** Whether the number that a field depends on is empty or 0. */
 const lacks = (fields: Reading['fields'], needs: string | undefined): boolean => {
   const of = needs === undefined ? undefined : fields[needs];
   return of?.type === 'number' && !of.value;
 };
 
-/** So many of them are named. */
+/** How many of them are named. */
 const MOST_NAMED = 4;
 
-/** What of the example a verdict on the reader's own numbers still rests on, in words; undefined where there is nothing. */
+/**
+ * What of the example a verdict on the reader's own numbers still rests on, in words; undefined if
+ * nothing.
+ */
 export function restOnExample(reading: Reading): string | undefined {
   const unusual = ({ field }: FieldReading) => !field.usual;
   const resting = restingFields(reading.fields).filter(unusual);
@@ -193,7 +201,7 @@ export function restOnExample(reading: Reading): string | undefined {
   return ` Still the example’s${resting.length > 0 ? ', or resting on it' : ''}: ${named}${more > 0 ? ` and ${more} more` : ''}.`;
 }
 
-/** One changed cell does not make the rest of its row the reader's. */
+/** Changing one cell does not make the rest of its row the reader's. */
 const holdsExample = (row: RowReading): boolean => {
   const chosen = choices(row);
   return Object.values(row).some((cell) => isShown(cell.field.when, chosen) && isExample(cell));

@@ -12,23 +12,26 @@ import { handy } from './handy.ts';
 interface HowToSay {
   readonly significant?: number;
   readonly decimals?: number;
-  /** Of a least or a most: rounded so that as it is said it is enough, or not too much. */
+  /**
+   * For a minimum or a maximum: rounds so that the number as shown is still enough, or not too
+   * much.
+   */
   readonly toward?: 'up' | 'down';
   readonly units?: Units;
-  /** As it would be typed, with no zeros it was not given: for what was read, not worked out. */
+  /** As it would be typed, without added zeros: for what was read, not worked out. */
   readonly plain?: boolean;
-  /** In the unit given even when there is less than one of it: for workings, whose units must cancel. */
+  /** Stays in the given unit even below one of it: in workings, units must cancel. */
   readonly steady?: boolean;
 }
 
-/** Puts quantities into words in the reader's units, so that no sentence knows which they are. */
+/** Formats quantities in the reader's units, so that no sentence has to know which they are. */
 export interface Say {
   /** `81.0 g/L` */
   (si: number, kind: Kind, how?: HowToSay): string;
   readonly system: System;
 }
 
-/** The voice of one system of units. */
+/** The formatter for one system of units. */
 export function speaker(system: System): Say {
   const say = (si: number, kind: Kind, how: HowToSay = {}) => {
     const given = (how.units ?? KINDS[kind].shown)[system];
@@ -42,7 +45,7 @@ export function speaker(system: System): Say {
   return Object.assign(say, { system });
 }
 
-/** How finely a quantity is said: by what its place asks for, else as usual for its kind. */
+/** The precision of a quantity: what its place asks for, else the usual one for its kind. */
 export const precision = (
   kind: Kind,
   { significant, decimals, toward }: Pick<HowToSay, 'significant' | 'decimals' | 'toward'>,

@@ -14,12 +14,12 @@ export const lines = <const C extends Columns>(
 function readLinesField(field: LinesField, entry: Entry | undefined, say: Say): LinesReading {
   const text = entry?.t;
   if (text !== undefined) {
-    // Numbers stay in the units they were typed in, whatever the page shows now.
+    // Numbers stay in the units they were typed in, whatever the page now shows.
     const system = entry!.s ?? say.system;
     const read = readLines(field, text, system, say);
     return { type: 'lines', field, origin: 'yours', text, system, ...read };
   }
-  // The example stands in the units of the page, so that what is typed over it is in them too.
+  // The example is in the page's units, so that what is typed over it is too.
   const { system } = say;
   const read = readLines(field, field.example, 'metric', say);
   return {
@@ -43,7 +43,8 @@ function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProp
     return symbol ? `${column.label.toLowerCase()} in ${symbol}` : column.label.toLowerCase();
   });
   const enter = ({ value, dataset }: HTMLTextAreaElement) => {
-    // An emptied box begins anew, in the units of the page; until it wakes it shows those it was built in.
+    // An emptied box starts again in the page's units. Before it wakes, it shows the units it was
+    // built in.
     const begun = text.trim() === '' ? system : reading.system;
     onEntry({ t: value, s: 'early' in dataset ? 'metric' : begun });
   };

@@ -21,10 +21,10 @@ function readMomentField(field: MomentField, entry: Entry | undefined): MomentRe
   return { type: 'moment', field, origin: own ? 'yours' : 'example', text, value, problem };
 }
 
-/** Readings of a part go on for so long, s: a day further off is sooner a slip in its year. */
+/** How long, in s, readings of a part may go on. A later date is probably a slip in the year. */
 const FAR = 400 * DAY;
 
-/** What is said of a year that may be a slip: no date that is counted from it names one. */
+/** The year, where it may be a slip: dates counted from it do not show one. */
 function yearSaid(value: number): string | undefined {
   const off = value - Date.now() / 1000;
   if (Math.abs(off) < FAR) return undefined;

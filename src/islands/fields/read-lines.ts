@@ -9,14 +9,14 @@ import type { LinesField, NumberField } from '../fields.ts';
 
 interface ReadLines {
   readonly rows: readonly Readonly<Record<string, number>>[];
-  /** The line, from 1, of each row that could be read if all could. */
+  /** The line, from 1, of each row, as if all could be read. */
   readonly at: readonly number[];
   readonly problems: readonly string[];
-  /** How commas were taken, where that could be in doubt. */
+  /** How commas were read, if that could be in doubt. */
   readonly echo?: string;
 }
 
-/** What may stand between the numbers of a line, the surest first. */
+/** Possible separators between the numbers of a line, the least ambiguous first. */
 const SEPARATORS = [
   /\t+/,
   /\s*[;|]\s*/,
@@ -26,9 +26,9 @@ const SEPARATORS = [
   // A space ends a number where another begins; `2 min` stays whole.
   /\s+(?=[-+]?[.,]?\d)/,
 ];
-/** Lowest and highest as they are written between two numbers: `38-55`, `38 to 55`, `38/55`. */
+/** A range as two numbers: `38-55`, `38 to 55`, `38/55`. */
 const RANGE = /\s+(?:to|-)\s+|(?<=[\d°cf])(?:-(?=\d)|\s*\/\s*)/i;
-/** Sentences shown at once: after these the first ones must be mended anyway. */
+/** Sentences shown at once; later problems often follow from the first. */
 const MOST_PROBLEMS = 3;
 
 /** The unit a column's plain numbers are in. */
@@ -36,10 +36,11 @@ export const columnUnit = (column: NumberField, system: System): string =>
   (column.units ?? KINDS[column.kind].shown)[system];
 
 /**
- * Reads lines of numbers, one row a line: cells apart by tab, semicolon, comma and space, or spaces. A comma alone
- * parts them where every line has one between each two and nothing else: in one that has not it may be a point.
- * A unit behind a number wins over the column's. A first line without digits
- * is a heading. Every line that cannot be read has a sentence of its own.
+ * Reads lines of numbers, one row per line. Cells are separated by a tab, a semicolon, a comma and
+ * a space, or spaces. A comma alone is a separator only if every line has exactly one between each
+ * pair of numbers; otherwise it may be a decimal point.
+ * A unit after a number overrides the column's. A first line without digits is a heading. Each line
+ * that cannot be read gets a sentence of its own.
  */
 export function readLines(field: LinesField, text: string, system: System, say: Say): ReadLines {
   const lines = plainText(text)
@@ -133,7 +134,7 @@ function cellsOf(line: string, wanted: number, ranges: boolean): readonly string
   return found;
 }
 
-/** The example’s lines in a system of units: as they are written in metric, else a line for each row. */
+/** The example’s lines in a system of units: as written in metric, otherwise one line per row. */
 export function exampleIn(field: LinesField, system: System, say: Say): string {
   if (system === 'metric') return field.example;
   const columns = Object.entries(field.of);

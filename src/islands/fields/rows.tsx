@@ -21,14 +21,17 @@ import { describedBy } from '../parts/described-by.ts';
 import { keepFocus } from '../parts/keep-focus.ts';
 import { NumberInput } from '../parts/NumberInput.tsx';
 
-/** A list of rows with the same fields in each, none called `like`: a row has the place of its example under that. */
+/**
+ * A list of rows with the same fields. No field may be called `like`: that stores the index of a
+ * row's example.
+ */
 export const rows = <const C extends Cells>(
   spec: Omit<RowsField<C>, 'type' | 'as'> & { readonly of: { readonly like?: never } },
 ): RowsField<C> => ({ type: 'rows', as: listOfRows, ...spec });
 
 type Row = Readonly<Record<string, Entry>>;
 
-/** An example row as the entries it would be had the reader typed it. */
+/** An example row as entries, as if the reader had typed it. */
 const exampleRow = (
   field: RowsField,
   row: Readonly<Record<string, string>>,
@@ -45,8 +48,8 @@ const exampleRow = (
   );
 
 /**
- * Which row of the example a row falls back on where the reader has typed nothing: the one in its own place,
- * until rows are added or removed. From then on each says so itself, beside its cells.
+ * The example row that a row falls back on where nothing was typed: the one at its own index, until
+ * rows are added or removed. After that each row stores the index in `like`, beside its cells.
  */
 const examplesOf = (field: RowsField, row: Row, at: number): Row => {
   const example = field.example[Number(row.like?.t ?? at)];
@@ -77,7 +80,7 @@ function readRows(field: RowsField, entry: Entry | undefined, say: Say): RowsRea
 }
 
 function giveRows(reading: RowsReading, shown: boolean, input: string, say: Say): Given {
-  // A hidden list reaches core as its example, like any hidden field.
+  // A hidden list reaches core as its example, as any hidden field does.
   if (!shown)
     return {
       value: readRows(reading.field, undefined, say).rows.map((row) =>
@@ -99,7 +102,7 @@ function giveRows(reading: RowsReading, shown: boolean, input: string, say: Say)
   return { value, wrong };
 }
 
-/** A list of like things, each a row of fields, that the reader may lengthen and shorten. */
+/** A list of rows of fields, which the reader may extend and shorten. */
 function RowsInput({
   id,
   reading,
@@ -113,9 +116,9 @@ function RowsInput({
   const { field, problem } = reading;
   const example = reading.origin === 'example';
   const rows: readonly Row[] = entry?.rows ?? field.example.map(() => ({}));
-  // A row that moves keeps its example, and that stays one.
+  // Store the example index, so that a row that moves keeps its example.
   const placed: readonly Row[] = rows.map((row, at) => ({ like: { t: `${at}` }, ...row }));
-  // What is put back goes among the rows as they are then.
+  // A removed row is restored into the rows as they are by then.
   const now = useRef(placed);
   now.current = placed;
   const change = (at: number, name: string, cell: Entry, input = inputId(id, at, name)) =>
@@ -196,7 +199,7 @@ function RowsInput({
           type="button"
           onClick={(event) => {
             onRows([...placed, placed.at(-1) ?? {}], id);
-            // To the new row, once that is drawn.
+            // Focus the new row once it is drawn.
             setTimeout(keepFocus, 0, event, inputId(id, rows.length, Object.keys(field.of)[0]!));
           }}
         >

@@ -1,6 +1,6 @@
 import { LETTER, WIDTH } from '../plots/scale.ts';
 
-/** A band's name: behind it where there is room, else before it, else in it. */
+/** A band's label: after it if there is room, else before it, else inside it. */
 export function BandLabel({
   text,
   from,

@@ -11,18 +11,18 @@ interface Mark {
   readonly at: number;
   readonly label: string;
   readonly role: 'plain' | 'target' | 'measured';
-  /** It does not stretch the scale: beyond it, it is named at its end. */
+  /** Does not extend the scale: beyond it, the mark is labelled at the end of the scale. */
   readonly far?: boolean;
 }
 
 interface Props {
   readonly title: string;
-  /** The ends of the scale, kg/m³; it reaches farther where a band or a mark does. */
+  /** The ends of the scale, kg/m³. It extends further if a band or a mark does. */
   readonly from: number;
   readonly to: number;
   readonly bands: readonly { readonly from: number; readonly to: number; readonly label: string }[];
   readonly marks: readonly Mark[];
-  /** What a correction does: from where to where, kg/m³. */
+  /** The effect of a correction: from where to where, kg/m³. */
   readonly arrow?: { readonly from: number; readonly to: number } | undefined;
   readonly say: Say;
 }
@@ -30,7 +30,7 @@ interface Props {
 const LEFT = 14;
 const RIGHT = 14;
 
-/** A density scale with what lies on it: bands above, marks below, and the way a correction goes. */
+/** A density scale: bands above, marks below, and an arrow for a correction. */
 export function DensityScale({ title, from, to, bands, marks, arrow, say }: Props) {
   const unit = KINDS.density.shown[say.system];
   const low = Math.min(from, ...bands.map((band) => band.from));

@@ -1,9 +1,9 @@
 import { LETTER, WIDTH } from '../plots/scale.ts';
 
-/** Between two rows, and between two labels of one row. */
+/** Distance between two rows, and between two labels in one row. */
 export const ROW = 21;
 const APART = 8;
-/** From a line to the label beside it, and how near another's line may pass. */
+/** Distance from a line to its label, and how near another line may pass. */
 const BESIDE = 6;
 const CLEAR = 3;
 
@@ -15,16 +15,17 @@ interface Mark {
 interface Label {
   readonly textX: number;
   readonly anchor: 'start' | 'middle' | 'end';
-  /** Where the label stands: below its mark, or to the left or the right of its line. */
+  /** Where the label stands: below its mark (0), or to the left (−1) or right (1) of its line. */
   readonly side: -1 | 0 | 1;
   readonly from: number;
   readonly to: number;
 }
 
 /**
- * Puts the labels of marks on a scale in rows below it, each at the end of its mark's line: below its mark
- * where no other line runs through it there, else beside its line, all to one side as far as there is room. Where
- * no way is free of crossings each has a row to itself.
+ * Lays the labels of marks on a scale out in rows below it, each at the end of its mark's line. A
+ * label goes below its mark if no other line crosses it there. Otherwise labels go beside their
+ * lines, as many as possible to one side. If crossings cannot be avoided, each label gets its own
+ * row.
  */
 export function inRows<T extends Mark>(marks: readonly T[]) {
   const sorted = marks.toSorted((a, b) => a.x - b.x);
@@ -38,7 +39,7 @@ export function inRows<T extends Mark>(marks: readonly T[]) {
   return below.map((label, row) => ({ ...label, row }));
 }
 
-/** Below its mark, and inside the picture: one that would stick out begins or ends at the edge. */
+/** Below its mark, clamped to the edges of the picture. */
 function under({ x, text }: Mark): Label {
   const half = (text.length * LETTER) / 2;
   const middle = Math.min(WIDTH - half, Math.max(half, x));
@@ -55,7 +56,10 @@ function beside({ x, text }: Mark, right: boolean): Label {
     : { textX, anchor: 'end', side: -1, from: textX - wide, to: textX };
 }
 
-/** The row of each label: under all whose lines would run through it; undefined where that cannot be. */
+/**
+ * The row of each label, below all labels that its line would cross; undefined if that is
+ * impossible.
+ */
 function stacked(labels: readonly (Mark & Label)[]): number[] | undefined {
   const rows: number[] = [];
   const over = labels.map(({ from, to }, i) =>
@@ -78,7 +82,7 @@ function stacked(labels: readonly (Mark & Label)[]): number[] | undefined {
   return rows;
 }
 
-/** The line from a mark on a scale that ends at `foot` to its label. */
+/** The line from a mark, on a scale that ends at `foot`, to its label. */
 export const leaderOf = (
   { x, row, side }: { readonly x: number; readonly row: number; readonly side: number },
   foot: number,

@@ -7,7 +7,7 @@ interface Props {
   readonly onEntry: (entry: Entry) => void;
 }
 
-/** A choice of several words: two or three as buttons side by side, more as a list. */
+/** A choice: two or three options as buttons side by side, more as a list. */
 export function ChoiceInput({ id, reading, onEntry }: Props) {
   const { field, value } = reading;
   const options = Object.entries(field.options);
@@ -42,7 +42,7 @@ export function ChoiceInput({ id, reading, onEntry }: Props) {
       class="field choices"
       data-origin={reading.origin}
       id={id}
-      // A problem is led to it; what is then pressed moves within it.
+      // Focusable so that a problem can link to it; keys then move within it.
       tabIndex={-1}
       aria-describedby={describedBy}
     >

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 
-/** Fields folded away until they are wanted, or until one of them needs the reader. */
+/** Fields folded away until the reader opens them, or until one of them has a problem. */
 export function Folded({
   name,
   needed,

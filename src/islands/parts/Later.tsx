@@ -3,8 +3,8 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import { drawAsLeft } from '../as-left.ts';
 
 /**
- * What explains a result: taken over from the page once the result is, and drawn again, after a change,
- * once the result stands; so that nobody waits for a figure before they see the number.
+ * Explains a result. Hydrated after the result, and after a change redrawn one task later, so that
+ * nobody waits for a figure before seeing the number.
  */
 export function Later({ draw }: { readonly draw: () => ComponentChild }) {
   const place = useRef<HTMLDivElement>(null);
@@ -18,7 +18,7 @@ export function Later({ draw }: { readonly draw: () => ComponentChild }) {
           if (first) hydrate(first(), place.current!);
           if (first !== draw) render(draw(), place.current!);
         } catch (error) {
-          // What stands there is of the numbers before.
+          // Replace the old figure, which shows the earlier numbers.
           render(
             <p class="withheld">This could not be drawn with these numbers.</p>,
             place.current!,
@@ -29,7 +29,7 @@ export function Later({ draw }: { readonly draw: () => ComponentChild }) {
     });
     return () => clearTimeout(timer);
   }, [draw]);
-  // In the browser it stands in the page already: a tree of its own, which this one leaves alone.
+  // In the browser the markup is already in the page: a separate tree, which this one leaves alone.
   return typeof document === 'undefined' ? (
     <div>{draw()}</div>
   ) : (

@@ -7,7 +7,9 @@ import { keepFocus } from './keep-focus.ts';
 /** What a field may learn from the reader's own batches, by its key. */
 export const learned = (key: string) => ({ key, Offer: LearnedOffer });
 
-/** What the reader's own batches say of a field, beside the value assumed; used only when asked. */
+/**
+ * What the reader's own batches say about a field, beside the assumed value; used only on request.
+ */
 function LearnedOffer({ id, name, reading, system, onTake }: OfferProps) {
   const summary = useStored($learned, NOTHING_LEARNED);
   const found = Object.hasOwn(summary.values, name) ? summary.values[name] : undefined;
@@ -18,7 +20,7 @@ function LearnedOffer({ id, name, reading, system, onTake }: OfferProps) {
   const value = formatQuantity(v, field.kind, unit, how);
   const spread = formatQuantity(pm, field.kind, unit, how).number;
   const words = `${value.number}\u00a0±\u00a0${spread}${value.unit && `\u00a0${value.unit}`} from ${n} ${summary.invented ? 'invented ' : ''}${n === 1 ? 'batch' : 'batches'}`;
-  // What is filled in is what is read here, to the last digit.
+  // Fill in the number as it is shown here, to the last digit.
   const text = asTyped(value.number) ?? formatPlain(v, field.kind, unit, 4);
   if (reading.origin === 'yours' && reading.text === text)
     return <p class="origin kept">yours: {words}</p>;
@@ -46,7 +48,7 @@ function LearnedOffer({ id, name, reading, system, onTake }: OfferProps) {
   );
 }
 
-/** A number as shown, as one would type it; undefined for one shown with a power of ten. */
+/** A number as shown, in a form one can type; undefined if it is shown with a power of ten. */
 function asTyped(shown: string): string | undefined {
   const plain = shown.replace('−', '-').replace(/\s/g, '');
   return /^-?\d+(\.\d+)?$/.test(plain) ? plain : undefined;

@@ -24,16 +24,16 @@ interface Props {
 export function NumberInput(props: Props) {
   const { id, reading, entry, system, problem, pmProblem, onEntry, onLeave } = props;
   const { field, unit } = reading;
-  // The slip, if there is one, is elsewhere.
+  // If there is a mistake, it is on the other worksheet.
   const waits = reading.waits !== undefined;
-  // A ratio is a plain number or a percentage, as its field says; nobody converts one.
+  // A ratio is a plain number or a percentage, as its field says; there is nothing to convert.
   const units = field.kind === 'ratio' ? [] : KINDS[field.kind].units;
   const symbol = unitOf(field.kind, unit).symbol;
-  // An undoing that undid nothing, of what the page put here, makes it nobody's.
+  // An undo that only restores the page's own text does not make it the reader's.
   const type = (text: string, how?: string) =>
     (how === 'historyUndo' && text === reading.text) ||
     onEntry({ ...entry, t: text, u: unit, s: system });
-  // A number pad without a minus cannot type a winter's day, nor what may be less than none.
+  // The numeric keypad of a phone has no minus, which temperatures and signed values need.
   const pad =
     field.kind.startsWith('temperature') || field.min?.[0] === '-' ? undefined : 'decimal';
   return (
@@ -68,7 +68,8 @@ export function NumberInput(props: Props) {
               class="unit"
               aria-label={`Unit of ${field.label}`}
               value={unit}
-              // By its place: the name of one, which a browser may translate, is its value.
+              // By index: translation may change an option's text, which is its value when it has
+              // no `value`.
               onChange={({ currentTarget }) =>
                 onEntry({
                   ...entry,
@@ -76,7 +77,7 @@ export function NumberInput(props: Props) {
                 })
               }
             >
-              {/* One whose name is its id needs no value: the page is lighter. */}
+              {/* An option whose text is its id needs no `value`, which saves bytes. */}
               {units.map(({ id, symbol }) => (
                 <option value={id === symbol ? undefined : id} selected={id === unit}>
                   {symbol}
@@ -143,7 +144,7 @@ export function NumberInput(props: Props) {
   );
 }
 
-/** A field's name and unit; the unit never stands alone on a line of its own. */
+/** A field's label and unit; the unit never wraps to a line of its own. */
 function Named({ label, symbol }: { readonly label: string; readonly symbol: string }) {
   const last = label.lastIndexOf(' ') + 1;
   return (

@@ -1,6 +1,6 @@
 import type { OffersProps } from '../fields.ts';
 
-/** A short list of common values beside a field, as buttons: what each says, and what it types. */
+/** Common values beside a field, as buttons: the label of each, and the text it types. */
 export const offers =
   (list: readonly (readonly [label: string, text: string])[]) =>
   ({ onText }: OffersProps) => (

@@ -1,20 +1,20 @@
 import type { NumberReading } from '../engine/reading.ts';
 import { keepFocus } from './keep-focus.ts';
 
-/** Says whose number stands in a field, and offers another worksheet's answer back. */
+/** Says whose number a field shows, and offers to restore another worksheet's answer. */
 export function Origin({
   id,
   reading,
   onClear,
 }: {
-  /** The input it stands under. */
+  /** The id of the input it belongs to. */
   readonly id: string;
   readonly reading: NumberReading;
   readonly onClear: () => void;
 }) {
   if (reading.origin === 'example')
     return reading.text === '' ? null : <p class="origin">example</p>;
-  // What it waits for is said beside it already.
+  // The problem beside the field already says what it waits for.
   if (reading.waits !== undefined) return null;
   if (reading.origin === 'kept')
     return (

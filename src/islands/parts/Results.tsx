@@ -8,13 +8,13 @@ import { handy } from '../engine/handy.ts';
 import { precision } from '../engine/say.ts';
 import type { ResultSpec } from '../worksheet.ts';
 
-/** How a result looks, wherever it comes from. */
+/** How a result is displayed, wherever it comes from. */
 type Shown = Omit<ResultSpec<never>, 'of' | 'scatter' | 'listed'>;
 
-/** The least share of a result that its ± is said of: a smaller one would promise digits no reading holds. */
+/** The smallest relative ± to show: a smaller one would promise digits that no reading holds. */
 const LEAST_SHARE = 5e-5;
 
-/** A result in one system of units: its number, its unit and its ±, rounded alike. */
+/** A result in one system of units: its number, its unit and its ±, rounded to match. */
 export function worded(value: number, spec: Shown, found: Sure | undefined, system: System) {
   const kind = spec.kind;
   const sure = found && found.pm <= LEAST_SHARE * Math.abs(value) ? undefined : found;
@@ -28,8 +28,9 @@ export function worded(value: number, spec: Shown, found: Sure | undefined, syst
 }
 
 /**
- * The answer in large figures, then what is said of it (`children`), then the rest; the other system of units
- * beside each. What decides stands with what it decides about, however many figures follow.
+ * The answer in large figures, then the verdict on it (`children`), then the rest, each with the
+ * other system of units beside it. The verdict thus stays with the answer, however many figures
+ * follow.
  */
 export function Results({
   sheet,
@@ -59,7 +60,7 @@ export function Results({
             <div class={large ? 'result answer' : 'result'}>
               <dt>{spec.label}</dt>
               <dd>
-                {/* No <output>: the worksheet says its answer once, when the numbers have settled. */}
+                {/* Not an <output>: the worksheet announces its answer once, when settled. */}
                 <span class="number">
                   {here.number}
                   {here.pm && <span class="pm">{` ±\u00a0${here.pm}`}</span>}

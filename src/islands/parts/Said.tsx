@@ -1,6 +1,9 @@
 import { useSettled } from '../hooks.ts';
 
-/** What a screen reader hears once it has settled: by itself, so that the pause draws nothing else. */
+/**
+ * What a screen reader hears once the text has settled. A component of its own, so that the pause
+ * redraws nothing else.
+ */
 export const Said = ({ text }: { readonly text: string }) => (
   <p class="unseen" role="status">
     {useSettled(text)}

@@ -6,10 +6,12 @@ import type { SliderProps } from '../fields.ts';
 
 const STEPS = 100;
 
-/** A slider for a field, even in the logarithm of its number. */
+/** A slider for a field, with a logarithmic scale. */
 export const slide = (from: string, to: string) => ({ from, to, Input: Slider });
 
-/** Moves a number with a drag or the arrow keys; the text beside it stays the place to type. */
+/**
+ * Changes a number by dragging or with the arrow keys; one still types in the text box beside it.
+ */
 function Slider({ reading, range, onText, putBack }: SliderProps) {
   const before = useRef<(() => void) | undefined>(undefined);
   const { field, unit, value } = reading;
@@ -40,7 +42,7 @@ function Slider({ reading, range, onText, putBack }: SliderProps) {
       onPointerDown={() => {
         before.current = undefined;
       }}
-      // The page is scrolled with a finger that came down here: it moved the slider first.
+      // The browser took the touch for scrolling after it had already moved the slider: undo that.
       onPointerCancel={() => before.current?.()}
       onInput={(event) => {
         before.current ??= putBack;

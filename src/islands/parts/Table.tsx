@@ -1,7 +1,7 @@
 /**
- * Where a column is narrow a long number may part from a long unit, save in brackets, rather than push the
- * table off the page; never from a short unit, nor from its ±.
- * A short sum in brackets stays whole.
+ * In a narrow column a long number may wrap before a long unit, except in brackets, so that the
+ * table fits the page. It never wraps before a short unit or its ±. A short sum in brackets does
+ * not wrap.
  */
 const breakable = (text: string) =>
   (text.length <= 12
@@ -9,14 +9,16 @@ const breakable = (text: string) =>
     : text.replace(/(?<!±)\u00a0(?![^(]*\))(?!\S{1,3}(?:[\s,]|$))/g, ' ')
   ).replace(/\([^)]{1,15}\)/g, (sum) => sum.replaceAll(' ', '\u00a0'));
 
-/** A cell of more than an amount and what stands in brackets behind it wraps where the page is wide, too. */
+/** A cell with more than an amount and its bracket wraps on a wide page too. */
 const long = (cell = '') => (cell.length > 21 ? 'long' : undefined);
 
-/** A number, with its ± if it has one, and its unit: nothing else may follow, a date or a sum in brackets. */
+/**
+ * A number, with its ± if any, and its unit, and nothing after that: no date, no sum in brackets.
+ */
 const AMOUNT =
   /^([\d.,\u202f\u2212+-]*\d(?:[ \u00a0]±[ \u00a0][\d.,]+)?)\u00a0((?:\/\(|[^\d,;(±\u00a0])+\)?)$/;
 
-/** The unit that all the numbers of a column share, if they do; a cell without a digit is no number. */
+/** The unit that all numbers of a column share, if any; a cell without a digit does not count. */
 function sharedUnit(cells: readonly string[]): string | undefined {
   const numbers = cells.filter((cell) => /\d/.test(cell));
   const units = new Set(numbers.map((cell) => AMOUNT.exec(cell)?.[2]));
@@ -25,8 +27,8 @@ function sharedUnit(cells: readonly string[]): string | undefined {
 }
 
 /**
- * A table of texts; its cells wrap where the page is narrow, and what still does not fit scrolls. The last cell of
- * a row that is shorter than the head stands under all that is left of it.
+ * A table of texts. Cells wrap on a narrow page, and what still does not fit scrolls. In a row with
+ * fewer cells than the head, the last cell spans the remaining columns.
  */
 export function Table({
   caption,
@@ -38,7 +40,7 @@ export function Table({
   readonly rows: readonly (readonly string[])[];
 }) {
   if (rows.length === 0) return null;
-  // Said once, in the head, a unit leaves room for the numbers.
+  // A unit stated once, in the head, leaves more room for the numbers.
   const units = columns.map((column, i) => column && sharedUnit(rows.map((row) => row[i] ?? '')));
   const text = (cell: string, i: number) =>
     breakable(units[i] ? (AMOUNT.exec(cell)?.[1] ?? cell) : cell);

@@ -3,7 +3,7 @@ import type { Judgement } from '../worksheet.ts';
 
 export const WORDS = { good: 'Good', look: 'Look again', stop: 'Stop' } as const;
 
-/** Told apart by shape and word as well as by colour. */
+/** Distinguished by shape and word as well as by colour. */
 const SHAPES = {
   good: (
     <>
@@ -25,7 +25,7 @@ const SHAPES = {
   ),
 } as const;
 
-/** What to do about the result, and a way to do it. */
+/** What to do about the result, and a link to where. */
 export function Verdict({
   verdict,
   say,

@@ -2,11 +2,16 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { pageAt } from '../../bench/page-at.ts';
 
-/** The page of each worksheet, as the build wrote it down: asked for once one is to be shown the way to. */
+/**
+ * The page of each worksheet, from the table that the build writes; fetched when a link first needs
+ * it.
+ */
 let pages: Promise<Readonly<Record<string, string>>> | undefined;
 const fetched = async () => (await fetch(pageAt('worksheet-pages.json'))).json();
 
-/** Where a worksheet stands: further up or down this page, or on its own; undefined until that is known. */
+/**
+ * Where a worksheet is: further up or down this page, or on its own page; undefined until known.
+ */
 export function useWay(id: string | undefined): string | undefined {
   const [way, setWay] = useState<string>();
   useEffect(() => {
@@ -17,7 +22,7 @@ export function useWay(id: string | undefined): string | undefined {
       pages ??= fetched();
       pages.then(
         (all) => setWay(all[id] && pageAt(all[id] + at)),
-        // Without it the words stand alone.
+        // Without the table the words stand without a link.
         () => {
           pages = undefined;
         },
@@ -27,7 +32,7 @@ export function useWay(id: string | undefined): string | undefined {
   return way;
 }
 
-/** Words that lead to a worksheet. */
+/** Text that links to a worksheet. */
 export function Way({
   to,
   children,

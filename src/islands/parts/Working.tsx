@@ -1,4 +1,4 @@
-/** The formulas and, under each, the same with the reader's numbers in it. */
+/** The formulas, each followed by the same with the reader's numbers in it. */
 export function Working({
   formulas,
   put,

@@ -1,6 +1,7 @@
 /**
- * The ids of what stands about an input, of all that is there: `help`, `problem`. That it holds the example is said by
- * a word that every page has once (`layouts/Site.astro`): one at each field with an id of its own would weigh.
+ * The ids of the texts that describe an input, for those present: `help`, `problem`. The note that
+ * it holds the example exists once per page (`layouts/Site.astro`); one per field, with its own id,
+ * would cost bytes.
  */
 export const describedBy = (
   id: string,

@@ -5,7 +5,10 @@ import type { AnyWorksheet } from '../worksheet.ts';
 import { worded } from './Results.tsx';
 import { WORDS } from './Verdict.tsx';
 
-/** What a screen reader hears after a change: the verdict as it is read, and the answer if that leaves it out. */
+/**
+ * What a screen reader hears after a change: the verdict, and the answer if the verdict does not
+ * contain it.
+ */
 export function heard(
   sheet: AnyWorksheet,
   answered: Answered | Unanswered,

@@ -1,6 +1,6 @@
 import type { Linear } from './scale.ts';
 
-/** The axis under a picture of one scale: its line, and round numbers on it. */
+/** The axis of a picture with one scale: its line, and round numbers on it. */
 export function Axis({
   x,
   y,
@@ -8,11 +8,11 @@ export function Axis({
   named = x.tickFormat(count),
 }: {
   readonly x: Linear;
-  /** How far down the picture it lies. */
+  /** Vertical position in the picture. */
   readonly y: number;
-  /** About how many numbers. */
+  /** Approximate number of ticks. */
   readonly count?: number;
-  /** What stands under a tick, when it is not the number alone. */
+  /** The label of a tick, if it is not just the number. */
   readonly named?: (tick: number) => string;
 }) {
   const [from, to] = x.range();

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { LETTER, type Linear, scaleLinear, WIDTH } from './scale.ts';
 
 const HEIGHT = 278;
-/** At the left four digits fit; longer numbers make it wider. */
+/** The left margin holds four digits; longer numbers widen it. */
 const MARGIN = { top: 32, right: 18, bottom: 48, left: 50 } as const;
 /** The widest digit, on a phone. */
 const DIGIT = 9.8;
@@ -15,7 +15,7 @@ export interface Axes {
 export type Point = readonly [x: number, y: number];
 
 interface Props {
-  /** What the picture shows, with its main numbers: the text a screen reader gives. */
+  /** What the picture shows, with its main numbers: the text for a screen reader. */
   readonly words: string;
   readonly caption: string;
   /** The ends of each axis, in the unit shown. */
@@ -23,13 +23,15 @@ interface Props {
   readonly y: readonly [number, number];
   readonly xLabel: string;
   readonly yLabel: string;
-  /** How many there are, where things are counted along an axis: no number stands between two, or beyond. */
+  /**
+   * The number of items, if the axis counts things: no tick falls between two or beyond the last.
+   */
   readonly xCounted?: number;
   readonly yCounted?: number;
   readonly children: (axes: Axes) => ComponentChildren;
 }
 
-/** A plot with two axes; what is drawn in it is given as parts: curves, bands, points, lines. */
+/** A plot with two axes. Its contents are passed as children: curves, bands, points, lines. */
 export function Plot(props: Props) {
   const { words, caption, x, y, xLabel, yLabel, xCounted, yCounted, children } = props;
   const up = scaleLinear(y, [HEIGHT - MARGIN.bottom, MARGIN.top]).nice(4);
@@ -64,7 +66,7 @@ export function Plot(props: Props) {
         <text class="axis-name" x={(left + right) / 2} y={HEIGHT - 6} text-anchor="middle">
           {xLabel}
         </text>
-        {/* Above the plot, where it has room: on end beside the axis it crowds the numbers. */}
+        {/* Above the plot; rotated beside the axis it would crowd the numbers. */}
         <text class="axis-name" x="2" y="15">
           {yLabel}
         </text>
@@ -74,24 +76,27 @@ export function Plot(props: Props) {
   );
 }
 
-/** The numbers on an axis, and where they stand. */
+/** The numbers on an axis and their positions. */
 const numbersOf = (scale: Linear, count: number, counted?: number) =>
   scale
     .ticks(count)
     .filter((tick) => counted === undefined || (Number.isInteger(tick) && tick <= counted))
     .map((tick) => [scale(tick), scale.tickFormat(counted ? 1 : count)(tick)] as const);
 
-/** Whether numbers in a row stand apart. */
+/** Whether neighbouring numbers do not overlap. */
 const haveRoom = (numbers: ReturnType<typeof numbersOf>) =>
   numbers.every(
     ([at, number], i) => i === 0 || at - numbers[i - 1]![0] > number.length * DIGIT + 4,
   );
 
-/** The corners of a line or of an outline, joined; a tenth of a unit is finer than its stroke. */
+/** The points of a line or outline as an SVG list; a tenth of a unit is finer than the stroke. */
 const joined = (axes: Axes, points: readonly Point[]): string =>
   points.map(([x, y]) => `${axes.x(x).toFixed(1)} ${axes.y(y).toFixed(1)}`).join('L');
 
-/** A curve through points dense enough that straight pieces look smooth. `dashed` sets a second one apart. */
+/**
+ * A curve through points dense enough for straight pieces to look smooth. `dashed` marks a second
+ * curve.
+ */
 export function Curve({
   axes,
   points,
@@ -105,7 +110,7 @@ export function Curve({
   return <path class={dashed ? 'curve dashed' : 'curve'} d={line} />;
 }
 
-/** The space between two curves: [x, low, high]. */
+/** The area between two curves: [x, low, high]. */
 export function Band({
   axes,
   edges,
@@ -120,7 +125,9 @@ export function Band({
   return <path class="band" d={outline.length > 0 ? `M${joined(axes, outline)}Z` : ''} />;
 }
 
-/** A point with its name beside it, on the side of a rising or a falling curve where there is room. */
+/**
+ * A point with its name beside it, on the side of a rising or falling curve where there is room.
+ */
 export function Dot({
   axes,
   at: [x, y],
@@ -131,12 +138,12 @@ export function Dot({
   readonly axes: Axes;
   readonly at: Point;
   readonly label: string;
-  /** How the curve runs through the point; left out, the name stands above it. */
+  /** How the curve runs through the point; if absent, the name stands above it. */
   readonly on?: 'rising' | 'falling';
   readonly role?: 'plain' | 'target' | 'measured';
 }) {
   const low = axes.y(y) + 20 > axes.y.range()[0];
-  // At the foot of a falling curve there is room above it alone, to the right.
+  // At the foot of a falling curve the only room is above it, to the right.
   const left =
     axes.x(x) > (low && on === 'falling' ? WIDTH - 10 - label.length * LETTER : WIDTH * 0.62);
   const below = !low && on === (left ? 'falling' : 'rising');
@@ -155,7 +162,9 @@ export function Dot({
   );
 }
 
-/** A level across the plot: a limit, a target. Its name stands where it ends, or where it begins. */
+/**
+ * A level across the plot: a limit, a target. Its name stands where it ends, or where it begins.
+ */
 export function Level({
   axes,
   y,

@@ -1,20 +1,20 @@
 import { nice, tickStep, ticks } from 'd3-array';
 
-/** A picture is this wide. */
+/** Width of a picture. */
 export const WIDTH = 420;
-/** About the width of a letter in a picture, on a phone, where text is drawn larger. */
+/** Approximate width of a letter in a picture on a phone, where text is drawn larger. */
 export const LETTER = 8.6;
 
-/** Takes numbers of one span to another along a straight line. */
+/** A linear map from one range of numbers to another. */
 export interface Linear {
   (value: number): number;
-  /** The span it ends in: where pictures are drawn. */
+  /** The range it maps to: positions in the picture. */
   range(): readonly [number, number];
-  /** Round numbers within the span it begins with, about `count` of them. */
+  /** Round numbers within the domain, about `count` of them. */
   ticks(count?: number): readonly number[];
-  /** Puts those into text, with the decimals they need and no more. */
+  /** Formats ticks with the decimals they need and no more. */
   tickFormat(count?: number): (tick: number) => string;
-  /** The same with the ends of its span moved out to round numbers. */
+  /** The same with the domain extended to round numbers. */
   nice(count?: number): Linear;
 }
 
@@ -23,9 +23,9 @@ type Span = readonly [number, number];
 const COUNT = 10;
 
 /**
- * A linear scale from `domain` to `range`, on the round numbers of d3-array. The whole of d3-scale is
- * held beside it in the tests; it is not shipped, since it brings colours, dates and a formatter along.
- * Numbers stand without a thousands mark, which could be taken for a decimal comma.
+ * A linear scale from `domain` to `range`, using the ticks of d3-array. The tests compare it with
+ * d3-scale, which is not shipped because it brings colours, dates and a formatter along. Numbers
+ * have no thousands separator, which could be taken for a decimal comma.
  */
 export function scaleLinear(domain: Span, range: Span): Linear {
   const [from, to] = domain;
@@ -52,6 +52,6 @@ export function scaleLinear(domain: Span, range: Span): Linear {
   );
 }
 
-/** The decimals that tell one tick from the next, as many as text can have. */
+/** The decimals needed to tell one tick from the next, at most as many as `toFixed` allows. */
 const decimalsOf = (step: number): number =>
   step > 0 ? Math.min(100, Math.max(0, -Math.floor(Math.log10(step) + 1e-9))) : 0;

@@ -5,7 +5,7 @@ import { judgeLift } from './single.ts';
 export type MultiplierName = keyof Multipliers;
 
 export interface Change {
-  /** What is changed, as a short code. */
+  /** The change, as a short code. */
   readonly change:
     | 'hold-closer'
     | 'start-nearer-waist'
@@ -16,20 +16,22 @@ export interface Change {
     | 'halve-mass';
   readonly lift: Lift;
   readonly mass: number;
-  /** The limit and index after the change, kg and without unit. */
+  /** The limit, kg, and the index after the change. */
   readonly weightLimit: number;
   readonly liftingIndex: number;
 }
 
-/** How far one practicable change goes, m. Common practice, no source. @source common-practice */
+/** The size of one practicable change, m. Common practice, no source. @source common-practice */
 const NEARER_BY = 0.1;
 const RAISED_BY = 0.25;
-/** One practicable change of twist, rad (45°). Common practice, no source. @source common-practice */
+/**
+ * One practicable change of twist, rad (45°). Common practice, no source. @source common-practice
+ */
 const TURNED_BY = Math.PI / 4;
 
 /**
- * Which multiplier costs most? The smallest, since they multiply. Ties go to the first in the order of
- * the equation. No range: a comparison.
+ * Which multiplier costs most? The smallest, since they multiply. Ties go to the first in the order
+ * of the equation. No range: a comparison.
  * @source niosh-lifting-1994 p. 7 (the product)
  */
 export function costliestMultiplier(m: Multipliers): MultiplierName {
@@ -38,10 +40,11 @@ export function costliestMultiplier(m: Multipliers): MultiplierName {
 }
 
 /**
- * What one change helps most? Tries one practicable step of each kind alone and ranks them by the lifting
- * index they leave, best first: 10 cm closer, 25 cm nearer waist height (75 cm), travel halved, feet
- * turned 45° nearer, half the rate, the next better grip, half the mass. The sizes of the steps are
- * common practice, no source; a step that changes nothing is left out. Range as `judgeLift`.
+ * What one change helps most? Tries one practicable step of each kind alone and ranks them by the
+ * lifting index they leave, best first: 10 cm closer, 25 cm nearer waist height (75 cm), travel
+ * halved, feet turned 45° nearer, half the rate, the next better grip, half the mass. The sizes of
+ * the steps are common practice, no source; a step that changes nothing is left out. Range as
+ * `judgeLift`.
  * @param lift as for `judgeLift`
  * @param mass kg
  * @throws {DomainError} as `judgeLift`
@@ -50,7 +53,7 @@ export function costliestMultiplier(m: Multipliers): MultiplierName {
 export function rankChanges(lift: Lift, mass: number, form: Form = 'metric'): readonly Change[] {
   const now = judgeLift(lift, mass, form);
   const tried: readonly [Change['change'], Partial<Lift>, number?][] = [
-    // From 25 cm on nearer gains nothing.
+    // Closer than 25 cm gains nothing.
     ['hold-closer', { horizontal: Math.max(lift.horizontal - NEARER_BY, 0.25) }],
     ['start-nearer-waist', { vertical: toward(lift.vertical, 0.75, RAISED_BY) }],
     ['shorter-travel', { travel: lift.travel / 2 }],
@@ -70,8 +73,9 @@ export function rankChanges(lift: Lift, mass: number, form: Form = 'metric'): re
 }
 
 /**
- * What one change helps a lift most that is judged at several ends? Each kind of change of `rankChanges`, made
- * at every end that it helps, by the end that then allows least; best first. Range as `judgeLift`.
+ * Which single change helps most for a lift judged at several ends? Each kind of change of
+ * `rankChanges`, made at every end that it helps, judged by the end that then allows least; best
+ * first. Range as `judgeLift`.
  * @param ends the lift as it is at each, at least one
  * @param mass kg
  * @throws {DomainError} as `judgeLift`
@@ -98,9 +102,9 @@ export function rankChangesAtEnds(
 }
 
 /**
- * What one change helps a job of several lifts most? Each kind of change of `rankChanges`, made to every
- * lift that it helps, by the composite index it leaves, best first; one that leaves it no lower is left out.
- * Range as `judgeComposite`.
+ * Which single change helps most for a job of several lifts? Each kind of change of `rankChanges`,
+ * made to every lift that it helps, ranked by the composite index it leaves, best first; one that
+ * does not lower it is left out. Range as `judgeComposite`.
  * @param tasks at least one; masses kg
  * @returns the index has no unit
  * @throws {DomainError} as `judgeComposite`

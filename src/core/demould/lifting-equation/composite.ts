@@ -9,7 +9,7 @@ export interface Task {
   readonly mass: number;
 }
 
-/** What of one task the composite index is made from. */
+/** What the composite index needs from one task. */
 export interface TaskIndices {
   /** STLI. */
   readonly liftingIndex: number;
@@ -27,7 +27,7 @@ export interface CompositeIndex {
   readonly compositeIndex: number;
   /** Each task by falling single-task index, with what it adds; the first adds its own index. */
   readonly order: readonly {
-    /** Its place in the list given, from 0. */
+    /** Its index in the given list, from 0. */
     readonly given: number;
     /** Its rate added to those before it, lifts a minute. */
     readonly summedRate: number;
@@ -37,9 +37,9 @@ export interface CompositeIndex {
 }
 
 /**
- * How hard are several tasks together, from the indices of each? Numbered by falling single-task index,
- * CLI = STLI₁ + Σ FILIⱼ · (1/FM(F₁+…+Fⱼ) − 1/FM(F₁+…+Fⱼ₋₁)), each FM read for task j's own duration and
- * height of hands. Range: that of the method, in `scope.ts`.
+ * How hard are several tasks together, given the indices of each? Numbered by falling single-task
+ * index, CLI = STLI₁ + Σ FILIⱼ · (1/FM(F₁+…+Fⱼ) − 1/FM(F₁+…+Fⱼ₋₁)), each FM for task j's own
+ * duration and height of hands. Range: that of the method, in `scope.ts`.
  * @param tasks at least one
  * @throws {DomainError} for no task and what `frequencyMultiplier` refuses
  * @source niosh-lifting-1994 (the composite method; its pages from memory)
@@ -60,8 +60,8 @@ export function combineTasks(tasks: readonly TaskIndices[], form: Form): Composi
 }
 
 /**
- * How hard is a job of several lifts? Each is judged alone, then together by `combineTasks`. Range: that
- * of the method, in `scope.ts`.
+ * How hard is a job of several lifts? Each is judged alone, then together by `combineTasks`. Range:
+ * that of the method, in `scope.ts`.
  * @param tasks at least one; masses kg
  * @returns indices without unit, and the verdict on each task in the order given
  * @throws {DomainError} for no task and for what `judgeLift` refuses

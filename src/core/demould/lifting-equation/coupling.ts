@@ -10,8 +10,8 @@ const COUPLING_TABLE: Readonly<Record<Coupling, readonly [number, number]>> = {
 };
 
 /**
- * CM: how good the grip is. A bare slab with sharp edges and no handles is `poor`. Range: any height from
- * the floor up.
+ * CM: how good the grip is. A bare slab with sharp edges and no handles is `poor`. Range: any
+ * height from the floor up.
  * @param lift coupling; vertical V of the hands, m
  * @throws {DomainError} for a V below the floor
  * @source niosh-lifting-1994 Table 7

@@ -9,16 +9,20 @@ export interface Spell {
   readonly recovery: number;
 }
 
-/** Recovery after a short spell as a share of its work time, 2021 revision. @source niosh-lifting-1994 p. 13 */
+/**
+ * Recovery after a short spell as a share of its work time, 2021 revision.
+ * @source niosh-lifting-1994 p. 13
+ */
 const SHORT_RECOVERY_2021 = 1;
 /** Recovery after a moderate spell as a share of its work time. @source niosh-lifting-1994 p. 14 */
 const MODERATE_RECOVERY = 0.3;
 
 /**
- * Short, moderate or long? Work not followed by enough recovery joins the next spell. A spell of at most
- * 1 h needs recovery of `shortRecovery` × its work to stand alone as short; one of at most 2 h needs
- * 0.3 × its work to stand alone as moderate; the rest is long (up to 8 h). The longest class met counts.
- * The last spell of the day is taken to be followed by enough rest. Range: up to 8 h of work.
+ * Short, moderate or long? Work not followed by enough recovery joins the next spell. A spell of at
+ * most 1 h needs recovery of `shortRecovery` × its work to stand alone as short; one of at most 2 h
+ * needs 0.3 × its work to stand alone as moderate; the rest is long (up to 8 h). The longest class
+ * met counts. The last spell of the day is taken to be followed by enough rest. Range: up to 8 h of
+ * work.
  * @param spells in order, s
  * @param shortRecovery share of the work time, 1.0 by the 2021 revision
  * @returns the class, and `work`: the longest joined work time in that class, s
@@ -45,8 +49,8 @@ export function durationClass(
 }
 
 /**
- * How much light work or rest must follow a spell for it to keep its class, s: shortRecovery × work up to
- * 1 h, 0.3 × work up to 2 h. Range: spells of up to 2 h; longer ones have no such rule.
+ * How much light work or rest must follow a spell for it to keep its class, s: shortRecovery × work
+ * up to 1 h, 0.3 × work up to 2 h. Range: spells of up to 2 h; longer ones have no such rule.
  * @param work s, above 0, at most 2 h
  * @throws {DomainError} outside that range
  * @source niosh-lifting-1994 pp. 13–14

@@ -1,12 +1,15 @@
 import { POUND } from '../../quantity/constants.ts';
 
 /**
- * The revised lifting equation is published twice, in rounded metric and rounded US units; the two do not
- * convert exactly into one another (23 kg against 51 lb, 25 cm against 10 in).
+ * The revised lifting equation is published twice, in rounded metric and rounded US units; the two
+ * do not convert exactly into one another (23 kg against 51 lb, 25 cm against 10 in).
  */
 export type Form = 'metric' | 'us';
 
-/** `none` keeps every digit; `manual` rounds each multiplier to two decimals as the printed tables have it. */
+/**
+ * `none` keeps every digit; `manual` rounds each multiplier to two decimals as the printed tables
+ * have it.
+ */
 export type Rounding = 'none' | 'manual';
 
 export type Coupling = 'good' | 'fair' | 'poor';

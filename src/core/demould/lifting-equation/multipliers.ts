@@ -20,7 +20,10 @@ interface Constants {
   readonly travelShare: number;
   readonly leastTravel: number;
   readonly mostTravel: number;
-  /** Entries of the printed tables that are not their own formula rounded: [argument, printed]. */
+  /**
+   * Entries of the printed tables that differ from their own formula as rounded: [argument,
+   * printed].
+   */
   readonly printedHorizontal: readonly (readonly [number, number])[];
   readonly printedDistance: readonly (readonly [number, number])[];
 }
@@ -56,14 +59,17 @@ const US: Constants = {
   printedDistance: [],
 };
 
-/** The reach, m, at which the method begins; what is shorter counts as this. pp. 7–8. @source niosh-lifting-1994 */
+/**
+ * The shortest reach of the method, m; a shorter one counts as this. pp. 7–8.
+ * @source niosh-lifting-1994
+ */
 export const NEAREST_REACH = METRIC.near * METRIC.unit;
 
 const constants = (form: Form) => (form === 'us' ? US : METRIC);
 
 /**
- * HM: 25/H (cm) or 10/H (in); 1 at 25 cm (10 in) and nearer, 0 beyond 63 cm (25 in). There the method's
- * range ends.
+ * HM: 25/H (cm) or 10/H (in); 1 at 25 cm (10 in) and nearer, 0 beyond 63 cm (25 in). There the
+ * method's range ends.
  * @param horizontal H, m, above 0
  * @throws {DomainError} for H not above 0
  * @source niosh-lifting-1994 pp. 7–8, Table 1
@@ -81,8 +87,8 @@ export function horizontalMultiplier(
 }
 
 /**
- * VM: 1 − 0.003 |V − 75| (cm) or 1 − 0.0075 |V − 30| (in); 0 above 175 cm (70 in). There the method's
- * range ends.
+ * VM: 1 − 0.003 |V − 75| (cm) or 1 − 0.0075 |V − 30| (in); 0 above 175 cm (70 in). There the
+ * method's range ends.
  * @param vertical V, m, from the floor up
  * @throws {DomainError} for a V below the floor
  * @source niosh-lifting-1994 pp. 7, 9, Table 2
@@ -100,8 +106,8 @@ export function verticalMultiplier(
 }
 
 /**
- * DM: 0.82 + 4.5/D (cm) or 0.82 + 1.8/D (in); 1 at 25 cm (10 in) and less, 0 beyond 175 cm (70 in). There
- * the method's range ends.
+ * DM: 0.82 + 4.5/D (cm) or 0.82 + 1.8/D (in); 1 at 25 cm (10 in) and less, 0 beyond 175 cm (70 in).
+ * There the method's range ends.
  * @param travel D, m, 0 or more
  * @throws {DomainError} for a negative D
  * @source niosh-lifting-1994 pp. 7, 10–11, Table 3
@@ -149,9 +155,9 @@ export function multipliers(lift: Lift, form: Form, rounding: Rounding = 'none')
 }
 
 /**
- * H when it cannot be measured, m, from the depth W of the load (front to back):
- * 20 cm + W/2 with the hands at 25 cm or higher, 25 cm + W/2 lower (8 in and 10 in from 10 in). No range
- * is published.
+ * H when it cannot be measured, m, from the depth W of the load (front to back): 20 cm + W/2 with
+ * the hands at 25 cm or higher, 25 cm + W/2 lower (8 in and 10 in from 10 in). No range is
+ * published.
  * @param load depth W m; vertical V m
  * @throws {DomainError} for a depth not above 0 or a V below the floor
  * @source niosh-lifting-1994 p. 8
@@ -168,7 +174,7 @@ export function estimateHorizontal(
   return reach * unit + load.depth / 2;
 }
 
-/** More than a limit, by more than the dust of a unit conversion. */
+/** Whether a value exceeds a limit by more than the rounding error of a unit conversion. */
 function over(value: number, limit: number): boolean {
   return value > justOver(limit);
 }

@@ -1,6 +1,6 @@
 /**
- * To two decimals, halves up, undisturbed by binary fractions: 0.985 becomes 0.99 as in the tables. No
- * range: rounding.
+ * Rounds to two decimals, halves up, allowing for binary rounding error: 0.985 becomes 0.99 as in
+ * the tables. No range: rounding.
  * @source niosh-lifting-1994 p. 29
  */
 export function toTwoDecimals(x: number): number {

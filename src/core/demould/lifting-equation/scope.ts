@@ -1,4 +1,4 @@
-/** What the reader says about the job. Absent means not said. */
+/** What the reader says about the job. Absent means not stated. */
 export interface JobFacts {
   readonly bothHands?: boolean;
   readonly seatedOrKneeling?: boolean;
@@ -28,9 +28,10 @@ const SCOPE = {
 } as const;
 
 /**
- * Is this job within the range of the lifting equation? The reasons it is not, as short codes; empty when
- * nothing that was said stands against it. It is also silent on carrying, pushing and lifting by two people.
- * `unstable-load` and `cramped-space` are from memory; the others were read on p. 6.
+ * Is this job within the range of the lifting equation? The reasons it is not, as short codes;
+ * empty if nothing stated rules it out. The method also does not cover carrying, pushing and
+ * lifting by two people. `unstable-load` and `cramped-space` are from memory; the others were read
+ * on p. 6.
  * @source niosh-lifting-1994 p. 6
  */
 export function outsideScope(job: JobFacts): readonly string[] {
@@ -49,7 +50,7 @@ export function outsideScope(job: JobFacts): readonly string[] {
   return reasons.filter(([applies]) => applies).map(([, code]) => code);
 }
 
-// What was not said stands against nothing.
+// What was not stated rules nothing out.
 const above = (said: number | undefined, most: number) => (said ?? -Infinity) > most;
 const below = (said: number | undefined, least: number) => (said ?? Infinity) < least;
 const outside = (
@@ -58,9 +59,10 @@ const outside = (
 ) => below(said, min) || above(said, max);
 
 /**
- * What two people can lift together as a share of the sum of what each could lift alone: practice counts
- * well short of the sum, here two thirds. Common practice, no source; the lifting equation does not cover
- * lifts by two. @source common-practice
+ * What two people can lift together as a share of the sum of what each could lift alone: practice
+ * counts well short of the sum, here two thirds. Common practice, no source; the lifting equation
+ * does not cover lifts by two.
+ * @source common-practice
  */
 export const TWO_PEOPLE_SHARE = 2 / 3;
 

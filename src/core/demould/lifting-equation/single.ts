@@ -21,19 +21,24 @@ export interface LiftVerdict {
   readonly liftingIndexWithoutRate: number;
 }
 
-/** A lifting index above this is a lift to redesign; 1 or less is the aim. Manual p. 20. @source niosh-lifting-1994 */
+/**
+ * A lifting index above this is a lift to redesign; 1 or less is the aim. Manual p. 20.
+ * @source niosh-lifting-1994
+ */
 export const INDEX_AIM = 1;
 /** Above this many workers are at high risk. Manual p. 20. @source niosh-lifting-1994 */
 export const INDEX_HIGH = 3;
 
 /**
- * How heavy may one lift be, and how does this one compare? RWL = LC·HM·VM·DM·AM·FM·CM; LI = mass/RWL.
- * Judges one end of the lift: where the load must be set down with care, the destination is a second
- * call, and the lower limit rules. Range: see `scope.ts` for what the method does not cover.
+ * How heavy may one lift be, and how does this one compare? RWL = LC·HM·VM·DM·AM·FM·CM; LI =
+ * mass/RWL. Judges one end of the lift: where the load must be set down with care, the destination
+ * is a second call, and the lower limit rules. Range: see `scope.ts` for what the method does not
+ * cover.
  * @param lift lengths m, asymmetry rad, lifts a minute
  * @param mass of the load, kg, above 0
  * @param form metric or US constants
- * @param rounding `manual` rounds the multipliers (not the limits) as the manual's worked examples do
+ * @param rounding `manual` rounds the multipliers (not the limits) as the manual's worked examples
+ *   do
  * @returns limits kg, indices without unit
  * @throws {DomainError} for a mass not above 0 and for what the multipliers refuse
  * @source niosh-lifting-1994 pp. 7–20

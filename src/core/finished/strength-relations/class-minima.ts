@@ -5,8 +5,8 @@ const us = (steps: readonly Step[]): Step[] =>
   steps.map(([from, minimum]) => [from * POUND_PER_CUBIC_FOOT, minimum * PSI]);
 
 /**
- * Least strength by class of cast density. Printed in whole lb/ft³ (24–29, 30–35 …): between 29
- * and 30 the lower class is taken to run on.
+ * Minimum strength by class of cast density. Printed in whole lb/ft³ (24–29, 30–35 …): between 29
+ * and 30 the lower class is assumed to continue.
  */
 export const caltransClasses: StrengthRelation = {
   key: 'caltrans-classes',
@@ -28,9 +28,9 @@ export const caltransClasses: StrengthRelation = {
 };
 
 /**
- * Low-density controlled low-strength material. The classes meet (18–24, 24–30 …); a density on
- * the line is put in the upper one. The table is remembered as of in-service density, taken here
- * as cast: in-service is somewhat less, so the class found is the same or one too high.
+ * Low-density controlled low-strength material. The classes meet (18–24, 24–30 …); a density on the
+ * boundary goes to the upper one. The table is remembered as in-service density, used here as cast
+ * density: in-service is somewhat less, so the class found is the same or one too high.
  */
 export const aci229Classes: StrengthRelation = {
   key: 'aci-229r-classes',
@@ -52,7 +52,7 @@ export const aci229Classes: StrengthRelation = {
   where: 'Table 8.1, Classes I–VII',
 };
 
-/** What a foaming agent must reach in the standard test batch at 40 ± 3 lb/ft³. */
+/** The strength a foaming agent must reach in the standard test batch at 40 ± 3 lb/ft³. */
 export const c869TestBatch: StrengthRelation = {
   key: 'c869-test-batch',
   against: 'wet',
@@ -63,7 +63,7 @@ export const c869TestBatch: StrengthRelation = {
   where: 'Table 1',
 };
 
-/** Least mean strength of factory blocks by grade; between grades the lower one runs on. */
+/** Minimum mean strength of factory blocks by grade; between grades the lower one continues. */
 export const is2185Blocks: StrengthRelation = {
   key: 'is-2185-4-blocks',
   against: 'oven-dry',

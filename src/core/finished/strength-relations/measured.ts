@@ -1,8 +1,8 @@
 /**
- * Twenty-four measured points: density (kg/m³), compressive strength (Pa) and conductivity (W/(m·K)) of foamed
- * alkali-activated slag. Not portland cement, and the file gives neither age nor moisture: they
- * show how far strength scatters at one density (0.57–3.82 MPa near 780 kg/m³) and are no part of
- * the band.
+ * Twenty-four measured points: density (kg/m³), compressive strength (Pa) and conductivity
+ * (W/(m·K)) of foamed alkali-activated slag. Not portland cement, and the file gives neither age
+ * nor moisture: they show how far strength scatters at one density (0.57–3.82 MPa near 780 kg/m³)
+ * and are no part of the band.
  * @source wong-2026
  */
 export const WONG_2026: readonly {

@@ -27,7 +27,10 @@ const NEAT_CEMENT = [
   [35, 350, 450],
 ] as const;
 
-/** Typical strength of neat-cement cellular concrete, by bands of 5 lb/ft³; the upper holds on the line. */
+/**
+ * Typical strength of neat-cement cellular concrete, in bands of 5 lb/ft³; on a boundary the upper
+ * one holds.
+ */
 export const aci523NeatCement: StrengthRelation = {
   key: 'aci-523-1r-neat-cement',
   against: 'oven-dry',

@@ -22,10 +22,16 @@ export interface StrengthRelation {
 /** One megapascal in Pa. @source definition */
 export const MPA = 1e6;
 
-/** The most that any relation states, of whatever density, Pa: sanded mixes of one study. @source kado-2018 abstract */
+/**
+ * The highest strength of any relation, at any density, Pa: sanded mixes of one study.
+ * @source kado-2018 abstract
+ */
 export const MOST_OF_ALL = 39 * MPA;
 
-/** A class of a specification: from this density, kg/m³, on, at least this strength, Pa, until the next class. */
+/**
+ * A class of a specification: from this density, kg/m³, on, at least this strength, Pa, until the
+ * next class.
+ */
 export type Step = readonly [from: number, minimum: number];
 
 /**

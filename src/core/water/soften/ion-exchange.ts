@@ -2,17 +2,21 @@ import { demand } from '../../domain-error.ts';
 import { GRAIN, POUND } from '../../quantity/constants.ts';
 import * as MOLAR_MASS from '../molar-masses.ts';
 
-/** Salt to regenerate a softener, kg per eq of hardness: 0.3 lb a kilograin. @source ten-states-standards 4.4.2 */
+/**
+ * Salt to regenerate a softener, kg per eq of hardness: 0.3 lb a kilograin.
+ * @source ten-states-standards 4.4.2
+ */
 export const SALT_PER_EQUIVALENT =
   (0.3 * POUND) / ((1000 * GRAIN) / (MOLAR_MASS.calciumCarbonate / 2));
 
 /**
- * How long a softener lasts and what it costs in salt and sodium.
+ * How long a softener lasts, and its cost in salt and sodium.
  *
  * `capacity` of the bed in eq (2 for each mol of hardness), `hardness` in mol/m³ (`leaves`, default
- * 0, is what still comes through), `saltPerEquivalent` in kg/eq. Results: `volume` m³ to exhaustion;
- * `salt` kg to regenerate, and `leastSalt`, the stoichiometric 58.44 g/eq no softener reaches;
- * `sodiumAdded` kg/m³, two Na⁺ for each Ca²⁺ or Mg²⁺. The alkalinity does not change.
+ * 0, is what still comes through), `saltPerEquivalent` in kg/eq. Results: `volume` m³ to
+ * exhaustion; `salt` kg to regenerate, and `leastSalt`, the stoichiometric 58.44 g/eq that no
+ * softener reaches; `sodiumAdded` kg/m³, two Na⁺ for each Ca²⁺ or Mg²⁺. The alkalinity does not
+ * change.
  *
  * @throws {DomainError} for a capacity or hardness that is not positive, or more coming through.
  * @source definition; ten-states-standards for the salt
@@ -43,11 +47,11 @@ export function ionExchange(softener: {
 }
 
 /**
- * Calcium a sodium resin can hold against the sodium in the water itself, eq per m³ of resin.
+ * Calcium a sodium resin can hold in competition with the sodium in the water, eq per m³ of resin.
  *
  * q = `total` · C_Ca/(C_Ca + C_Na/α) with the separation factor α of calcium over sodium;
- * concentrations `calcium` and `sodium` in eq/m³. `treated` is m³ of water per m³ of resin. No range is
- * published.
+ * concentrations `calcium` and `sodium` in eq/m³. `treated` is m³ of water per m³ of resin. No
+ * range is published.
  *
  * @throws {DomainError} for a capacity, calcium or factor that is not positive.
  * @source davis-2010 Example 8-1
@@ -69,10 +73,10 @@ export function resinCapacity(resin: {
 }
 
 /**
- * Hardness a softener took out, from the salt its regeneration used up, mol/m³.
+ * Hardness removed by a softener, from the salt its regeneration used up, mol/m³.
  *
- * `volume` m³ softened, `salt` kg of NaCl that did the exchanging: salt/58.44 equivalents. No range:
- * arithmetic.
+ * `volume` m³ softened, `salt` kg of NaCl that did the exchanging: salt/58.44 equivalents. No
+ * range: arithmetic.
  *
  * @throws {DomainError} for a volume that is not positive or a negative mass.
  * @source zeolite-exercise
@@ -87,10 +91,11 @@ export function hardnessFromRegeneration(run: {
 }
 
 /**
- * Equivalents a bed held back, from what came through: ∫ (feed − effluent) dV by trapezoids.
+ * Equivalents retained by a bed, from what came through: ∫ (feed − effluent) dV by the trapezoidal
+ * rule.
  *
- * `volumes` in m³, from 0 on (the bed is clean at 0), none under the one before; `effluent` and `feed`
- * in eq/m³. No range: arithmetic.
+ * `volumes` in m³, from 0 on (the bed is clean at 0), none less than the one before; `effluent` and
+ * `feed` in eq/m³. No range: arithmetic.
  *
  * @throws {DomainError} when a volume is under the one before, or the lists differ in length.
  * @source davis-2010 Problem 8-2

@@ -2,14 +2,15 @@ import { demand } from '../../domain-error.ts';
 import * as MOLAR_MASS from '../molar-masses.ts';
 
 /**
- * Moles of lime and of soda ash one mole of each takes, by the reactions of the lime-soda process.
+ * Moles of lime and of soda ash that one mole of each requires, by the reactions of the lime-soda
+ * process.
  * @source lime-soda-exercises
  */
 export const LIME_SODA_DEMAND = {
   carbonDioxide: { lime: 1, soda: 0, molarMass: MOLAR_MASS.carbonDioxide },
   calciumBicarbonate: { lime: 1, soda: 0, molarMass: MOLAR_MASS.calciumBicarbonate },
   magnesiumBicarbonate: { lime: 2, soda: 0, molarMass: MOLAR_MASS.magnesiumBicarbonate },
-  /** Calcium carbonate as analysed: it was there as bicarbonate. */
+  /** Calcium carbonate as analysed: it was present as bicarbonate. */
   calciumCarbonate: { lime: 1, soda: 0, molarMass: MOLAR_MASS.calciumCarbonate },
   magnesiumCarbonate: { lime: 2, soda: 0, molarMass: MOLAR_MASS.magnesiumCarbonate },
   calciumChloride: { lime: 0, soda: 1, molarMass: MOLAR_MASS.calciumChloride },
@@ -52,8 +53,8 @@ export function limeSodaForSalts(water: {
 
 /**
  * The same for a water analysed as ions: calcium, magnesium and carbon dioxide in mol/m³,
- * bicarbonate in eq/m³. Lime: CO₂ + HCO₃/2 + Mg; soda: Ca + Mg − HCO₃/2, none when negative. Range as
- * `limeSodaForSalts`.
+ * bicarbonate in eq/m³. Lime: CO₂ + HCO₃/2 + Mg; soda: Ca + Mg − HCO₃/2, none when negative. Range
+ * as `limeSodaForSalts`.
  *
  * @throws {DomainError} for a negative concentration or a purity outside (0, 1].
  * @source lime-soda-exercises
@@ -77,25 +78,39 @@ export function limeSodaForIons(water: {
   };
 }
 
-/** Carbonate hardness that lime leaves in practice, mol/m³: 35 mg/L as CaCO₃. @source awwa-asce-wtpd ch. 11 */
+/**
+ * Carbonate hardness that lime leaves in practice, mol/m³: 35 mg/L as CaCO₃.
+ * @source awwa-asce-wtpd ch. 11
+ */
 const CARBONATE_LEFT = 0.035 / MOLAR_MASS.calciumCarbonate;
-/** Magnesium hydroxide that stays in practice, mol/m³: 10 mg/L as CaCO₃. @source awwa-asce-wtpd ch. 11 */
+/**
+ * Magnesium hydroxide that remains in practice, mol/m³: 10 mg/L as CaCO₃.
+ * @source awwa-asce-wtpd ch. 11
+ */
 const MAGNESIUM_LEFT = 0.01 / MOLAR_MASS.calciumCarbonate;
-/** Magnesium a softened water may keep without harm to heaters, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
+/**
+ * Magnesium that a softened water may keep without harm to heaters, mol/m³: 40 mg/L as CaCO₃.
+ * @source davis-2010 ch. 7
+ */
 const MAGNESIUM_ALLOWED = 0.04 / MOLAR_MASS.calciumCarbonate;
-/** Least hardness lime-soda leaves in practice, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
+/**
+ * Least hardness lime-soda leaves in practice, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7
+ */
 const LIME_SODA_LEAST = 0.04 / MOLAR_MASS.calciumCarbonate;
 
-/** Least and most lime added in excess, mol/m³: 20 and 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
+/**
+ * Least and most lime added in excess, mol/m³: 20 and 40 mg/L as CaCO₃. @source davis-2010 ch. 7
+ */
 const LEAST_EXCESS = 0.02 / MOLAR_MASS.calciumCarbonate;
 const MOST_EXCESS = 0.04 / MOLAR_MASS.calciumCarbonate;
 
 /**
  * A waterworks' doses to a target hardness, in mol/m³ of Ca(OH)₂ and Na₂CO₃.
  *
- * All in mol/m³ but bicarbonate (eq/m³). Magnesium above 40 mg/L as CaCO₃ is taken out with lime,
- * and as much again is added in excess, between 20 and 40 mg/L. Of the non-carbonate hardness
- * target − 40 mg/L may stay; soda takes the rest. Range: targets from 40 mg/L as CaCO₃ up.
+ * All in mol/m³ except bicarbonate (eq/m³). Magnesium above 40 mg/L as CaCO₃ is removed with lime,
+ * and the same amount again is added in excess, between 20 and 40 mg/L. Of the non-carbonate
+ * hardness target − 40 mg/L may stay; soda removes the rest. Range: targets from 40 mg/L as CaCO₃
+ * up.
  *
  * @throws {DomainError} for a negative amount, or a target below what the process leaves.
  * @source davis-2010 ch. 7 (as in a solved exercise)
@@ -145,8 +160,8 @@ export function limeSodaResidual(water: {
 }
 
 /**
- * Quicklime that a dose of lime is bought as, kg/m³: dose × M(CaO)/purity. `dose` mol/m³ of lime; `purity` the
- * share of it that is calcium oxide. No range: arithmetic.
+ * The mass of quicklime for a dose of lime, kg/m³: dose × M(CaO)/purity. `dose` mol/m³ of lime;
+ * `purity` the share of it that is calcium oxide. No range: arithmetic.
  *
  * @throws {DomainError} for a negative dose or a purity outside (0, 1].
  * @source awwa-asce-wtpd Example 11.1
@@ -157,7 +172,7 @@ export function quicklimeMass(lime: { readonly dose: number; readonly purity: nu
   return (lime.dose * MOLAR_MASS.calciumOxide) / limePurity;
 }
 
-/** The bicarbonate is refused as the calcium carbonate it stands for, half its eq/m³. */
+/** Bicarbonate is refused as the equivalent calcium carbonate, half its eq/m³. */
 function demandIons(ions: {
   readonly calcium: number;
   readonly magnesium: number;

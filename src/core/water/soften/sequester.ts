@@ -2,9 +2,9 @@ import { demand } from '../../domain-error.ts';
 import * as MOLAR_MASS from '../molar-masses.ts';
 
 /**
- * What binds calcium and magnesium mole for mole without taking them out, with the molar mass
+ * What binds calcium and magnesium mole for mole without removing them, with the molar mass
  * (kg/mol) as sold. `retards` is the share of the cement's mass from which a delay of the set is to
- * be expected; from memory, and the spread between cements is wide. For EDTA no figure is known.
+ * be expected; from memory, and cements vary widely. For EDTA no figure is known.
  * @source iupac-atomic-weights (from memory), retarders (from memory)
  */
 export const SEQUESTRANTS = {
@@ -17,23 +17,26 @@ export const SEQUESTRANTS = {
 } as const;
 export type Sequestrant = keyof typeof SEQUESTRANTS;
 
-/** Sugar that begins to retard, as a share of the cement: about 0.05 %. @source retarders (from memory) */
+/**
+ * Sugar that begins to retard, as a share of the cement: about 0.05 %.
+ * @source retarders (from memory)
+ */
 export const SUGAR_RETARDS = 0.0005;
 
 export interface Sequestered {
-  /** Of the sequestrant, kg per m³ of water. */
+  /** Dose of the sequestrant, kg per m³ of water. */
   readonly dose: number;
   /** The same as a share of the mass of cement the water is mixed with. */
   readonly shareOfCement: number;
-  /** Times the share from which it is known to retard; undefined where none is known. */
+  /** Multiple of the share from which it is known to retard; undefined if none is known. */
   readonly timesRetarding: number | undefined;
 }
 
 /**
- * How much of a sequestrant ties up a hardness, and what that is to the cement.
+ * How much of a sequestrant binds a hardness, and what that means for the cement.
  *
  * `hardness` in mol/m³, one mole each; `waterCement` is the water–cement ratio by mass, with the
- * water taken as 1000 kg/m³. Binding is never quite complete, and in the high pH of cement it is
+ * water taken as 1000 kg/m³. Binding is never quite complete, and at the high pH of cement it is
  * cement's own calcium that the sequestrant meets. No range is published.
  *
  * @throws {DomainError} for a negative hardness or a water–cement ratio that is not positive.

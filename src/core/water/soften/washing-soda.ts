@@ -9,7 +9,8 @@ export type SodaForm = 'anhydrous' | 'decahydrate';
 
 /**
  * How many times as much crystal as soda ash carries the same sodium carbonate: 286.14/105.99 =
- * 2.70. Weighing one for the other is wrong by this much. @source iupac-atomic-weights (from memory)
+ * 2.70. Weighing one for the other is wrong by this much.
+ * @source iupac-atomic-weights (from memory)
  */
 export const DECAHYDRATE_FACTOR =
   MOLAR_MASS.sodiumCarbonateDecahydrate / MOLAR_MASS.sodiumCarbonate;
@@ -34,8 +35,9 @@ const sodaMolarMass = (form: SodaForm) =>
   form === 'anhydrous' ? MOLAR_MASS.sodiumCarbonate : MOLAR_MASS.sodiumCarbonateDecahydrate;
 
 /**
- * What stays behind as CaCO₃ when a bucket settles cold, mol/m³: 30 to 35 mg/L. Equilibrium says
- * less; time and fine particles say this. @source awwa-asce-wtpd ch. 11, davis-2010
+ * CaCO₃ that remains when a bucket settles cold, mol/m³: 30 to 35 mg/L. Equilibrium gives less;
+ * time and fine particles lead to this.
+ * @source awwa-asce-wtpd ch. 11, davis-2010
  */
 export const SETTLED_COLD = {
   min: 0.03 / MOLAR_MASS.calciumCarbonate,
@@ -49,18 +51,19 @@ export interface SodaSoftened {
   readonly hardness: number;
   /**
    * The same with what does not settle in a cold bucket, mol/kg: at least 30 (`min`) to 35 (`max`)
-   * mg/L of calcium carbonate, never more than the water began with. A litre is taken as a kg here.
-   * Without any soda it is what the water began with: lime in excess may stay dissolved for who knows how long.
+   * mg/L of calcium carbonate, never more than the water began with. A litre counts as a kg here.
+   * Without any soda it is what the water began with, because excess lime may stay dissolved for an
+   * unknown time.
    */
   readonly settled: { readonly min: number; readonly max: number };
-  /** Calcite thrown down, kg per kg of water. */
+  /** Calcite precipitated, kg per kg of water. */
   readonly sludge: number;
 }
 
 /**
- * What a dose of washing soda makes of a water.
+ * What a dose of washing soda does to a water.
  *
- * Na₂CO₃ adds 2 Na⁺, one of carbon and 2 eq of alkalinity; calcite then comes out until it is just
+ * Na₂CO₃ adds 2 Na⁺, one carbon and 2 eq of alkalinity; calcite then precipitates until it is just
  * saturated, closed to the air. Magnesium stays: its carbonates do not form in a cold bucket and
  * its hydroxide needs lime. `water` per kg of water, `soda` in mol/kg. Range 0–50 °C.
  *
@@ -95,19 +98,22 @@ export function softenWithSoda(dose: {
   };
 }
 
-/** The most soda ever tried in search of a target, mol/kg: some 10 g/L of soda ash. */
+/** The largest dose of soda tried in search of a target, mol/kg: some 10 g/L of soda ash. */
 const MOST_SODA = 0.1;
-/** The first dose tried, as a share of what is to come out: most waters want less, and none is refused by it. */
+/**
+ * The first dose tried, relative to what must precipitate: most waters need less, and none is
+ * refused because of it.
+ */
 const USUAL_SHARE = 1.5;
 
 /**
- * How much washing soda brings a water to a hardness.
+ * How much washing soda brings a water to a target hardness.
  *
  * `water` per kg of water, `target` calcium + magnesium in mol/kg. Returns the dose in mol/kg with
- * what it makes, or `reached: false` with the least hardness soda can give, which is all the
- * magnesium and a trace of calcium. A target above what is there needs no soda, nor by the balance does one
- * that excess lime reaches by coming out by itself, however slowly. Range as `softenWithSoda`; no dose
- * above MOST_SODA is tried.
+ * its result, or `reached: false` with the lowest hardness soda can give, which is all the
+ * magnesium and a trace of calcium. A target above the present hardness needs no soda; nor, by the
+ * balance, does one that excess lime reaches by precipitating on its own, however slowly. Range as
+ * `softenWithSoda`; no dose above MOST_SODA is tried.
  *
  * @throws {DomainError} as `softenWithSoda`, and for a negative target.
  * @throws {NotConverged} rather than return a dose that misses.
@@ -144,9 +150,9 @@ export function sodaForHardness(aim: {
 }
 
 /**
- * What weighing one form of washing soda for the other makes of the water.
+ * What weighing one form of washing soda for the other does to the water.
  *
- * `soda` is the mol/kg meant; `meant` the form the recipe was for, `used` the one weighed out by
+ * `soda` is the mol/kg intended; `meant` the form the recipe was for, `used` the one weighed out by
  * its mass. Crystals for ash give 0.37 of the dose, ash for crystals 2.7 times it. Range as
  * `softenWithSoda`.
  *

@@ -4,7 +4,7 @@ import { type BatchRecord, blankRecord } from '../../../bench/records/record.ts'
 import { strengthBand } from '../../../core/finished/strength-band.ts';
 import { mixerLoads } from '../../../core/mix/loads.ts';
 import { demo } from '../../demo.ts';
-import { demoMix, demoVolume } from '../../demo-worked.ts';
+import { demoBatch, demoSlabMix } from '../../demo-worked.ts';
 
 /** What is invented of each batch; everything else follows by core. */
 const INVENTED = [
@@ -75,20 +75,22 @@ const step = (x: number, size: number) =>
 
 /** Six batches of the demo scenario, invented; what their scale would have read is worked out by core. */
 export function demoBatches(): readonly BatchRecord[] {
-  const mix = demoMix(demoVolume().total);
   return INVENTED.map((made, i) => {
-    const { each } = mixerLoads({ batch: mix, largestLoad: 0.04, foamBucket: demo.bucket.volume });
+    const { each } = mixerLoads({
+      batch: demoBatch,
+      largestLoad: demo.mixer,
+      foamBucket: demo.bucket.volume,
+    });
     const foamMass = each.foamVolume * made.foam;
     const gas = each.foamVolume * (1 - made.foam / 1000);
-    const solid = mix.baseVolume * (each.cement / mix.cement) + foamMass / 1000;
+    const solid = demoBatch.baseVolume * (each.cement / demoBatch.cement) + foamMass / 1000;
     const massIn = each.cement + each.water + foamMass;
     const yielded = solid + made.survived * gas;
     const wet = massIn / yielded;
-    const placed = 4 * demo.slab.length * demo.slab.width * demo.slab.thickness;
+    const placed = 4 * demoSlabMix.volume;
     const dry = (1.2 * each.cement) / yielded;
     const band = strengthBand({ wetDensity: wet, ovenDryDensity: dry });
     const middle = band.known && band.high !== null ? Math.sqrt(band.low * band.high) : undefined;
-    const dryVolume = demo.slab.length * demo.slab.width * demo.slab.thickness;
     const entry = (t: string, u: string): Entry => ({ t, u, s: 'metric' });
     const readings: Partial<Record<ReadingName, Entry>> = {
       planned: entry(String(demo.wetDensity), 'kg/m3'),
@@ -108,8 +110,8 @@ export function demoBatches(): readonly BatchRecord[] {
       cureTemperature: entry(String(made.warm), 'degC'),
       stripAge: entry(String(made.strip), 'h'),
       stripped: { t: i === 0 ? 'marked' : 'clean' },
-      dryMass: entry(step(dry * dryVolume, demo.scale), 'kg'),
-      dryVolume: entry(step(dryVolume * 1000, 0.01), 'L'),
+      dryMass: entry(step(dry * demoSlabMix.volume, demo.scale), 'kg'),
+      dryVolume: entry(step(demoSlabMix.volume * 1000, 0.01), 'L'),
       dried: { t: 'oven' },
       ...(middle && {
         crush: entry(((made.strong * middle) / 1e6).toPrecision(2), 'MPa'),

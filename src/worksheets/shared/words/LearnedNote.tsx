@@ -4,15 +4,18 @@ import { noteUnlearned } from '../../../bench/store.ts';
 import { useStored } from '../../../islands/use-stored.ts';
 
 interface Found {
-  /** The lesson and its ±, SI. */
+  /** The learned value and its ±, SI. */
   readonly v: number;
   readonly pm: number;
-  /** Between which the next batch lies, 95 %. */
+  /** The 95 % interval for the next batch. */
   readonly low: number;
   readonly high: number;
 }
 
-/** What the reader's own batches say beside an estimate that has no field for it; nothing before they say it. */
+/**
+ * What the reader's own batches say beside an estimate that has no field for it; nothing until they
+ * say something.
+ */
 export function LearnedNote({
   name,
   words,
@@ -25,7 +28,7 @@ export function LearnedNote({
   const { low, high } = found ?? {};
   const earlier = found && low === undefined;
   useEffect(() => {
-    // An earlier summary said less: the next page learns it anew.
+    // An earlier summary has less; ask the next page to learn it again.
     if (earlier) noteUnlearned();
   }, [earlier]);
   return found && low !== undefined && high !== undefined ? (

@@ -4,14 +4,17 @@ import { handy } from '../../../islands/engine/handy.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import type { Units } from '../../../islands/fields.ts';
 
-/** How an amount is said: digits as `say` takes them. */
+/** How an amount is formatted; the digits are those of `say`. */
 interface Said {
   readonly units?: Units;
   readonly significant?: number;
   readonly decimals?: number;
 }
 
-/** An amount as `say` shows it, in SI: who presses “exactly that” weighed what stood there, in the unit it stood in. */
+/**
+ * An amount as `say` shows it, converted back to SI. Pressing “exactly that” records the number
+ * that was on screen, in its unit.
+ */
 export function asSaid(si: number, kind: Kind, how: Said, say: Say): number {
   const given = (how.units ?? KINDS[kind].shown)[say.system];
   const unit = how.decimals === undefined ? handy(si, kind, given) : given;
@@ -23,21 +26,30 @@ export function asSaid(si: number, kind: Kind, how: Said, say: Say): number {
   return fromUnit(Number(shown), kind, unit);
 }
 
-/** How an amount to weigh out is said, kg: to the hundredth of a unit, and less than one of it as the plan has it. */
+/**
+ * How to format an amount to weigh out, kg: to the hundredth of a unit, and below one unit as in
+ * the plan.
+ */
 export function weighedOut(si: number, say: Say): Said {
   const unit = KINDS.mass.shown[say.system];
   return handy(si, 'mass', unit) === unit ? { decimals: 2 } : {};
 }
 
-/** Of less than this, in kilograms or pounds, a hundredth of one rounds away more than a hundredth. */
+/**
+ * Below this many kilograms or pounds, rounding to a hundredth changes the amount by more than one
+ * per cent.
+ */
 const LITTLE = 0.5;
 
-/** How a scale's reading is said that so much, kg, lies on: finer where that is little. */
+/** How to format the scale's reading for a load, kg: finer if the load is small. */
 export const scaleReads = (load: number, say: Say): Said => ({
   decimals: toUnit(load, 'mass', KINDS.mass.shown[say.system]) < LITTLE ? 3 : 2,
 });
 
-/** What lies in a vessel, kg, as its full and its empty weight: what they leave must come of them as they are said. */
+/**
+ * The content of a vessel, kg, as its full and its empty weight. The difference of the two as shown
+ * must equal it.
+ */
 export function netWords(full: number, empty: number, say: Say): string {
   const reads = scaleReads(full - empty, say);
   return `${say(full, 'mass', reads)} − ${say(empty, 'mass', reads)}`;

@@ -2,7 +2,10 @@ import type { Judgement } from '../../../islands/worksheet.ts';
 
 const GRAVEST_FIRST: readonly Judgement['verdict'][] = ['stop', 'look', 'good'];
 
-/** All that is said in one judgement, the gravest first, so that none hides another; `otherwise` where nothing is. */
+/**
+ * Combines judgements into one, the most serious first, so that none hides another; `otherwise` if
+ * there are none.
+ */
 export function judgeBy(all: readonly (Judgement | undefined)[], otherwise: Judgement): Judgement {
   const rank = ({ verdict }: Judgement) => GRAVEST_FIRST.indexOf(verdict);
   const said = all.filter((each) => each !== undefined).sort((a, b) => rank(a) - rank(b));

@@ -6,8 +6,9 @@ import type { Units } from '../../../islands/fields.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS } from './amounts.ts';
 
 /**
- * How to say all amounts of a column: a unit that changes from row to row is misread with wet gloves. No
- * correction is known to more than two digits; the least of the column has those, and all end where it ends.
+ * How to format all amounts of a column, in one unit: a unit that changes from row to row is
+ * misread with wet gloves. No correction is known to more than two digits. The smallest amount gets
+ * two, and all end at the same decimal.
  */
 export function oneUnit(
   kind: 'mass' | 'volume',
@@ -16,7 +17,7 @@ export function oneUnit(
   units: Units = KINDS[kind].shown,
 ) {
   const some = amounts.filter((amount) => amount > 0).sort((a, b) => a - b);
-  // The middle one's unit: the least would count the largest in fluid ounces.
+  // The unit of the middle amount: that of the smallest would show the largest in fluid ounces.
   const unit = handy(some[Math.floor(some.length / 2)] ?? 0, kind, units[say.system]);
   const digits = 1 - Math.floor(Math.log10(toUnit(some[0] ?? 1, kind, unit)));
   const decimals = Math.min(2, Math.max(0, digits));
@@ -30,13 +31,13 @@ interface Added {
   readonly baseMass: number;
 }
 
-/** What a row of a table of corrections shows: an amount, or words instead. */
+/** What a table row of corrections shows: an amount, or words instead. */
 interface Cell {
   readonly fix: Added;
   readonly instead: string | undefined;
 }
 
-/** The same for each column of a table of corrections, by the amounts that stand there. */
+/** The same for each column of a table of corrections, from the amounts in it. */
 export function correctionColumns(cells: readonly Cell[], say: Say) {
   const rows = cells.flatMap(({ fix, instead }) => (instead ? [] : [fix]));
   const column = (kind: 'mass' | 'volume', of: keyof Added, units?: Units) =>

@@ -3,12 +3,16 @@ import type { Kind } from '../../../core/quantity/kinds.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import type { Units } from '../../../islands/fields.ts';
 
-/** Digits to tell it from a mark, the fewest first: enough for any reading. */
+/**
+ * Significant digits to try, fewest first, until the text differs from a mark's: enough for any
+ * reading.
+ */
 const DIGITS = [3, 4, 5, 6, 7, 8, 9];
 
 /**
- * An amount as `say` has it, but never in the words of a mark that it does not lie on, dust aside: then with as many more
- * digits as tell the two apart. `marks`: what it is held against, in SI.
+ * An amount as `say` shows it, but never with the same text as a mark that it does not equal,
+ * within rounding error. It gets as many digits as it takes to tell the two apart. `marks`: what it
+ * is compared with, in SI.
  */
 export function saidApart(
   si: number,

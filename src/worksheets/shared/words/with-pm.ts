@@ -3,7 +3,9 @@ import { KINDS, type Kind } from '../../../core/quantity/kinds.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import type { Units } from '../../../islands/fields.ts';
 
-/** A result with its ±, both rounded as the ± allows: `630 ± 7 kg/m³`. Without one, three digits. */
+/**
+ * A result with its ±, both rounded as the ± warrants: `630 ± 7 kg/m³`. Without one, three digits.
+ */
 export function withPm(
   say: Say,
   si: number,
