@@ -15,7 +15,11 @@ export interface Refusal {
   readonly quantity: string;
   /** What was read, in SI. */
   readonly value: number;
-  /** What sort of quantity it is, so that a page can show it in the reader's unit. */
+  /**
+   * What sort of quantity it is, so that a page can show it in the reader's unit. That holds of what the fields of a
+   * worksheet let through. What is of no kind there is (a heat capacity, a diffusivity, a fineness, mol/kg) goes by
+   * the nearest: no page reaches such a refusal but with words of its own (`because`), for its unit would be wrong.
+   */
   readonly kind: Kind;
   readonly allowed: Allowed;
   /**

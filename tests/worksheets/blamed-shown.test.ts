@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Entries, Entry } from '../../src/bench/entries.ts';
+import { DomainError } from '../../src/core/domain-error.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { plusMinus } from '../../src/islands/engine/doubt.ts';
@@ -33,14 +34,29 @@ const ways = (sheet: AnyWorksheet): Entries[] => [
   ),
 ];
 
-/** Whether it can be worked out: to ask that first spares the rest of an answer, where nothing is refused. */
-function works(sheet: AnyWorksheet, reading: Reading): boolean {
+/** What is refused; to ask that first spares the rest of an answer, where nothing is. */
+function refusedBy(sheet: AnyWorksheet, reading: Reading): unknown {
   try {
     sheet.work(reading.values ?? {}, plusMinus(reading), reading.typed);
-    return true;
-  } catch {
-    return false;
+    return undefined;
+  } catch (error) {
+    return error;
   }
+}
+
+/** The kinds of quantity that a field is typed in, be it a list. */
+const kindsOf = (field: Fields[string] | undefined): readonly unknown[] =>
+  field === undefined ? [] : 'of' in field ? Object.values(field.of).map(kindOf) : [kindOf(field)];
+const kindOf = (field: object) => ('kind' in field ? field.kind : undefined);
+
+/** A refusal without words of its own is said as a quantity of the field that it is said beside. */
+function saidInItsUnit(sheet: AnyWorksheet, { fields }: Reading, error: unknown): boolean {
+  if (!(error instanceof DomainError) || (error.because && sheet.refusals?.[error.because]))
+    return true;
+  const made = choices(fields);
+  const blamed = [sheet.blames?.[error.quantity] ?? error.quantity].flat();
+  const shown = blamed.find((name) => isShown(sheet.fields[name]?.when, made)) ?? blamed[0]!;
+  return kindsOf(sheet.fields[shown.split('.')[0]!]).includes(error.kind);
 }
 
 let refused = 0;
@@ -51,10 +67,12 @@ test.each(sheets)('$id: what it refuses is said beside a field that is on the pa
       for (const entry of field.type === 'number' ? swept(field) : []) {
         const typed = { ...chosen, [benchKey(sheet, name)]: entry };
         const reading = readWorksheet(sheet, typed, {}, say);
-        if (reading.values && works(sheet, reading)) continue;
+        const refusal = reading.values && refusedBy(sheet, reading);
+        if (reading.values && !refusal) continue;
         const found = answer(sheet, reading, say);
         if (found.ok) continue;
         refused += 1;
+        expect(saidInItsUnit(sheet, reading, refusal), `${name} ${entry.t}: ${refusal}`).toBe(true);
         const made = choices(reading.fields);
         const shown = Object.keys(sheet.fields)
           .filter((at) => isShown(sheet.fields[at]!.when, made))

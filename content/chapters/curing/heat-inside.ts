@@ -37,6 +37,9 @@ export const conducts = {
   least: valoreConductivity({ dryDensity: demoCube.ovenDryDensity }).conductivity,
 };
 
+/** How the tables are worked. */
+export const TABLED = { duration: 5 * DAY, cells: 40, step: 300 } as const;
+
 type Otherwise = Partial<Part> & { readonly of?: Proportion };
 
 /** What a part comes to, cast at 20 °C into air at 15 °C: as a mix that conducts the most, and as one that does the least. */
@@ -50,8 +53,7 @@ function bothWays(thickness: number, { of = demoCube, ...otherwise }: Otherwise 
       initialTemperature: 20 + ICE_POINT,
       near: bare,
       far: bare,
-      duration: 5 * DAY,
-      cells: 40,
+      ...TABLED,
       ...otherwise,
       ...conducting,
     });

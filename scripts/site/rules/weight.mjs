@@ -60,23 +60,23 @@ const HEAVIER = {
   'batch-records/': 70_250,
   'batch-records/keep/': 58_750,
   // Four worksheets, two of them with the carbonate balance, and what pH or soda no foam bears.
-  'water/softening/': 63_400,
+  'water/softening/': 63_450,
   // The carbonate balance of a water, from its ions or its total, each species of it, and what pH no foam bears.
-  'water/balance/': 52_200,
+  'water/balance/': 52_350,
   // Two waters into one, the picture of it, and the pH of each and of both.
-  'water/blending/': 55_350,
+  'water/blending/': 55_450,
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
   'foam/air/': 50_650,
   // When it may be stripped, by strength or by bars, what strength the mix has by then, and whether a jerk uses it up.
-  'demoulding/when-to-strip/': 52_450,
+  'demoulding/when-to-strip/': 52_500,
   // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
-  'curing/strength/': 51_350,
+  'curing/strength/': 51_400,
   // All of a lifting job, row by row, with what is said of one lift.
   'demoulding/lift/': 49_900,
   // One part held in seven ways, beside one another, and its picture.
-  'demoulding/handling/': 52_450,
+  'demoulding/handling/': 52_500,
   // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.
-  'curing/heat-inside/': 63_900,
+  'curing/heat-inside/': 63_950,
   // Three ways to a time of setting, what quickens it, what more water does, and what is too cold, too hot or frozen.
   'curing/set/': 51_800,
 };

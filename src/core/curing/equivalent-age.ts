@@ -1,8 +1,9 @@
+import { firstAfter } from '../interpolate.ts';
 import type { Note } from '../note.ts';
 import { justOver } from '../quantity/dust.ts';
 import { type AgeLaw, ageFactor, outsideAgeRange, REFERENCE_TEMPERATURE } from './age-factor.ts';
 import { demandNotNegative } from './bounds.ts';
-import { firstAfter, type TemperatureHistory } from './history.ts';
+import type { TemperatureHistory } from './history.ts';
 
 export interface AgeCurve {
   /** Age at the end of the history, s at the reference temperature. */

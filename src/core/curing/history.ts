@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { interpolate } from '../interpolate.ts';
 import { DAY, HOUR } from '../quantity/constants.ts';
 import { demandPositive, demandTemperature } from './bounds.ts';
 
@@ -164,23 +165,5 @@ export function dailyHistory(of: {
  * @source common-practice
  */
 export function temperatureAt(history: TemperatureHistory, time: number): number {
-  const { times, temperatures } = history;
-  const after = firstAfter(times, time);
-  if (after === 0) return temperatures[0]!;
-  if (after === times.length) return temperatures[times.length - 1]!;
-  const t0 = times[after - 1]!;
-  const share = (time - t0) / (times[after]! - t0);
-  return temperatures[after - 1]! + share * (temperatures[after]! - temperatures[after - 1]!);
-}
-
-/** Index of the first of rising `times` later than `time`, both s; their number if none is. @source definition */
-export function firstAfter(times: ArrayLike<number>, time: number): number {
-  let low = 0;
-  let high = times.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (times[middle]! > time) high = middle;
-    else low = middle + 1;
-  }
-  return low;
+  return interpolate(history.times, history.temperatures, time);
 }

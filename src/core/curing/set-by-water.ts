@@ -1,3 +1,4 @@
+import { interpolate } from '../interpolate.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { demandPositive } from './bounds.ts';
 import type { SetTimes } from './set.ts';
@@ -50,15 +51,14 @@ export function sabinSet(of: {
   const first = rows[0]!;
   const last = rows[rows.length - 1]!;
   const notes = outsideRange('waterCement', w, { min: first[0], max: last[0] });
-  const held = Math.min(Math.max(w, first[0]), last[0]);
-  const after = Math.max(
-    1,
-    rows.findIndex(([water]) => water >= held),
-  );
-  const [w0, i0, f0] = rows[after - 1]!;
-  const [w1, i1, f1] = rows[after]!;
-  const share = (held - w0) / (w1 - w0);
-  return { initial: (i0 + share * (i1 - i0)) * 60, final: (f0 + share * (f1 - f0)) * 60, notes };
+  const at = (column: 1 | 2) =>
+    60 *
+    interpolate(
+      rows.map(([water]) => water),
+      rows.map((row) => row[column]),
+      w,
+    );
+  return { initial: at(1), final: at(2), notes };
 }
 
 /** From the first to the last of one cement's rows, w/c. */

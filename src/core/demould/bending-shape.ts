@@ -1,4 +1,5 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
+import { interpolate } from '../interpolate.ts';
 import { type HeldBeam, heldAtTwoPoints, momentAt } from './beam.ts';
 
 export interface BendingShape {
@@ -23,14 +24,14 @@ const STEPS = 60;
  * @param beam as for `heldAtTwoPoints`
  * @param stiffness E·I, N·m², above 0
  * @param steps how many steps, a whole number of at least 2
- * @throws {DomainError} as `heldAtTwoPoints`, and for a stiffness not above 0 or fewer than 2 steps
+ * @throws {DomainError} as `heldAtTwoPoints`, and for a stiffness not above 0, for fewer than 2 steps or a number of them not whole
  * @source beam-statics
  */
 export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): BendingShape {
   heldAtTwoPoints(beam);
   // No unit of N·m² is at hand: it is refused as the moment that bends the beam to a radius of its length.
   demand('stiffness', stiffness / beam.length, 'moment', { min: 0, aboveMin: true });
-  demand('steps', steps, 'count', { min: 2 });
+  demandWhole('steps', steps, { min: 2 });
   const h = beam.length / steps;
   const x = Array.from({ length: steps + 1 }, (_, i) => Math.min(i * h, beam.length));
   const moment = x.map((place) => momentAt(beam, place));
@@ -46,13 +47,7 @@ export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): 
     slope -= area / stiffness;
   }
   const [x1, x2] = [beam.left, beam.length - beam.right];
-  const [y1, y2] = [between(fallen, x1 / h), between(fallen, x2 / h)];
+  const [y1, y2] = [interpolate(x, fallen, x1), interpolate(x, fallen, x2)];
   const deflection = fallen.map((y, i) => y - y1 - ((y2 - y1) * (x[i]! - x1)) / (x2 - x1));
   return { x, moment, deflection };
-}
-
-/** Straight between two steps; `at` counts them. */
-function between(y: readonly number[], at: number): number {
-  const i = Math.min(Math.floor(at), y.length - 2);
-  return y[i]! + (y[i + 1]! - y[i]!) * (at - i);
 }

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { interpolate } from '../interpolate.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { POUND_PER_CUBIC_FOOT } from '../quantity/constants.ts';
 import {
@@ -44,11 +45,15 @@ export function tabledConductivity(
 ): { readonly low: number; readonly high: number } | undefined {
   demand('dryDensity', dryDensity, 'density', { min: 0, aboveMin: true });
   const { points } = table;
-  const above = points.findIndex((p) => p.density >= dryDensity);
-  if (above === -1 || points[0]!.density > dryDensity) return undefined;
-  const [p, q] = [points[Math.max(0, above - 1)]!, points[above]!];
-  const t = q.density === p.density ? 0 : (dryDensity - p.density) / (q.density - p.density);
-  return { low: p.low + t * (q.low - p.low), high: p.high + t * (q.high - p.high) };
+  const densities = points.map(({ density }) => density);
+  if (dryDensity < densities[0]! || dryDensity > densities.at(-1)!) return undefined;
+  const at = (end: 'low' | 'high') =>
+    interpolate(
+      densities,
+      points.map((point) => point[end]),
+      dryDensity,
+    );
+  return { low: at('low'), high: at('high') };
 }
 
 /**

@@ -9,7 +9,7 @@ import {
   type FittedCurve,
 } from './drainage-bounds.ts';
 import type { StraightDrainage } from './drainage-curve.ts';
-import { fitLogistic } from './logistic-fit.ts';
+import { fitLogistic, moveTogether } from './logistic-fit.ts';
 
 export interface DrainageReading {
   /** Time since the foam was made, s. */
@@ -75,8 +75,6 @@ const READING_ERROR = 0.01;
 const FEWEST_READINGS = 4;
 /** Freedom of what no reading here tells of: so many that Student's t is the normal's, 1.96 at 95 %. */
 const MANY = 1000;
-/** The share of all shares by which they are moved together to find how the curve moves with them. */
-const STEP = 1e-3;
 /** A quarter time known no better than within this factor, low to high, is no answer. @source common-practice */
 const WIDEST_BOUNDS = 10;
 
@@ -156,7 +154,7 @@ export function fitDrainage({
   const open = drainTimeBounds({ curve: read, share: 0.25 });
   if (exponentBounds(read).low <= 0 || open.high > WIDEST_BOUNDS * open.low)
     return { supported: false, because: 'curve-not-fixed' };
-  const curve = common > 0 ? movedBy(common, read, logs, shares) : read;
+  const curve = common > 0 ? movedBy(common, read, moveTogether(fit, logs, shares)) : read;
   const quarterTime = drainTimeBounds({ curve, share: 0.25 });
   const halfTime = drainTimeBounds({ curve, share: 0.5 });
   return {
@@ -177,21 +175,8 @@ export function fitDrainage({
 }
 
 /** The curve, its spread wider by what a share `common` of all shares moves it. */
-function movedBy(
-  common: number,
-  curve: FittedCurve,
-  logs: readonly number[],
-  shares: readonly number[],
-): FittedCurve {
-  const [more, less] = [1 + STEP, 1 - STEP].map((times) =>
-    fitLogistic(
-      logs,
-      shares.map((share) => share * times),
-    ),
-  );
-  if (!more || !less) return curve;
-  const du = (common * (more.u - less.u)) / (2 * STEP);
-  const dn = (common * (more.n - less.n)) / (2 * STEP);
+function movedBy(common: number, curve: FittedCurve, move: { u: number; n: number }): FittedCurve {
+  const [du, dn] = [common * move.u, common * move.n];
   const { uu, un, nn } = curve.spread;
   return { ...curve, spread: { uu: uu + du ** 2, un: un + du * dn, nn: nn + dn ** 2 } };
 }

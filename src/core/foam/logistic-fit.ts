@@ -41,6 +41,35 @@ export function fitLogistic(x: readonly number[], v: readonly number[]): Logisti
   return undefined;
 }
 
+/**
+ * How far the constants of a fit move as all its readings grow together by a small share s of each: du/ds and dn/ds.
+ *
+ * At the minimum Jᵀr = 0 whatever s is, so d(u, n)/ds = (JᵀJ − Σ rᵢ ∇²vᵢ)⁻¹ Jᵀv, which no second fit has to find;
+ * arguments as `fitLogistic`, with what it answered. Exact to first order. No range is published. Throws nothing.
+ * @source none: the implicit derivative of least squares, worked out here
+ */
+export function moveTogether(
+  { u, n }: LogisticFit,
+  x: readonly number[],
+  v: readonly number[],
+): { readonly u: number; readonly n: number } {
+  let [uu, un, nn, toU, toN] = [0, 0, 0, 0, 0];
+  for (const [i, at] of x.entries()) {
+    const value = 1 / (1 + Math.exp(-n * (at - u)));
+    const bell = value * (1 - value);
+    const left = v[i]! - value;
+    const bend = left * bell * (1 - 2 * value);
+    const [du, dn] = [-n * bell, (at - u) * bell];
+    uu += du ** 2 - n ** 2 * bend;
+    un += du * dn + left * bell + n * (at - u) * bend;
+    nn += dn ** 2 - (at - u) ** 2 * bend;
+    toU += du * v[i]!;
+    toN += dn * v[i]!;
+  }
+  const determinant = uu * nn - un ** 2;
+  return { u: (nn * toU - un * toN) / determinant, n: (uu * toN - un * toU) / determinant };
+}
+
 /** The readings about one curve: what is left over, its slope Jᵀr, and JᵀJ, by the constants. */
 interface About {
   readonly u: number;

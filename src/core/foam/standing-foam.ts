@@ -88,7 +88,7 @@ export interface Blend {
  *
  * @param share of the foam's liquid drained, 0–1 (below 1 when dosed by mass)
  * @returns densities in kg/m³ and the liquid left behind in kg. No range is published.
- * @throws {DomainError} as `standingFoam`; base mix not positive; `gasLeft` outside 0–1
+ * @throws {DomainError} as `standingFoam`; base mix not positive; `gasLeft` outside 0–1; 'all-drained' by mass
  * @source common-practice mass and volume balance
  */
 export function blendAfterStanding({
@@ -102,7 +102,7 @@ export function blendAfterStanding({
   demand('baseDensity', baseDensity, 'density', { min: 0, aboveMin: true });
   demand('gasLeft', gasLeft, 'ratio', { min: 0, max: 1 });
   const standing = standingFoam({ foamDensity, solutionDensity, share });
-  demand('share', share, 'ratio', { min: 0, max: 1, belowMax: dose === 'mass' });
+  if (dose === 'mass') demand('share', share, 'ratio', { max: 1, belowMax: true }, 'all-drained');
 
   const blend = (density: number, volume: number) => {
     const mass = density * volume;

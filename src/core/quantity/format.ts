@@ -5,8 +5,8 @@ import { type Kind, unitOf } from './kinds.ts';
 /** How many digits a number is shown with. */
 export type Precision =
   /**
-   * `whole`: more where that would not reach the unit, 1104 and not 1100. `toward`: how a positive number is rounded
-   * that is a least or a most, so that it is enough, or not too much, as it is shown.
+   * `whole`: more where that would not reach the unit, 1104 and not 1100. `toward`: how a number is rounded
+   * that is a least (up) or a most (down), so that it is enough, or not too much, as it is shown.
    */
   | { readonly significant: number; readonly whole?: boolean; readonly toward?: 'up' | 'down' }
   | { readonly decimals: number }
@@ -56,7 +56,7 @@ function roundTo(x: number, how: Precision): Rounded | undefined {
     demandWhole(how.significant, 1);
     const whole = how.whole ? `${Math.trunc(Math.abs(x))}`.length : 0;
     const digits = Math.max(how.significant, whole);
-    const off = how.toward ? Number(x.toPrecision(digits)) / x - 1 : 0;
+    const off = how.toward ? (Number(x.toPrecision(digits)) - x) / Math.abs(x) : 0;
     const half = 10 ** (round(x, MOST_DIGITS).power - digits + 1) / 2;
     const wrong = how.toward === 'up' ? off < -SLIVER : off > SLIVER;
     return round(wrong ? x - Math.sign(off) * half : x, digits);

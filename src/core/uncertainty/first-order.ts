@@ -24,7 +24,8 @@ const LEAST_STEP = 6e-6;
  * `f` is the model; `x` its inputs and `u` their standard uncertainties, in the same units. The slopes are
  * central differences over a thousandth of uᵢ (never more than half of it), so `f` is asked only for values
  * that the readings themselves allow. Where `f` refuses one side (a reading at the edge of its domain),
- * the slope is taken from the other.
+ * the slope is taken from the other, by a parabola through two steps there, or a line through one where `f`
+ * refuses the second.
  *
  * Exact when `f` is linear. No range is published; where the slope changes over ±uᵢ the result is
  * too small (GUM 5.1.2, note), and where it vanishes it is 0 although the result is not certain.
@@ -69,9 +70,12 @@ function slope(f: Model, x: readonly number[], i: number, u: number, value: numb
   const above = attempt(() => at(1));
   const below = attempt(() => at(-1));
   if (above.ok && below.ok) return (above.value - below.value) / (2 * up);
-  if (above.ok) return (4 * above.value - 3 * value - at(2)) / (2 * up);
-  if (below.ok) return (3 * value - 4 * below.value + at(-2)) / (2 * up);
-  throw above.error;
+  const side = below.ok ? -1 : 1;
+  const near = below.ok ? below : above;
+  if (!near.ok) throw near.error;
+  const far = attempt(() => at(2 * side));
+  const rise = far.ok ? 4 * near.value - 3 * value - far.value : 2 * (near.value - value);
+  return (side * rise) / (2 * up);
 }
 
 type Attempt =

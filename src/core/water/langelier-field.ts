@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { interpolate } from '../interpolate.ts';
 import { ICE_POINT, MOLAR_MASS_CALCIUM_CARBONATE } from '../quantity/constants.ts';
 
 /**
@@ -79,18 +80,9 @@ export function langelierByFactors(water: {
   demand('alkalinity', alkaline, 'hardness', range);
   return (
     water.pH +
-    between(kelvin, temperature.factor, water.temperature) +
-    between(molar, calcium.factor, water.calcium) +
-    between(molar, alkalinity.factor, alkaline) -
+    interpolate(kelvin, temperature.factor, water.temperature) +
+    interpolate(molar, calcium.factor, water.calcium) +
+    interpolate(molar, alkalinity.factor, alkaline) -
     12.1
   );
-}
-
-function between(xs: readonly number[], ys: readonly number[], x: number): number {
-  const i = Math.max(
-    1,
-    xs.findIndex((at) => at >= x),
-  );
-  const share = (x - xs[i - 1]!) / (xs[i]! - xs[i - 1]!);
-  return ys[i - 1]! + share * (ys[i]! - ys[i - 1]!);
 }

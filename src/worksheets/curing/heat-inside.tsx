@@ -1,6 +1,6 @@
 import { AGE_FACTOR_RANGE } from '../../core/curing/age-factor.ts';
 import { DIFFERENCE_LIMIT } from '../../core/curing/heat/inside.ts';
-import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT } from '../../core/curing/limits.ts';
+import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT, tooHotToCure } from '../../core/curing/limits.ts';
 import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
@@ -39,10 +39,10 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   const slab = v.shape === 'slab';
   const smaller = slab ? 'thinner' : 'smaller';
   const limit = `${degrees(PEAK_LIMIT)}, the usual limit for the middle of concrete (common practice, no source)`;
-  if (peak.temperature > PEAK_LIMIT)
+  if (tooHotToCure(peak.temperature))
     return {
       verdict: 'stop',
-      say: `${saidApart(peak.temperature, 'temperature', [PEAK_LIMIT], say, { decimals: 0 })}${asDry ? ' at the least' : ''}${slab ? ' in a slab' : ''} is above ${limit}. Cast it ${smaller}, in lifts with days between, or with cooler water.`,
+      say: `${saidApart(peak.temperature, 'temperature', [PEAK_LIMIT], say, { decimals: 0 })}${asDry ? ' at the least' : ''}${slab ? ' in a slab' : ''} ${peak.temperature > PEAK_LIMIT ? 'is above' : 'comes to'} ${limit}. Cast it ${smaller}, in lifts with days between, or with cooler water.`,
     };
   if (hottest > PEAK_LIMIT - NEAR)
     return {
@@ -252,7 +252,7 @@ export default worksheet({
     {
       tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \frac{\lambda}{r^n}\,\frac{\partial}{\partial r}\!\left(r^n\,\frac{\partial T}{\partial r}\right) + H\,C\,\frac{\partial \alpha}{\partial t}`,
       put: (r, { shape, wet }, say) =>
-        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρ = ${say(wet, 'density')}, c = ${say(r.heatCapacity / wet, 'specificHeat')}, H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density')} of cement, in ${FINE.cells} cells and steps of up to ${Math.round(r.step / 60)} minutes, the late ones an hour`,
+        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρ = ${say(wet, 'density')}, c = ${say(r.heatCapacity / wet, 'specificHeat')}, H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density')} of cement, in ${FINE.cells} cells and steps of up to ${Math.round(r.step / 60)} minutes at first and an hour at last`,
     },
     {
       tex: String.raw`\alpha = \alpha_u\, e^{-(\tau/t_e)^\beta}`,

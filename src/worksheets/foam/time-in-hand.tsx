@@ -200,7 +200,11 @@ export default worksheet({
       : `${v.foamLives < 1 ? 'The rest' : 'All of the foam'} is taken to survive the mix. The jar test below finds out, and this worksheet then uses it.`,
     'Only drainage is reckoned with. Foam whose top sinks in the bucket has lost gas as well: make it afresh.',
   ],
-  refusals: targetRefusals('The planned density'),
+  refusals: {
+    ...targetRefusals('The planned density'),
+    'all-drained': () =>
+      'By the time it is blended all its liquid has drained out of it: no mass of what is left makes up the foam. Shorten the wait, or dose it by volume.',
+  },
   folded: 'The batch it is for',
   blames: { wetDensity: 'target', share: 'wait', halfTime: 'half', rate: 'loss', time: 'wait' },
   keeps: { latest: 'foam.timeInHand' },

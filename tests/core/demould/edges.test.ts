@@ -71,6 +71,7 @@ describe('the bending shape', () => {
     expect(x[20]).toBeCloseTo(1, 12);
     expect(moment[20]).toBeCloseTo(momentAt(beam, 1), 12);
     expect(bendingShape(beam, 5, 2).x).toEqual([0, 1.5, 3]);
+    expect(() => bendingShape(beam, 5, 2.5)).toThrow('not-a-whole-number');
   });
 
   test('is nought at both supports, whether or not a step falls there', () => {

@@ -130,6 +130,23 @@ describe('fitting the drainage of a foam', () => {
     },
   );
 
+  test.each([30, 55, 59.9])(
+    'what all shares have wrong together widens the bounds of a steep curve too: n = %d',
+    (exponent) => {
+      const halfTime = 2642;
+      const readings = [2400, 2500, 2550, 2600, 2642, 2700, 2750, 2800, 2900].map((time) => ({
+        time,
+        drained: drainedAt({ drainage: { halfTime, exponent }, time }),
+      }));
+      const wide = (together: number) => {
+        const fit = fitDrainage({ readings, together });
+        if (!fit.supported) throw new Error(fit.because);
+        return Math.log(fit.halfTime.high / fit.halfTime.low);
+      };
+      expect(wide(0.02)).toBeGreaterThan(1.5 * wide(0));
+    },
+  );
+
   test('bounds widen with the error of a reading and with the confidence', () => {
     const jar = { halfTime: 600, exponent: 1.3, first: 60, last: 1800, count: 8 };
     const width = (readingError: number, confidence: number) => {

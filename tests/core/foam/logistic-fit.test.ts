@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { describe, expect, test } from 'vitest';
-import { fitLogistic } from '../../../src/core/foam/logistic-fit.ts';
+import { fitLogistic, moveTogether } from '../../../src/core/foam/logistic-fit.ts';
 import { normal } from './seeded.ts';
 
 const logistic =
@@ -59,6 +59,26 @@ describe('the logistic nearest to some readings', () => {
           [1e-3, 1e-3],
         ])
           expect(squaresOf(x, v, [u + du!, n + dn!])).toBeGreaterThan(squares);
+      }),
+    );
+  });
+
+  test('moves with all its readings as a fit to them says', () => {
+    fc.assert(
+      fc.property(jars, ({ x, v }) => {
+        const move = moveTogether(fitLogistic(x, v)!, x, v);
+        const step = 1e-3;
+        const [more, less] = [1 + step, 1 - step].map(
+          (share) =>
+            fitLogistic(
+              x,
+              v.map((value) => share * value),
+            )!,
+        );
+        for (const of of ['u', 'n'] as const) {
+          const refitted = (more![of] - less![of]) / (2 * step);
+          expect(Math.abs(move[of] - refitted)).toBeLessThan(1e-3 * (0.1 + Math.abs(refitted)));
+        }
       }),
     );
   });

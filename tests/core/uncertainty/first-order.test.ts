@@ -84,6 +84,15 @@ describe('the edge of the domain', () => {
     expect(firstOrder(rooted, [4], [0.5]).u).toBeCloseTo(5.5, 6);
   });
 
+  test('one that takes no second step inside has the slope of the first', () => {
+    const narrow = ([a]: readonly number[]) => {
+      demand('a', a!, 'mass', { min: 0, max: 1.5e-3 });
+      return 3 * a! + a! ** 2;
+    };
+    for (const at of [0, 1.5e-3])
+      expect(firstOrder(narrow, [at], [1]).u).toBeCloseTo(3 + 2 * at, 2);
+  });
+
   test('a model that refuses the reading itself says so', () => {
     expect(() => firstOrder(rooted, [-1], [0.5])).toThrow(DomainError);
   });

@@ -82,6 +82,18 @@ test('foam with no liquid left has no weight, and no mix is told of it', () => {
     expect(none.numbers.lost!.value).toBe(1);
     expect(none.verdict).toBe('stop');
   }
+  // By mass nothing is left to weigh in: that is said of the foam, and no share is told as a time.
+  expect(waited('41 min', 'mass').numbers).toHaveProperty('stays');
+  const entries: Entries = {
+    'time-in-hand.how': { t: 'line' },
+    'foam.wait': { t: '60', u: 'min' },
+    'foam.dose': { t: 'mass' },
+  };
+  const refused = answer(timeInHand, readWorksheet(timeInHand, entries, {}, say), say);
+  expect(refused).toMatchObject({
+    ok: false,
+    problems: [{ say: expect.stringMatching(/^By the time it is blended all its liquid/) }],
+  });
 });
 
 test('no wait is held against the example’s last reading: the reader’s own is asked for, or kept', () => {

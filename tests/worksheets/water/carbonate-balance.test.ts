@@ -36,6 +36,17 @@ describe('the balance', () => {
     expect(verdict).toBe(doubted ? 'look' : 'good');
   });
 
+  test.each(['10.4', '10.6'])('a water as soda makes it comes to rest by Davies: pH %s', (pH) => {
+    const typed = { 'water.pair': 'gas-pH', 'water.gas': '400', 'water.pH': pH };
+    const { judgement, numbers } = answered(balance, {
+      ...report,
+      ...typed,
+      'carbonate-balance.activity': 'davies',
+    });
+    expect(judgement.verdict).toBe('stop');
+    expect(numbers.carbon!.value).toBeGreaterThan(0);
+  });
+
   test('a sour water with much alkalinity would burst a bucket, and is refused', () => {
     expect(refusal(balance, { 'water.pH': '3' })).toContain('no open bucket');
     // Ten times the carbon, where no pH was asked for.

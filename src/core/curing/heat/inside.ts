@@ -1,4 +1,4 @@
-import { demand } from '../../domain-error.ts';
+import { demand, demandWhole } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
 import { outsideAgeRange } from '../age-factor.ts';
 import type { TemperatureHistory } from '../history.ts';
@@ -12,7 +12,10 @@ import { freshHeatCapacity, mostFreshConductivity } from './thermal-properties.t
 /** Difference between core and face not to pass, K. Common practice for normal concrete, no source. @source common-practice */
 export const DIFFERENCE_LIMIT = 20;
 
-/** Cells and step that give the peak to about a tenth of a kelvin. @source common-practice */
+/**
+ * Cells and step, s, that give the peak within a tenth of a kelvin of a mesh four times as fine.
+ * @source none: a comparison, which the tests hold for parts of ordinary cement, 30 mm to 1 m, bare in air
+ */
 const CELLS = 60;
 const STEP = 300;
 
@@ -148,11 +151,11 @@ const coolerFace = (along: readonly number[]) => Math.min(along[0]!, along[along
 /**
  * Temperature of a run at a depth and a recorded moment, K: a straight line between neighbours.
  * `depth` m from the near face; `row` counts the run's times. No range: straight lines.
- * @throws {DomainError} for a depth outside the slab or a row outside the run.
+ * @throws {DomainError} for a depth outside the slab or a row that is none of the run's.
  * @source common-practice
  */
 export function temperatureInside(run: HeatRun, depth: number, row: number): number {
-  demand('row', row, 'count', { min: 0, max: run.times.length - 1 });
+  demandWhole('row', row, { min: 0, max: run.times.length - 1 });
   return readerAt(run, depth)(row);
 }
 

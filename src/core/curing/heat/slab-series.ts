@@ -1,4 +1,4 @@
-import { demand } from '../../domain-error.ts';
+import { demand, demandWhole } from '../../domain-error.ts';
 import { demandPositive } from '../bounds.ts';
 
 /** Terms after which a series is cut: at Fo 1e-4 the last is below 1e-12. */
@@ -30,12 +30,12 @@ export function slabSeriesHeld(of: {
 /**
  * The first roots of ξ·tan ξ = Bi, rising, one in each (nπ, nπ + π/2). `biot` Bi above 0; `count` how
  * many. Exact to the last bits, over the whole range of Bi.
- * @throws {DomainError} for a Biot number or count not above zero.
+ * @throws {DomainError} for a Biot number not above zero, or a count that is not whole or below 1.
  * @source code-aster-ttll100
  */
 export function biotRoots(of: { readonly biot: number; readonly count: number }): number[] {
   demandPositive('biot', of.biot, 'ratio');
-  demand('count', of.count, 'count', { min: 1 });
+  demandWhole('count', of.count, { min: 1 });
   return Array.from({ length: of.count }, (_, n) => {
     let low = n * Math.PI;
     let high = low + Math.PI / 2;

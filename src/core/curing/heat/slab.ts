@@ -24,8 +24,8 @@ export interface Slab {
   readonly step: number;
   /** Step right after the start and each change of covering, s, from which it grows again; `step` if absent. */
   readonly firstStep?: number;
-  /** From a time on, s, when little changes fast any more, longer steps, s. */
-  readonly late?: { readonly from: number; readonly step: number };
+  /** From these times on, s, rising, when less changes fast, longer steps, s. */
+  readonly late?: readonly { readonly from: number; readonly step: number }[];
   readonly cells: number;
   /** The binder's heat, if it hydrates: its curve, and binder in a cubic metre, kg/m³. */
   readonly hydration?: Hydration & { readonly cement: number };
@@ -79,9 +79,9 @@ export function demandSlab(slab: Slab): void {
   demandPositive('step', slab.step, 'time');
   if (slab.firstStep !== undefined)
     demand('firstStep', slab.firstStep, 'time', { min: slab.step / MOST_SHORTER });
-  if (slab.late) {
-    demandNotNegative('late', slab.late.from, 'time');
-    demandPositive('lateStep', slab.late.step, 'time');
+  for (const { from, step } of slab.late ?? []) {
+    demandNotNegative('late', from, 'time');
+    demandPositive('lateStep', step, 'time');
   }
   demandWhole('cells', slab.cells, { min: 2, max: 1000 });
   demand('steps', slab.duration / slab.step, 'count', { max: MOST_STEPS });

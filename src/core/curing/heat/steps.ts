@@ -8,26 +8,28 @@ const STEPS_ALIKE = 4;
  * grow to them.
  * @source none: bookkeeping
  */
-export function timesOf({ near, far, duration, step, firstStep, late }: Slab): Float64Array {
+export function timesOf({ near, far, duration, step, firstStep, late = [] }: Slab): Float64Array {
   const changes = firstStep ? [...near.coverings, ...far.coverings].map(({ from }) => from) : [];
   const jumps = [...new Set([0, ...changes])].filter((at) => at < duration).sort((a, b) => a - b);
   const times = [0];
-  const evenly = (to: number, longest: number) => {
+  const longestAt = (time: number) => late.findLast(({ from }) => from <= time)?.step ?? step;
+  const evenlyTo = (to: number) => {
     const from = times[times.length - 1]!;
-    const count = Math.ceil((to - from) / longest - 1e-9);
-    for (let k = 1; k <= count; k++) times.push(from + ((to - from) * k) / count);
+    const count = Math.ceil((to - from) / longestAt(from) - 1e-9);
+    for (let k = 1; k < count; k++) times.push(from + ((to - from) * k) / count);
+    times.push(to);
   };
   jumps.forEach((jump, i) => {
     const end = jumps[i + 1] ?? duration;
     let at = jump;
     let short = firstStep ?? step;
-    for (let taken = 1; short < step && at + short < end; taken++) {
+    for (let taken = 1; short < longestAt(at) && at + short < end; taken++) {
       at += short;
       times.push(at);
       if (taken % STEPS_ALIKE === 0) short *= 2;
     }
-    if (late && late.from > at && late.from < end) evenly(late.from, step);
-    evenly(end, late && late.from < end ? late.step : step);
+    for (const { from } of late) if (from > at && from < end) evenlyTo(from);
+    evenlyTo(end);
   });
   return Float64Array.from(times);
 }

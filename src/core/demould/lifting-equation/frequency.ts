@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { interpolate } from '../../interpolate.ts';
 import { justOver, justUnder, SLIVER } from '../../quantity/dust.ts';
 import type { Duration, Form } from './lift.ts';
 
@@ -58,12 +59,7 @@ export function frequencyMultiplier(
   const last = FREQUENCIES[table.length - 1]!;
   const highest = handsAreLow(vertical, form) ? HIGHEST_RATE_LOW_HANDS[duration] : last;
   if (perMinute > justOver(highest, SLIVER)) return 0;
-  const rate = Math.min(perMinute, highest);
-  const above = FREQUENCIES.findIndex((f) => f >= rate);
-  if (above <= 0) return table[0]!;
-  const [f0, f1] = [FREQUENCIES[above - 1]!, FREQUENCIES[above]!];
-  const [m0, m1] = [table[above - 1]!, table[above]!];
-  return m0 + ((m1 - m0) * (rate - f0)) / (f1 - f0);
+  return interpolate(FREQUENCIES.slice(0, table.length), table, Math.min(perMinute, highest));
 }
 
 /**

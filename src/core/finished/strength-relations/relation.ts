@@ -1,3 +1,4 @@
+import { interpolate } from '../../interpolate.ts';
 /** How far a figure can be trusted: seen in the source, or recalled. */
 export type Standing = 'published' | 'from memory';
 
@@ -56,11 +57,11 @@ export type RangePoint = readonly [density: number, low: number, high: number];
 export function between(
   points: readonly RangePoint[],
 ): (density: number) => { readonly low: number; readonly high: number } {
-  return (density) => {
-    const next = points.findIndex(([at]) => at >= density);
-    const b = points[next] ?? points[points.length - 1]!;
-    const a = points[next - 1] ?? b;
-    const share = b[0] === a[0] ? 0 : (density - a[0]) / (b[0] - a[0]);
-    return { low: a[1] + share * (b[1] - a[1]), high: a[2] + share * (b[2] - a[2]) };
-  };
+  const [densities, lows, highs] = ([0, 1, 2] as const).map((column) =>
+    points.map((point) => point[column]),
+  );
+  return (density) => ({
+    low: interpolate(densities!, lows!, density),
+    high: interpolate(densities!, highs!, density),
+  });
 }

@@ -1,9 +1,8 @@
-import { demand } from '../../domain-error.ts';
 import { waterActivity } from './activity.ts';
+import { atRest } from './at-rest.ts';
 import { descentOf } from './descend.ts';
 import { lnGammaOf } from './gamma.ts';
 import { dot, room } from './linear.ts';
-import { NotConverged } from './not-converged.ts';
 import { COMPONENTS, SPECIES } from './species.ts';
 import type { System } from './system.ts';
 
@@ -47,18 +46,12 @@ export interface Balanced {
   readonly free: readonly number[];
 }
 
-const ACTIVITY_STEPS = 200;
-/** Ionic strength beyond which no activity model here means anything, mol/kg. */
-const STRONGEST = 5;
-/** Rounds above it before the water is taken to belong there. */
-const TOO_STRONG_STEPS = 20;
-
 /**
  * Solves the mass balances of a restricted system, activities included.
  *
  * At fixed activity coefficients the balances are the gradient of F(v) = Σ mᵢ(v) − Σ Tₖ vₖ, which
- * is convex, so a damped Newton descent has one place to end and finds it from any start. The
- * coefficients are renewed around it until the ionic strength stands still to one part in 10¹¹.
+ * is convex, so a damped Newton descent has one place to end and finds it from any start. That is of
+ * the descent alone; the coefficients are renewed around it as `atRest` says.
  * `near` is the answer to a neighbouring problem with the same unknowns, to start from.
  *
  * @throws {DomainError} when the water is too strong for any of the activity models.
@@ -108,7 +101,7 @@ interface Work {
   readonly descent: ReturnType<typeof descentOf>;
 }
 
-/** Rounds of balances, each with the activity coefficients of the one before, until they stand still. */
+/** The water at rest: balances at the coefficients of its own ionic strength. */
 function settle(
   system: System,
   { columns, offset, dry, guess }: Restriction,
@@ -117,63 +110,36 @@ function settle(
   near: Balanced | undefined,
 ): Balanced {
   const free = [...(near?.free ?? guess)];
-  let strength = near?.ionicStrength ?? 0.001;
-  let water = near?.waterActivity ?? 1;
-  let tooStrong = 0;
-  let before: { readonly tried: number; readonly next: number } | undefined;
-  // Until the ionic strength settles there is no use in exact balances.
-  let rough = true;
-  for (let step = 1; step <= ACTIVITY_STEPS; step++) {
-    const lnWater = Math.log(water);
-    const lnGamma = lnGammaOf(system, strength);
-    for (let i = 0; i < present.length; i++)
-      constant[i] = base[i]! + perLnWater[i]! * lnWater - lnGamma[present[i]!]!;
-    const molality = descent(free, rough);
-    const { next, dissolved, charge } = strengthOf(present, molality, inert);
-    const change = Math.abs(next - strength);
-    const still = !rough && change <= 1e-13 + 1e-11 * next;
-    rough = change > 1e-6 * next;
-    const tried = strength;
-    strength = Math.min(ahead(before, { tried, next }), 2 * STRONGEST);
-    before = { tried, next };
-    water = Math.max(waterActivity(dissolved), 0.5);
-    if (next > STRONGEST) tooStrong++;
-    if (tooStrong > TOO_STRONG_STEPS) demandModel(next);
-    if (!still) continue;
-    demandModel(strength);
-    const all = new Array<number>(SPECIES.length).fill(0);
-    present.forEach((i, at) => {
-      all[i] = molality[at]!;
-    });
-    const lnActivity = COMPONENTS.map((_, c) =>
-      columns.reduce(
-        (sum, column, k) => sum + column[c]! * free[k]!,
-        offset[c]! + dry[c]! * lnWater,
-      ),
-    );
-    return {
-      molality: all,
-      lnActivity,
-      ionicStrength: strength,
-      waterActivity: water,
-      charge,
-      free,
-    };
-  }
-  throw new NotConverged('activity', ACTIVITY_STEPS);
-}
-
-/**
- * Where the ionic strength will stand still, by the straight line through two rounds; the last round's own
- * while they tell no slope.
- */
-function ahead(
-  before: { readonly tried: number; readonly next: number } | undefined,
-  { tried, next }: { readonly tried: number; readonly next: number },
-): number {
-  if (!before || before.tried === tried) return next;
-  const slope = (next - before.next) / (tried - before.tried);
-  return Math.abs(slope) < 0.5 ? next + (slope * (next - tried)) / (1 - slope) : next;
+  let molality: readonly number[] = [];
+  let [lnWater, charge] = [0, 0];
+  const { strength, water } = atRest(
+    (strength, water, rough) => {
+      lnWater = Math.log(water);
+      const lnGamma = lnGammaOf(system, strength);
+      for (let i = 0; i < present.length; i++)
+        constant[i] = base[i]! + perLnWater[i]! * lnWater - lnGamma[present[i]!]!;
+      molality = descent(free, rough);
+      const there = strengthOf(present, molality, inert);
+      charge = there.charge;
+      return { strength: there.strength, water: waterActivity(there.dissolved) };
+    },
+    { strength: near?.ionicStrength ?? 0.001, water: near?.waterActivity ?? 1 },
+  );
+  const all = new Array<number>(SPECIES.length).fill(0);
+  present.forEach((i, at) => {
+    all[i] = molality[at]!;
+  });
+  const lnActivity = COMPONENTS.map((_, c) =>
+    columns.reduce((sum, column, k) => sum + column[c]! * free[k]!, offset[c]! + dry[c]! * lnWater),
+  );
+  return {
+    molality: all,
+    lnActivity,
+    ionicStrength: strength,
+    waterActivity: water,
+    charge,
+    free,
+  };
 }
 
 /** The species that can be there, and how ln mᵢ of each hangs on water and on the vₖ. */
@@ -192,10 +158,6 @@ function laidOut({ columns, dry, absent }: Restriction) {
   return { present, rows, perLnWater };
 }
 
-function demandModel(strength: number): void {
-  demand('ionicStrength', strength, 'count', { max: STRONGEST }, 'too-concentrated');
-}
-
 function strengthOf(present: readonly number[], molality: readonly number[], inert: Inert) {
   let twice = inert.cations + inert.anions;
   let dissolved = twice;
@@ -207,5 +169,5 @@ function strengthOf(present: readonly number[], molality: readonly number[], ine
     dissolved += molality[at]!;
   }
   const added = inert.balance ? Math.abs(charge) : 0;
-  return { next: (twice + added) / 2, dissolved: dissolved + added, charge };
+  return { strength: (twice + added) / 2, dissolved: dissolved + added, charge };
 }

@@ -1,6 +1,6 @@
 import { STANDARD_ATMOSPHERE } from '../../quantity/constants.ts';
 import type { Inert, Restriction } from './balance.ts';
-import { COMPONENTS } from './species.ts';
+import { COMPONENTS, PLACE } from './species.ts';
 import type { System } from './system.ts';
 import type { Solutes } from './water.ts';
 
@@ -15,7 +15,7 @@ export interface Fixed {
   readonly calcite?: boolean;
 }
 
-const [H, C, Ca] = [0, 1, 2];
+const { hydrogen: H, carbonate: C, calcium: Ca } = PLACE;
 /** Less than a molecule in a bath, mol/kg: as good as absent. */
 export const NOTHING = 1e-26;
 

@@ -3,15 +3,14 @@ import { type Balanced, balance, balancer } from './balance.ts';
 import { inertOf, restrict } from './restrict.ts';
 import { root } from './root.ts';
 import { type Speciation, speciation } from './speciation.ts';
-import { alkalinityOf, SPECIES } from './species.ts';
+import { alkalinityOf, PLACE, SPECIES } from './species.ts';
 import type { System } from './system.ts';
 import type { Solutes } from './water.ts';
 
 // The two pairs that fix one thing and count another have no convex form of their own; each is a
 // search over a neighbour that has.
 
-/** Its place among the components. */
-const CARBONATE = 1;
+const BICARBONATE = SPECIES.findIndex(({ name }) => name === 'bicarbonate');
 
 /** Alkalinity too small to argue about, eq/kg: pure water called pH 7.00 is this far from neutral. */
 const NEGLIGIBLE = 1e-9;
@@ -33,7 +32,10 @@ export function fromAlkalinityAndPH(
   const balanced = balancer(system, problem, inertOf(solutes));
   let near: Balanced | undefined;
   const at = (carbonate: number) => {
-    near = balanced(problem.offset.with(CARBONATE, Math.log(Math.max(carbonate, 1e-300))), near);
+    near = balanced(
+      problem.offset.with(PLACE.carbonate, Math.log(Math.max(carbonate, 1e-300))),
+      near,
+    );
     return near;
   };
   const missing = (carbonate: number) =>
@@ -49,8 +51,8 @@ export function fromAlkalinityAndPH(
       because: 'alkalinity-below-hydroxide',
     });
   if (without >= -1e-12 * scale) return speciation(system, solutes, at(0));
-  const [bicarbonate, carbonate] = [system.lnK[3]!, 1];
-  let high = -without / (Math.exp(bicarbonate + lnHydrogen) + 2 * carbonate);
+  // Of each activity of carbonate one equivalent is in so much bicarbonate, and two are in itself.
+  let high = -without / (Math.exp(system.lnK[BICARBONATE]! + lnHydrogen) + 2);
   let [low, atLow, atHigh] = [0, without, missing(high)];
   for (let doubling = 0; atHigh < 0 && doubling < 60; doubling++) {
     [low, atLow] = [high, atHigh];
@@ -81,7 +83,10 @@ export function fromCarbonAndGas(
     return near;
   };
   const excess = (alkalinity: number) =>
-    at(alkalinity).molality.reduce((sum, m, i) => sum + m * SPECIES[i]!.of[1], -carbon);
+    at(alkalinity).molality.reduce(
+      (sum, m, i) => sum + m * SPECIES[i]!.of[PLACE.carbonate]!,
+      -carbon,
+    );
   let [low, high] = [0, 0];
   let [atLow, atHigh] = [excess(0), 0];
   if (atLow > 0) {

@@ -1,7 +1,7 @@
 import { type Note, outsideRange } from '../../note.ts';
 import { STANDARD_ATMOSPHERE } from '../../quantity/constants.ts';
 import type { Balanced } from './balance.ts';
-import { alkalinityOf, COMPONENTS, type Component, SPECIES } from './species.ts';
+import { alkalinityOf, COMPONENTS, type Component, PLACE, SPECIES } from './species.ts';
 import type { System } from './system.ts';
 import type { CarbonateWater, Solutes } from './water.ts';
 
@@ -52,26 +52,27 @@ export function speciation(system: System, solutes: Solutes, solved: Balanced): 
     SPECIES.reduce((sum, _, i) => sum + of(i) * solved.molality[i]!, 0);
   const alkalinity = total((i) => alkalinityOf(SPECIES[i]!));
   const shares = total((i) => Math.abs(alkalinityOf(SPECIES[i]!)));
-  const totalOf = (component: number) => total((i) => SPECIES[i]!.of[component]!);
-  const absent = (component: number) => totalOf(component) === 0 && component > 0;
+  const totalOf = (component: Component) => total((i) => SPECIES[i]!.of[PLACE[component]]!);
+  const absent = (component: Component) => component !== 'hydrogen' && totalOf(component) === 0;
   const lnActivity = COMPONENTS.map((name, c) => [
     name,
-    absent(c) ? -Infinity : solved.lnActivity[c]!,
+    absent(name) ? -Infinity : solved.lnActivity[c]!,
   ]);
-  const [lnH, lnCarbonate] = [solved.lnActivity[0]!, absent(1) ? -Infinity : solved.lnActivity[1]!];
+  const lnH = solved.lnActivity[PLACE.hydrogen]!;
+  const lnCarbonate = absent('carbonate') ? -Infinity : solved.lnActivity[PLACE.carbonate]!;
   const balancing = solutes.chloride === undefined;
   return {
     temperature: system.temperature,
     activity: system.activity,
-    calcium: totalOf(2),
-    magnesium: totalOf(3),
-    sodium: totalOf(4),
-    sulfate: totalOf(5),
+    calcium: totalOf('calcium'),
+    magnesium: totalOf('magnesium'),
+    sodium: totalOf('sodium'),
+    sulfate: totalOf('sulfate'),
     chloride: solutes.chloride ?? Math.max(solved.charge, 0),
     otherCations: (solutes.otherCations ?? 0) + (balancing ? Math.max(-solved.charge, 0) : 0),
     otherAnions: solutes.otherAnions ?? 0,
     alkalinity: Math.abs(alkalinity) > BALANCED * shares ? alkalinity : 0,
-    carbon: totalOf(1),
+    carbon: totalOf('carbonate'),
     pH: -lnH / Math.LN10,
     ionicStrength: solved.ionicStrength,
     waterActivity: solved.waterActivity,

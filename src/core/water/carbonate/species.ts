@@ -12,6 +12,11 @@ export const COMPONENTS = [
 ] as const;
 export type Component = (typeof COMPONENTS)[number];
 
+/** The place of each among them. @source definition */
+export const PLACE = Object.fromEntries(COMPONENTS.map((name, place) => [name, place])) as Readonly<
+  Record<Component, number>
+>;
+
 /** One dissolved species and the reaction that makes it from the components. */
 export interface Species {
   readonly name: string;

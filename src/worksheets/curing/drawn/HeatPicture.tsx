@@ -1,6 +1,6 @@
 import type { HeatRun } from '../../../core/curing/heat/conduction.ts';
 import { type HeatInside, readerAt } from '../../../core/curing/heat/inside.ts';
-import { firstAfter } from '../../../core/curing/history.ts';
+import { firstAfter } from '../../../core/interpolate.ts';
 import { DAY } from '../../../core/quantity/constants.ts';
 import { fromUnit, toUnit } from '../../../core/quantity/convert.ts';
 import { KINDS, unitOf } from '../../../core/quantity/kinds.ts';

@@ -162,7 +162,7 @@ describe('short first steps', () => {
   });
 
   test('are followed by longer ones from a time on, and start anew where a covering changes after it', () => {
-    const late = { from: 20_000, step: 7200 };
+    const late = [{ from: 20_000, step: 7200 }];
     const run = conduct({
       ...slab,
       near: wrapped,
@@ -181,21 +181,17 @@ describe('short first steps', () => {
     expect(steps(20_000, 40_000)).toEqual(
       [20_000 / 3, 20_000 / 3, 20_000 / 3].map((each) => expect.closeTo(each, 6)),
     );
-    expect(steps(40_000, DAY).slice(0, 9)).toEqual([
-      300,
-      300,
-      300,
-      300,
-      600,
-      600,
-      600,
-      600,
-      expect.closeTo((DAY - 43_600) / 6, 6),
+    expect(steps(40_000, DAY).slice(0, 9)).toEqual([300, 300, 300, 300, 600, 600, 600, 600, 1200]);
+    // And so on, to 4800 s and even steps to the end; none is longer than is asked so late.
+    expect(steps(40_000, DAY).slice(12)).toEqual([
+      ...Array(4).fill(2400),
+      ...Array(4).fill(4800),
+      ...Array(2).fill((DAY - 77_200) / 2),
     ]);
     expect(Math.max(...steps(0, 20_000))).toBeLessThanOrEqual(1200 + 1e-6);
     expect(run.energy.imbalance).toBeLessThan(1e-9);
-    expect(() => conduct({ ...slab, late: { from: 0, step: 0 } })).toThrow('lateStep');
-    expect(() => conduct({ ...slab, late: { from: -1, step: 60 } })).toThrow('late');
+    expect(() => conduct({ ...slab, late: [{ from: 0, step: 0 }] })).toThrow('lateStep');
+    expect(() => conduct({ ...slab, late: [{ from: -1, step: 60 }] })).toThrow('late');
   });
 
   test('follow a sudden cooling that long ones miss', () => {

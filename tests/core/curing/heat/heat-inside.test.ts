@@ -72,6 +72,30 @@ describe('hydration in the slab', () => {
   });
 });
 
+test.each([0, 1, 2] as const)(
+  'cells and steps are fine enough unless told: a part round %s ways',
+  (round) => {
+    const bare = steadyFace({ temperature: 288.15, transfer: 7.7 });
+    for (const thickness of [0.03, 0.1, 0.3, 1])
+      for (const conductivity of [0.12, 0.8]) {
+        const peak = (mesh: { cells?: number; step?: number }) =>
+          heatInside({
+            thickness,
+            round,
+            conductivity,
+            mix: { cement: 400, water: 200 },
+            hydration: ORDINARY_CEMENT,
+            initialTemperature: 293.15,
+            near: bare,
+            far: bare,
+            duration: 5 * DAY,
+            ...mesh,
+          }).peak.temperature;
+        expect(Math.abs(peak({}) - peak({ cells: 240, step: 75 }))).toBeLessThan(0.1);
+      }
+  },
+);
+
 describe('of a run written down by hand', () => {
   const run = (...temperatures: number[]) => ({
     ...conduct(slab),

@@ -91,7 +91,7 @@ describe('a run that was worked out', () => {
       { depth: 0.1, row: 0 },
       {
         depth: { takes: [0, slab.thickness], refuses: [-0.001, slab.thickness + 0.001] },
-        row: { takes: [0, last], refuses: [-1, last + 1] },
+        row: { takes: [0, last], refuses: [-1, 1.5, last + 1] },
       },
     );
   });
@@ -126,7 +126,7 @@ describe('a slab by its series', () => {
       { biot: 1, count: 3 },
       {
         biot: { refuses: [0, -1] },
-        count: { takes: [1], refuses: [0] },
+        count: { takes: [1], refuses: [0, 1.5] },
       },
     );
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { DomainError } from '../../../../src/core/domain-error.ts';
+import { DomainError, ifAllowed } from '../../../../src/core/domain-error.ts';
 import { speciate, speciateWater } from '../../../../src/core/water/carbonate/speciate.ts';
 import { SPECIES } from '../../../../src/core/water/carbonate/species.ts';
 import { mains, solutes, waters } from './waters.ts';
@@ -75,6 +75,57 @@ describe('a speciated water', () => {
         const again = speciate(water, { carbon, carbonDioxidePressure });
         near(again.pH, water.pH, 0, 1e-6);
       }),
+    );
+  });
+
+  test.each([
+    [10.2, 0.77],
+    [10.4, 1.26],
+    [10.6, 1.81],
+  ])('that soda makes strong under air has a solution by Davies too: pH %d', (pH, strength) => {
+    const pressure = { pH, carbonDioxidePressure: 40 };
+    const water = speciate({ temperature: 298.15, activity: 'davies' }, pressure);
+    // Reckoned apart, as if the salts left the activity of the water at 1: so it is a little less.
+    expect(water.ionicStrength).toBeLessThan(strength);
+    expect(water.ionicStrength).toBeGreaterThan(0.97 * strength);
+  });
+
+  test('is found again by Davies from pH and CO₂ however strong, up to the strongest', () => {
+    const strong = fc.record({
+      salts: solutes,
+      pH: fc.double({ min: 9, max: 12.5, noNaN: true }),
+      carbon: fc.double({ min: -3, max: 0.3, noNaN: true }).map((log) => 10 ** log),
+    });
+    fc.assert(
+      fc.property(strong, ({ salts, pH, carbon }) => {
+        const of = { ...salts, activity: 'davies' as const };
+        const water = ifAllowed(() => speciate(of, { pH, carbon }));
+        fc.pre(water !== undefined && water.ionicStrength < 4.999);
+        const { carbonDioxidePressure } = water!;
+        const again = speciate(of, { pH, carbonDioxidePressure });
+        near(again.ionicStrength, water!.ionicStrength, 1e-7);
+        near(again.carbon, carbon, 1e-7);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('comes to an answer or is too strong: the search does not stop between', () => {
+    fc.assert(
+      fc.property(
+        solutes,
+        fc.constantFrom('davies' as const, 'extended-debye-hueckel' as const),
+        fc.double({ min: 4, max: 13, noNaN: true }),
+        fc.double({ min: -1, max: 5, noNaN: true }).map((log) => 10 ** log),
+        (salts, activity, pH, carbonDioxidePressure) => {
+          try {
+            speciate({ ...salts, activity }, { pH, carbonDioxidePressure });
+          } catch (refusal) {
+            expect(refusal).toMatchObject({ because: 'too-concentrated' });
+          }
+        },
+      ),
+      { numRuns: 1000 },
     );
   });
 
