@@ -70,7 +70,7 @@ function airNote({ cooling }: Worked, { thickness, mixAt }: Values<typeof setFie
   if (!cooling)
     return 'Worked as if it stayed as warm as poured. A part under 100\u00a0mm (4\u00a0in) is as warm as the air within an hour or two: if the air is colder or warmer, say so above.';
   const hours = (time: number) => say(time, 'time', { units: HOURS, significant: 2 });
-  return `Bare in still air it is half way from ${say(mixAt, 'temperature')} to the air’s ${say(cooling.temperature, 'temperature')} after ${hours(cooling.timeConstant * Math.LN2)}, its own heat left out. In wind it is sooner, in wood or wrapped later: kept as poured it would begin to set at ${hours(cooling.kept)}, as warm as the air from the first at ${hours(cooling.atOnce)}.${thickness > THIN ? ' A part so thick stays warmer inside, where it may set sooner than said here.' : ''}`;
+  return `Bare in still air it is half way from ${say(mixAt, 'temperature')} to the air’s ${say(cooling.temperature, 'temperature')} after ${hours(cooling.timeConstant * Math.LN2)}, its own heat left out. In wind it is sooner, in wood or wrapped later: kept as poured it would begin to set at ${hours(cooling.kept)}, as warm as the air at once at ${hours(cooling.atOnce)}.${thickness > THIN ? ' A part so thick stays warmer inside, where it may set sooner than said here.' : ''}`;
 }
 
 /** What is to be said of a part that gets too cold before it sets; undefined where it does not. */
@@ -273,7 +273,7 @@ export default worksheet({
       tex: String.raw`t = t_r\, \frac{\gamma(T_r)}{\gamma(T)} \qquad \gamma(T) = e^{\frac{E}{R}\left(\frac1{293.15\ \mathrm K} - \frac1T\right)}`,
       put: (v, { set, pace, dosed, cooling }, say) =>
         cooling
-          ? `T = ${say(cooling.temperature, 'temperature')} + ${say(v.mixAt - cooling.temperature, 'temperatureDifference')} · e^(−t / ${say(cooling.timeConstant, 'time', { units: HOURS })}); γ(T) ÷ ${pace.reference.toFixed(3)}, summed from ${pace.here.toFixed(3)} on, comes to ${say(v.initial, 'time', { units: HOURS })}${dosed.factor === 1 ? '' : ` × ${dosed.factor.toFixed(3)} for the accelerator`} at ${say(set.initial, 'time', { units: HOURS })}. ${LAWS[v.law]}.`
+          ? `T goes from ${say(v.mixAt, 'temperature')} to ${say(cooling.temperature, 'temperature')}, e^(−t / ${say(cooling.timeConstant, 'time', { units: HOURS })}) of the way left; γ(T) ÷ ${pace.reference.toFixed(3)}, summed from ${pace.here.toFixed(3)} on, comes to ${say(v.initial, 'time', { units: HOURS })}${dosed.factor === 1 ? '' : ` × ${dosed.factor.toFixed(3)} for the accelerator`} at ${say(set.initial, 'time', { units: HOURS })}. ${LAWS[v.law]}.`
           : `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)}${dosed.factor === 1 ? '' : ` × ${dosed.factor.toFixed(3)} for the accelerator`} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}. ${LAWS[v.law]}.`,
     },
   ],

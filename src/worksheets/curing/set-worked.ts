@@ -41,7 +41,7 @@ export function setWorked(v: SetValues) {
     referenceTemperature: v.referenceAt,
   };
   /** With so much of the bag's time left by an accelerator. */
-  const found = (factor: number, temperature = v.mixAt, around = air) =>
+  const found = (factor: number, temperature: number, around: AirAround | undefined) =>
     setByTemperature({
       reference: scaleSet(bag.reference, factor),
       referenceTemperature: bag.referenceTemperature,
@@ -56,7 +56,7 @@ export function setWorked(v: SetValues) {
       : v.accelerator === 'product'
         ? acceleratorFactor(v)
         : { factor: 1 };
-  const { arrhenius: set, third, notes } = found(dosed.factor);
+  const { arrhenius: set, third, notes } = found(dosed.factor, v.mixAt, air);
   const race = setRace({
     initialSet: set.initial,
     foamTime: v.foamTime,
@@ -80,7 +80,8 @@ export function setWorked(v: SetValues) {
     /** The bag's times are too short for it, and nobody knows by how much. */
     wetter: v.waterCement > v.testWater,
     water: sabinFactors({ from: v.testWater, to: v.waterCement }),
-    shortest: dosed.shortest === undefined ? undefined : found(dosed.shortest).arrhenius,
+    shortest:
+      dosed.shortest === undefined ? undefined : found(dosed.shortest, v.mixAt, air).arrhenius,
     race,
     sinking,
     share: sinking === undefined ? undefined : sinking / v.depth,
@@ -89,7 +90,7 @@ export function setWorked(v: SetValues) {
       here: ageFactor(law, v.mixAt),
     },
     ways: quicken({
-      set: found(1).arrhenius,
+      set: found(1, v.mixAt, air).arrhenius,
       cooling: air && { ...bag, air },
       temperature: v.mixAt,
       law,
