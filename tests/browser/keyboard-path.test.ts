@@ -103,7 +103,7 @@ const PAGES: readonly Kind[] = [
   { name: 'a page of checks', path: 'checks/air/' },
   { name: 'sources', path: 'sources/a/' },
   { name: 'the glossary', path: 'glossary/' },
-  { name: 'the parts', path: 'parts/' },
+  { name: 'how pages look', path: 'parts/' },
   { name: 'a page that is not there', path: '404.html' },
 ];
 

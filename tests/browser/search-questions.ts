@@ -174,6 +174,21 @@ export const questions: readonly Question[] = [
   ['weight of a 12 inch slab', 'demoulding/lift/'],
   ['cement bag got wet', 'safety/setting-up/#keep'],
   ['foam sputters', 'foam/bad-foam/'],
+  ['3%', 'foam/solution/'],
+  ['3 %', 'foam/solution/'],
+  ['97:3', 'foam/solution/'],
+  ['3% label in a gallon', 'foam/solution/', 'US'],
+  ['dose on the label', 'foam/solution/'],
+  ['to heavy', 'mix/correct/'],
+  ['bathroom scale', 'safety/setting-up/#at-hand'],
+  ['bathroom scale for a mold', 'safety/setting-up/', 'US'],
+  ['plant pot', 'placing/how-much/'],
+  ['plant pot mold', 'placing/how-much/', 'US'],
+  ['planter drain hole', 'placing/forms/#cast-in'],
+  ['drain hole in a planter mold', 'placing/forms/#cast-in', 'US'],
+  ['drain hole in gray planter', 'placing/forms/', 'US'],
+  ['drainage hole in the mold', 'placing/forms/', 'US'],
+  ['label says 3% per gallon', 'foam/solution/', 'US'],
 ];
 
 /** Questions and symptoms for one page alone, which Enter must open: it stands first. */

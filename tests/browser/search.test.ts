@@ -168,6 +168,8 @@ describe('the search', () => {
 
   test.each([
     ['foam colapse', 'foam/killers/', 'found for “foam collapse”; on no page: colapse'],
+    ['too hevy', 'mix/correct/', 'found for “too heavy”; on no page: hevy'],
+    ['to heavvy', 'mix/correct/', 'found for “to heavy”; on no page: heavvy'],
     ['desnity', 'finished-part/density/', 'found for “density”; on no page: desnity'],
   ])('%j, a slip of the finger, finds %s and says how it was read', async (words, path, told) => {
     expect((await found(words)).slice(0, 3)).toContain(path);

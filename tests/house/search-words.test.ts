@@ -19,6 +19,7 @@ test.each([
   ['20 gpg', ['gpg']],
   ['load-bearing wall', ['load-bearing', 'wall']],
   ['0.207', ['0.207']],
+  ['3 %', ['3%']],
   ['what is it', ['what', 'is', 'it']],
   ['  ', []],
 ])('%j asks for %j', (asked, words) => {

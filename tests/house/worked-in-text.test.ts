@@ -7,9 +7,10 @@ import { ROUNDED, SHARP_CHOKED, SHARP_EDGED } from '../../src/core/air/orifice.t
 import { fhpActivationEnergy } from '../../src/core/curing/age-factor.ts';
 import { DRY_ENOUGH_MOISTURE, diffusionDryingTime } from '../../src/core/curing/drying.ts';
 import { ONE_FREEZE_STRENGTH } from '../../src/core/curing/frost.ts';
-import { STILL_AIR_TRANSFER, steadyFace, throughLayers } from '../../src/core/curing/heat/face.ts';
+import { steadyFace, throughLayers } from '../../src/core/curing/heat/face.ts';
 import { ORDINARY_CEMENT } from '../../src/core/curing/heat/hydration.ts';
 import { DIFFERENCE_LIMIT, heatInside } from '../../src/core/curing/heat/inside.ts';
+import { STILL_AIR_TRANSFER } from '../../src/core/curing/heat/still-air.ts';
 import { dailyHistory } from '../../src/core/curing/history.ts';
 import { PEAK_LIMIT } from '../../src/core/curing/limits.ts';
 import { curingPlan } from '../../src/core/curing/plan.ts';

@@ -14,7 +14,7 @@ test('both worksheets that fill a form offer what the reader’s batches settled
   expect(offers).toEqual(['form.settling', 'form.settling']);
 });
 
-test('a dilution is read alike wherever it is asked for, and a percentage is told as parts', () => {
+test('a dilution is read alike wherever it is asked for, a percentage as parts, and a bare share is told as them', () => {
   const say = speaker('metric');
   const asking = sheets.flatMap((sheet) =>
     Object.keys(sheet.fields)
@@ -29,7 +29,8 @@ test('a dilution is read alike wherever it is asked for, and a percentage is tol
   expect(asking.length).toBeGreaterThan(2);
   for (const read of asking) {
     expect(read('1:40').value).toBe(40);
-    expect(read('2.5 %').problem).toContain('2.5\u00a0% is 1 part to 39.');
+    expect(read('2.5 %')).toMatchObject({ value: 39, echo: '39' });
+    expect(read('0.025').problem).toContain('2.5\u00a0% is 1 part to 39.');
     expect(read('0').problem).toMatch(/at least 1\.$/);
   }
 });

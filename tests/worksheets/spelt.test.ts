@@ -4,6 +4,7 @@ import { readNumber } from '../../src/islands/engine/read-number.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { NumberField } from '../../src/islands/fields.ts';
 import { setFields } from '../../src/worksheets/curing/set-fields.ts';
+import solution from '../../src/worksheets/foam/foaming-solution.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import compare from '../../src/worksheets/water/compare-waters.tsx';
 import fitForCement from '../../src/worksheets/water/fit-for-cement.tsx';
@@ -35,6 +36,25 @@ test('what cannot be read is quoted as it was typed', () => {
   expect(read(partsWater, '1:1,500').problem).toMatch(/: ‘1:1,500’ can be read as/);
   expect(read(partsWater, 'ca. 40:1').problem).toContain('Enter 40:1 alone');
   expect(read(bagPrice, ' € ').problem).toContain('is empty');
+});
+
+test('a dose in per cent, or in parts of a hundred, is read as parts of water to one, and says so', () => {
+  const { partsWater, oneIn } = solution.fields;
+  for (const t of ['3%', '3 %', '3 per cent', '3.0%', '97:3', '97 to 3', '3 : 97', '٣٪'])
+    expect(read(partsWater, t), t).toMatchObject({
+      value: expect.closeTo(97 / 3, 6),
+      echo: '32.333',
+      problem: undefined,
+    });
+  expect(read(partsWater, '2,5 %').value).toBeCloseTo(39, 6);
+  expect(read(partsWater, '50 %').value).toBe(1);
+  expect(read(oneIn, '3 %')).toMatchObject({ value: expect.closeTo(100 / 3, 6), echo: '33.333' });
+  // More concentrate than water is no dose, and a share without its sign is refused with what it would be.
+  expect(read(partsWater, '51 %').problem).toContain('51\u00a0% is 1 part to 0.961');
+  expect(read(partsWater, '0.03').problem).toContain('3\u00a0% is 1 part to 32.3');
+  expect(read(partsWater, '0 %').problem).toContain('at least 1');
+  // Of which 97 the 3 are part cannot be told.
+  expect(read(oneIn, '97:3').value).toBeUndefined();
 });
 
 test('rain may be told by the square metre', () => {

@@ -1,8 +1,9 @@
 import type { AmountProps } from '~/components/prose/amount.ts';
 import { inMillimetres } from '~/components/prose/amounts.ts';
-import { STILL_AIR_TRANSFER, steadyFace, throughLayers } from '~/core/curing/heat/face.ts';
+import { steadyFace, throughLayers } from '~/core/curing/heat/face.ts';
 import { adiabaticRise, ORDINARY_CEMENT } from '~/core/curing/heat/hydration.ts';
 import { heatInside, type Part } from '~/core/curing/heat/inside.ts';
+import { STILL_AIR_TRANSFER } from '~/core/curing/heat/still-air.ts';
 import { freshHeatCapacity, mostFreshConductivity } from '~/core/curing/heat/thermal-properties.ts';
 import { valoreConductivity } from '~/core/finished/valore.ts';
 import type { Proportion } from '~/core/mix/proportion.ts';

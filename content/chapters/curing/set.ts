@@ -1,14 +1,17 @@
+import type { AmountProps } from '~/components/prose/amount.ts';
 import { inMillimetres, wholeDegrees } from '~/components/prose/amounts.ts';
 import { percent } from '~/components/prose/percent.ts';
 import { type AgeLaw, REFERENCE_TEMPERATURE } from '~/core/curing/age-factor.ts';
-import { SPECIFIC_HEAT } from '~/core/curing/heat/thermal-properties.ts';
+import { STILL_AIR_TRANSFER } from '~/core/curing/heat/still-air.ts';
+import { freshHeatCapacity, SPECIFIC_HEAT } from '~/core/curing/heat/thermal-properties.ts';
+import { type AirAround, coolingTime } from '~/core/curing/in-air.ts';
 import { mixTemperature, waterTemperatureFor } from '~/core/curing/mix-temperature.ts';
 import { EARLIEST_SET, setByTemperature, setRace } from '~/core/curing/set.ts';
 import { sabinFactors } from '~/core/curing/set-by-water.ts';
 import { HOUR, ICE_POINT, MINUTE } from '~/core/quantity/constants.ts';
 import { formatQuantity } from '~/core/quantity/format.ts';
 import { demo } from '~/worksheets/demo.ts';
-import { demoBatch } from '~/worksheets/demo-worked.ts';
+import { demoBatch, demoCube, waterIn } from '~/worksheets/demo-worked.ts';
 import { drainageFit } from '../foam/demo-foam.ts';
 import { ONE_ENERGY, oneEnergy, VARIABLE } from './ageing.ts';
 
@@ -65,14 +68,44 @@ const times = ([low, high]: readonly [number, number]) => `${low.toFixed(1)} to 
 /** How many times as long as at a w/c of 0.30 it takes at 0.36. */
 export const slower = { initial: times(wetter.initial), final: times(wetter.final) };
 
-/** The demo’s batch but for its mixing water, as warm as in the worksheet’s example. */
+/** A thin wall of the demo's mix in colder air, both faces bare. */
+const wall = { thickness: 0.04, poured: 20 + ICE_POINT, air: 10 + ICE_POINT };
+const cooling: AirAround = {
+  temperature: wall.air,
+  timeConstant: coolingTime({
+    thickness: wall.thickness,
+    heatCapacity: freshHeatCapacity({ cement: demoCube.cement, water: waterIn(demoCube) }),
+    transfer: STILL_AIR_TRANSFER,
+  }),
+};
+const wallSets = (air?: AirAround) =>
+  setByTemperature({
+    reference: bagSet,
+    referenceTemperature: REFERENCE_TEMPERATURE,
+    temperature: wall.poured,
+    law: VARIABLE,
+    air,
+  }).arrhenius.initial;
+const timeIn = (value: number, metric: string): AmountProps => ({
+  value,
+  kind: 'time',
+  metric,
+  us: metric,
+  significant: 2,
+});
+export const coldWall = {
+  ...wall,
+  thickness: inMillimetres(wall.thickness, 2),
+  halfWay: timeIn(cooling.timeConstant * Math.LN2, 'min'),
+  set: timeIn(wallSets(cooling), 'h'),
+  kept: timeIn(wallSets(), 'h'),
+};
+
+/** The batch but for its water, as warm as in the worksheet’s example. */
+export const otherwise = { cement: 18 + ICE_POINT, solution: 15 + ICE_POINT };
 const others = [
-  { mass: demoBatch.cement, temperature: 18 + ICE_POINT, specificHeat: SPECIFIC_HEAT.cement },
-  {
-    mass: demoBatch.foamMass,
-    temperature: demo.water.temperature,
-    specificHeat: SPECIFIC_HEAT.water,
-  },
+  { mass: demoBatch.cement, temperature: otherwise.cement, specificHeat: SPECIFIC_HEAT.cement },
+  { mass: demoBatch.foamMass, temperature: otherwise.solution, specificHeat: SPECIFIC_HEAT.water },
 ];
 const water = {
   mass: demoBatch.water,

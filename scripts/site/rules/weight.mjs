@@ -77,8 +77,8 @@ const HEAVIER = {
   'demoulding/handling/': 52_500,
   // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.
   'curing/heat-inside/': 63_950,
-  // Three ways to a time of setting, what quickens it, what more water does, and what is too cold, too hot or frozen.
-  'curing/set/': 51_800,
+  // Three ways to a time of setting, along the air a thin part takes on too, what quickens it, and what is too cold or hot.
+  'curing/set/': 53_850,
 };
 
 /**

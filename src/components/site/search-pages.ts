@@ -63,7 +63,7 @@ export async function findPages<Page extends Text>(
   const words = wordsOf(asked);
   const phrase = plain(asked);
   const [named, together, ...each] = await Promise.all([
-    phrase.length > 1 ? pagesNamed(index, phrase.join(' ')) : new Set(),
+    phrase.length > 1 || /\d/.test(asked) ? pagesNamed(index, phrase.join(' ')) : new Set(),
     index.search(words.map(([word]) => word).join(' ')),
     ...words.map((family) => searchFamily(index, family)),
   ]);

@@ -68,6 +68,7 @@ export const plain = (asked: string): readonly string[] =>
   asked
     .toLowerCase()
     .replace(/[’']/g, '')
+    .replace(/(\d)\s+%/g, '$1%')
     .split(/[^\p{L}\p{N}/°³²%.:-]+/u)
     .map((word) => word.replace(/^[-.:/]+|[-.:/]+$/g, ''))
     .filter(Boolean);

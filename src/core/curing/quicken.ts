@@ -2,6 +2,7 @@ import { demand } from '../domain-error.ts';
 import { acceleratorFactor, chlorideSet } from './accelerator.ts';
 import type { AgeLaw } from './age-factor.ts';
 import { demandNotNegative } from './bounds.ts';
+import type { AirAround } from './in-air.ts';
 import { demandSet, type SetTimes, scaleSet, setByTemperature } from './set.ts';
 
 /**
@@ -35,7 +36,9 @@ export interface Quickened {
  * mix would be by warmer water and by a warmer room; `rapidFactor` share of the set the quicker cement
  * takes, from its bag (left out if absent); `product` what another accelerator's sheet says, as
  * acceleratorFactor takes it (listed without times if absent: its sheet tells); `chlorideDose` share of
- * the cement's mass; `steel`. Calcium chloride with steel is listed as not allowed, never worked. No
+ * the cement's mass; `steel`. `cooling` where the part takes on the temperature of the `air` around it: with that and
+ * the `reference` times s at `referenceTemperature` K that `set` was worked from, each way is worked along it too, and
+ * a warmer room is warmer air as well. Calcium chloride with steel is listed as not allowed, never worked. No
  * range is published.
  * @throws {DomainError} for a warming below zero, a factor outside 0…1, or as setByTemperature,
  * acceleratorFactor and chlorideSet.
@@ -52,25 +55,34 @@ export function quicken(of: {
   readonly product?: Parameters<typeof acceleratorFactor>[0];
   readonly chlorideDose: number;
   readonly steel: boolean;
+  readonly cooling?:
+    | {
+        readonly reference: SetTimes;
+        readonly referenceTemperature: number;
+        readonly air: AirAround;
+      }
+    | undefined;
 }): readonly Quickened[] {
-  const { set, temperature, law, rapidFactor, product, steel } = of;
+  const { set, temperature, law, rapidFactor, product, steel, cooling } = of;
   demandSet(set);
-  const warmed = (by: number): SetTimes => {
+  const { air, ...bag } = cooling ?? { reference: set, referenceTemperature: temperature };
+  const warmed = (by: number, airBy = 0, factor = 1): SetTimes => {
     demandNotNegative('warmer', by, 'temperatureDifference');
     return setByTemperature({
-      reference: set,
-      referenceTemperature: temperature,
+      reference: scaleSet(bag.reference, factor),
+      referenceTemperature: bag.referenceTemperature,
       temperature: temperature + by,
       law,
+      air: air && { ...air, temperature: air.temperature + airBy },
     }).arrhenius;
   };
   if (rapidFactor !== undefined)
     demand('rapidFactor', rapidFactor, 'ratio', { min: 0, aboveMin: true, max: 1 });
   const scaled = (factor: number | undefined) =>
-    factor === undefined ? undefined : scaleSet(set, factor);
+    factor === undefined ? undefined : warmed(0, 0, factor);
   const found: Readonly<Record<Way, SetTimes | undefined>> = {
     'warmer-water': warmed(of.mixWarmer),
-    'warmer-room': warmed(of.roomWarmer),
+    'warmer-room': warmed(of.roomWarmer, of.roomWarmer),
     'rapid-cement': scaled(rapidFactor),
     'accelerator-by-sheet': scaled(product && acceleratorFactor(product).factor),
     'calcium-chloride': scaled(

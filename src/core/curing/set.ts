@@ -2,6 +2,7 @@ import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { type AgeLaw, ageFactor } from './age-factor.ts';
 import { demandNotNegative, demandPositive } from './bounds.ts';
+import { type AirAround, timeInAir } from './in-air.ts';
 import { THIRD_RULE_RANGE, thirdRuleFactor } from './third-rule.ts';
 
 /** Initial and final set, s from the first water. */
@@ -39,7 +40,9 @@ export interface SetByTemperature {
  * rule of a third multiplies by 4/3 for every 10 °F colder and divides by it for every 10 °F warmer; it
  * is told for falls down to 40 °F, and a note says when `temperature` is outside its range
  * (THIRD_RULE_RANGE).
- * @throws {DomainError} for times not above zero or a final set before the initial, or as ageFactor.
+ * With `air` around it the part takes on the temperature of the air from the start, and each rule goes by what it has
+ * then, as timeInAir sums it; the note looks at both temperatures.
+ * @throws {DomainError} for times not above zero or a final set before the initial, or as ageFactor and timeInAir.
  * @source fhp-1977 from memory
  * @source concrete-construction-accelerators for the rule of a third
  */
@@ -48,17 +51,21 @@ export function setByTemperature(of: {
   readonly referenceTemperature: number;
   readonly temperature: number;
   readonly law: AgeLaw;
+  readonly air?: AirAround | undefined;
 }): SetByTemperature {
-  const { reference, referenceTemperature, temperature, law } = of;
+  const { reference, referenceTemperature, temperature, law, air } = of;
   demandSet(reference);
-  const third = thirdRuleFactor(temperature - referenceTemperature);
+  const found = (pace: (temperature: number) => number) => {
+    if (!air) return scaleSet(reference, 1 / pace(temperature));
+    const when = (needed: number) => timeInAir({ needed, from: temperature, air, pace });
+    return { initial: when(reference.initial), final: when(reference.final) };
+  };
   return {
-    arrhenius: scaleSet(
-      reference,
-      ageFactor(law, referenceTemperature) / ageFactor(law, temperature),
-    ),
-    third: scaleSet(reference, third),
-    notes: outsideRange('temperature', temperature, THIRD_RULE_RANGE),
+    arrhenius: found((at) => ageFactor(law, at) / ageFactor(law, referenceTemperature)),
+    third: found((at) => 1 / thirdRuleFactor(at - referenceTemperature)),
+    notes: [temperature, air?.temperature ?? temperature]
+      .flatMap((at) => outsideRange('temperature', at, THIRD_RULE_RANGE))
+      .slice(0, 1),
   };
 }
 

@@ -3,7 +3,6 @@ import {
   type Around,
   type Face,
   outdoorTransfer,
-  STILL_AIR_TRANSFER,
   steadyFace,
   throughLayers,
 } from '../../core/curing/heat/face.ts';
@@ -14,6 +13,7 @@ import {
   ultimateDegree,
 } from '../../core/curing/heat/hydration.ts';
 import { type HeatInside, heatInside, type Part } from '../../core/curing/heat/inside.ts';
+import { STILL_AIR_TRANSFER } from '../../core/curing/heat/still-air.ts';
 import { mostFreshConductivity } from '../../core/curing/heat/thermal-properties.ts';
 import { type DayExtremes, dailyHistory } from '../../core/curing/history.ts';
 import { demand } from '../../core/domain-error.ts';

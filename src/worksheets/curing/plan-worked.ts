@@ -6,6 +6,7 @@ import { curingPlan, type PlanEntry } from '../../core/curing/plan.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import { cement, GROWTH, ownGrowth } from '../shared/part/cement-growth.ts';
 import { HOURS } from '../shared/words/amounts.ts';
+import { BY_ITS_LETTERS } from '../shared/words/cement-bag.ts';
 import { byHours } from '../shared/words/spelt.ts';
 import { lawOf } from './age-laws.ts';
 import { temperatureFields } from './curing-fields.ts';
@@ -27,6 +28,7 @@ export const planFields = {
   }),
   binder: choice({
     label: 'Binder and steel',
+    help: BY_ITS_LETTERS,
     options: {
       plain: 'Portland cement, no steel',
       other: 'A blend, or steel in it',

@@ -1,6 +1,7 @@
 import { choice, number } from '../../islands/fields.ts';
-import { waterCement } from '../shared/mix/recipe.ts';
-import { partDepth } from '../shared/part/part-sides.ts';
+import { sandCement, waterCement } from '../shared/mix/recipe.ts';
+import { wetDensity } from '../shared/part/part-densities.ts';
+import { partDepth, partThickness } from '../shared/part/part-sides.ts';
 import { HOURS, PERCENT } from '../shared/words/amounts.ts';
 import { byHours } from '../shared/words/spelt.ts';
 import { LAWS } from './age-laws.ts';
@@ -10,6 +11,7 @@ const time = (label: string, example: string) =>
   number('time', { label, example, min: '1 min', max: '14 d', units: HOURS, spelt: byHours });
 const share = (label: string, example: string, max: string) =>
   number('ratio', { label, example, min: '0 %', max, units: PERCENT });
+const inOtherAir = { when: { around: ['other'] as string[] } };
 const product = { when: { accelerator: ['product'] as string[] } };
 
 /** What the bag says of set, how warm the mix is, and what is to hurry it. */
@@ -25,6 +27,22 @@ export const setFields = {
     max: '60 °C',
     takes: 'curing.mixTemperature',
   }),
+  around: choice({
+    label: 'The air around it, until it sets',
+    help: 'A thin part is as warm as the air within an hour or two.',
+    options: { alike: 'About as warm as the mix', other: 'Colder or warmer' },
+    example: 'alike',
+    byOwn: { air: 'other' },
+  }),
+  air: temperature('Air', '12 °C', {
+    help: 'Over the hours until it sets; if the night falls in them, near its lowest.',
+    min: '-15 °C',
+    bench: 'curing.air',
+    ...inOtherAir,
+  }),
+  thickness: { ...partThickness, ...inOtherAir },
+  wet: { ...wetDensity, folded: true, ...inOtherAir },
+  sandCement: { ...sandCement, folded: true, ...inOtherAir },
   waterCement: { ...waterCement, folded: true },
   foamTime: number('time', {
     label: 'Half of the foam has drained after',

@@ -1,10 +1,12 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
+import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
 import { SABIN_ROWS, type SabinRows, type sabinFactors } from '../../core/curing/set-by-water.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { HOURS, PERCENT } from '../shared/words/amounts.ts';
+import { saidApart } from '../shared/words/said-apart.ts';
 import { LAWS } from './age-laws.ts';
 import { SetRace } from './drawn/SetRace.tsx';
 import { MIX, mixWarmth } from './mix-warmth.ts';
@@ -28,6 +30,9 @@ const TOO_LATE = 8 * HOUR;
 /** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
+/** A part thicker than this stays warmer inside than at its faces, m. A choice: half of it conducts about as well as the air takes heat. */
+const THIN = 0.1;
+type Worked = ReturnType<typeof setWorked>;
 const factor = ([low, high]: readonly [number, number]) => {
   const [one, other] = [low.toFixed(1), high.toFixed(1)];
   return one === other ? `about ${one}` : `${one} to ${other}`;
@@ -60,9 +65,30 @@ function waterNote(
   return `${later} In one old table (${rowsInWords(covers)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times${beyond.map((each) => `, and ${each}`).join('')}.`;
 }
 
+/** What of its set, s, by how it comes to the temperature of the air. */
+function airNote({ cooling }: Worked, { thickness, mixAt }: Values<typeof setFields>, say: Say) {
+  if (!cooling)
+    return 'Worked as if it stayed as warm as poured. A part under 100\u00a0mm (4\u00a0in) is as warm as the air within an hour or two: if the air is colder or warmer, say so above.';
+  const hours = (time: number) => say(time, 'time', { units: HOURS, significant: 2 });
+  return `Bare in still air it is half way from ${say(mixAt, 'temperature')} to the air’s ${say(cooling.temperature, 'temperature')} after ${hours(cooling.timeConstant * Math.LN2)}, its own heat left out. In wind it is sooner, in wood or wrapped later: kept as poured it would begin to set at ${hours(cooling.kept)}, as warm as the air at once at ${hours(cooling.atOnce)}.${thickness > THIN ? ' A part so thick stays warmer inside, where it may set sooner than said here.' : ''}`;
+}
+
+/** What is to be said of a part that gets too cold before it sets; undefined where it does not. */
+function ofCooling({ cooling }: Worked, mixAt: number, say: Say): Judgement | undefined {
+  if (!cooling || cooling.atSet >= mixAt || !tooColdToCure(cooling.atSet)) return undefined;
+  const freezes = cooling.atSet <= FREEZES_AT;
+  const t = saidApart(cooling.atSet, 'temperature', [FREEZES_AT, COLDEST_CURE], say, {
+    decimals: 1,
+  });
+  return {
+    verdict: freezes ? 'stop' : 'look',
+    say: `In this air it ${freezes ? 'freezes before it sets' : 'hardly sets'}: it falls to ${t} first. Keep it warmer, and see Frost, in this chapter, before you cast.`,
+  };
+}
+
 /** What the race between set and foam says by itself. */
 function ofRace(
-  { race, set, sinking, share, wetter }: ReturnType<typeof setWorked>,
+  { race, set, sinking, share, wetter, cooling }: Worked,
   mixAt: number,
   say: Say,
 ): Judgement {
@@ -72,7 +98,7 @@ function ofRace(
   if (!lasts && set.initial > TOO_LATE)
     return {
       verdict: 'stop',
-      say: `It does not begin to set before ${at}, ${times}. That is long for any foam: ${mixAt > MIX.hot ? 'quicken the set' : 'warm the mix'}, or do not cast today.`,
+      say: `It does not begin to set before ${at}, ${times}. That is long for any foam: ${mixAt > MIX.hot ? 'quicken the set' : cooling && cooling.temperature < mixAt ? 'keep it warmer' : 'warm the mix'}, or do not cast today.`,
     };
   const begins = lasts
     ? wetter
@@ -173,38 +199,43 @@ export default worksheet({
     },
   },
   judge: (r, { mixAt }, say) => {
-    const warmth = mixWarmth(mixAt, say);
     const raced = ofRace(r, mixAt, say);
-    if (!warmth) return raced;
-    if (warmth.verdict === 'stop')
+    const warmth = mixWarmth(mixAt, say);
+    if (warmth?.verdict === 'stop')
       return {
         ...warmth,
         say: `${warmth.say} ${mixAt > MIX.hot ? 'Cool' : 'Warm'} the mix, or do not cast today.`,
       };
+    const cold = ofCooling(r, mixAt, say);
+    if (cold?.verdict === 'stop') return cold;
     // Too soon for the pour, it does not set late, however cold it is.
-    if (mixAt < MIX.cold && r.set.initial < TOO_SOON) return raced;
-    return {
-      verdict: raced.verdict === 'good' ? 'look' : raced.verdict,
-      say: `${warmth.say} ${raced.say}`,
-    };
+    const first = mixAt < MIX.cold && r.set.initial < TOO_SOON ? undefined : warmth;
+    const before = [first, cold].flatMap((each) => (each ? [each.say] : []));
+    return before.length === 0
+      ? raced
+      : {
+          verdict: raced.verdict === 'good' ? 'look' : raced.verdict,
+          say: [...before, raced.say].join(' '),
+        };
   },
-  notes: ({ water, dosed, notes }, v, say) => [
+  notes: (r, v, say) => [
+    airNote(r, v, say),
     ...(v.sunk === undefined
       ? [
           'No sinking is given, so the two rows on it are left out: the example’s was not your part’s. Read the level after half an hour and enter it.',
         ]
       : []),
-    waterNote(v, water),
+    waterNote(v, r.water),
     'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
-    ...(notes.length > 0
+    ...(r.notes.length > 0
       ? [
-          'The rule of a third is told down to 4\u00a0°C (40\u00a0°F), and from memory up to 38\u00a0°C (100\u00a0°F); this mix is outside it.',
+          'The rule of a third is told down to 4\u00a0°C (40\u00a0°F), and from memory up to 38\u00a0°C (100\u00a0°F); this mix or its air is outside it.',
         ]
       : []),
     ...(v.accelerator === 'product' && v.steel === 'yes'
       ? ['With steel, only a product whose sheet says it is free of chloride.']
       : []),
-    ...(dosed.notes?.some(({ code }) => code === 'outside-range')
+    ...(r.dosed.notes?.some(({ code }) => code === 'outside-range')
       ? ['The dose is below the sheet’s lowest: it may do nothing.']
       : []),
     ...(v.accelerator === 'chloride'
@@ -240,8 +271,10 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t = t_r\, \frac{\gamma(T_r)}{\gamma(T)} \qquad \gamma(T) = e^{\frac{E}{R}\left(\frac1{293.15\ \mathrm K} - \frac1T\right)}`,
-      put: ({ set, pace, dosed }, v, say) =>
-        `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)}${dosed.factor === 1 ? '' : ` × ${dosed.factor.toFixed(3)} for the accelerator`} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}. ${LAWS[v.law]}.`,
+      put: ({ set, pace, dosed, cooling }, v, say) =>
+        cooling
+          ? `T goes from ${say(v.mixAt, 'temperature')} to ${say(cooling.temperature, 'temperature')}, e^(−t / ${say(cooling.timeConstant, 'time', { units: HOURS })}) of the way left; γ(T) ÷ ${pace.reference.toFixed(3)}, summed from ${pace.here.toFixed(3)} on, comes to ${say(v.initial, 'time', { units: HOURS })}${dosed.factor === 1 ? '' : ` × ${dosed.factor.toFixed(3)} for the accelerator`} at ${say(set.initial, 'time', { units: HOURS })}. ${LAWS[v.law]}.`
+          : `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)}${dosed.factor === 1 ? '' : ` × ${dosed.factor.toFixed(3)} for the accelerator`} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}. ${LAWS[v.law]}.`,
     },
   ],
   figure: ({ values, result, say }) => (
@@ -300,6 +333,10 @@ export default worksheet({
     'jove-16919',
     'rapp-1934',
     'sabin',
+    'incropera',
+    'brown-2022',
+    'bentz-2007',
+    'iso-6946',
     'common-practice',
   ],
 });

@@ -1,5 +1,8 @@
 import { acceleratorFactor, CHLORIDE_LIMIT, chlorideSet } from '../../core/curing/accelerator.ts';
 import { ageFactor } from '../../core/curing/age-factor.ts';
+import { STILL_AIR_TRANSFER } from '../../core/curing/heat/still-air.ts';
+import { freshHeatCapacity } from '../../core/curing/heat/thermal-properties.ts';
+import { type AirAround, coolingTime, temperatureInAir } from '../../core/curing/in-air.ts';
 import { quicken } from '../../core/curing/quicken.ts';
 import { scaleSet, setByTemperature, setRace } from '../../core/curing/set.ts';
 import { sabinFactors } from '../../core/curing/set-by-water.ts';
@@ -8,16 +11,44 @@ import type { Values } from '../../islands/fields.ts';
 import { lawOf } from './age-laws.ts';
 import type { setFields } from './set-fields.ts';
 
-/** Set by temperature, water and accelerator, what it does to the part meanwhile, and what would quicken it. */
-export function setWorked(v: Values<typeof setFields>) {
-  const reference = { initial: v.initial, final: v.final };
-  const law = lawOf(v.law, v.energy);
-  const { arrhenius, third, notes } = setByTemperature({
-    reference,
-    referenceTemperature: v.referenceAt,
-    temperature: v.mixAt,
-    law,
+type SetValues = Values<typeof setFields>;
+
+/** The air, where it is not as warm as the mix, and how fast the part follows it, bare in still air. */
+function airAround(v: SetValues): AirAround | undefined {
+  if (v.around === 'alike') return undefined;
+  const cement = v.wet / (1 + v.waterCement + v.sandCement);
+  const heatCapacity = freshHeatCapacity({
+    cement,
+    water: cement * v.waterCement,
+    sand: cement * v.sandCement,
   });
+  return {
+    temperature: v.air,
+    timeConstant: coolingTime({
+      thickness: v.thickness,
+      heatCapacity,
+      transfer: STILL_AIR_TRANSFER,
+    }),
+  };
+}
+
+/** Set by temperature, air, water and accelerator, what it does to the part meanwhile, and what would quicken it. */
+export function setWorked(v: SetValues) {
+  const law = lawOf(v.law, v.energy);
+  const air = airAround(v);
+  const bag = {
+    reference: { initial: v.initial, final: v.final },
+    referenceTemperature: v.referenceAt,
+  };
+  /** With so much of the bag's time left by an accelerator. */
+  const found = (factor: number, temperature: number, around: AirAround | undefined) =>
+    setByTemperature({
+      reference: scaleSet(bag.reference, factor),
+      referenceTemperature: bag.referenceTemperature,
+      temperature,
+      law,
+      air: around,
+    });
   const steel = v.steel === 'yes';
   const dosed: { factor: number; notes?: readonly Note[]; shortest?: number } =
     v.accelerator === 'chloride'
@@ -25,7 +56,7 @@ export function setWorked(v: Values<typeof setFields>) {
       : v.accelerator === 'product'
         ? acceleratorFactor(v)
         : { factor: 1 };
-  const set = scaleSet(arrhenius, dosed.factor);
+  const { arrhenius: set, third, notes } = found(dosed.factor, v.mixAt, air);
   const race = setRace({
     initialSet: set.initial,
     foamTime: v.foamTime,
@@ -36,13 +67,21 @@ export function setWorked(v: Values<typeof setFields>) {
   const sinking = settlingBySet === undefined ? undefined : Math.min(settlingBySet, v.depth);
   return {
     set,
-    third: scaleSet(third, dosed.factor),
+    third,
     notes,
+    /** How it comes to the air's temperature; and its initial set, s, were it kept as poured, or as warm as the air at once. */
+    cooling: air && {
+      ...air,
+      atSet: temperatureInAir(v.mixAt, air, set.initial),
+      kept: found(dosed.factor, v.mixAt, undefined).arrhenius.initial,
+      atOnce: found(dosed.factor, v.air, undefined).arrhenius.initial,
+    },
     dosed,
     /** The bag's times are too short for it, and nobody knows by how much. */
     wetter: v.waterCement > v.testWater,
     water: sabinFactors({ from: v.testWater, to: v.waterCement }),
-    shortest: dosed.shortest === undefined ? undefined : scaleSet(arrhenius, dosed.shortest),
+    shortest:
+      dosed.shortest === undefined ? undefined : found(dosed.shortest, v.mixAt, air).arrhenius,
     race,
     sinking,
     share: sinking === undefined ? undefined : sinking / v.depth,
@@ -51,7 +90,8 @@ export function setWorked(v: Values<typeof setFields>) {
       here: ageFactor(law, v.mixAt),
     },
     ways: quicken({
-      set: arrhenius,
+      set: found(1, v.mixAt, air).arrhenius,
+      cooling: air && { ...bag, air },
       temperature: v.mixAt,
       law,
       mixWarmer: v.warmerWater,

@@ -3,7 +3,7 @@ import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/f
 import { FOAM_VESSEL } from '../shared/foam/foam-vessel.ts';
 import { largestLoad, leastLoads } from '../shared/mix/load-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
-import { cementDensity, convention, counts } from '../shared/mix/recipe-details.ts';
+import { convention, counts, helpedCementDensity } from '../shared/mix/recipe-details.ts';
 import { foamLives } from './foam-lives.ts';
 
 export const proportionFields = {
@@ -37,7 +37,7 @@ export const proportionFields = {
   waterCement,
   counts,
   sandCement,
-  cementDensity,
+  cementDensity: helpedCementDensity,
   foamDensity: foamDensityField,
   ...otherDose,
   partsWater: { ...partsWater, usual: true, help: 'By volume: 40 for 1 : 40.' },

@@ -40,6 +40,20 @@ const ENDS = USGS_CLASS_ENDS.map(([, end]) => asCarbonate(end));
 /** A sample this large, m³, is titrated only where there is less hardness than that in it. From memory. */
 const [LARGE_SAMPLE, LITTLE] = [250e-6, asCarbonate(5)];
 const EXTREME = asCarbonate(EXTREMELY_HARD);
+/** Up to so many German degrees are common in a tap; as many mg/L are in rain alone. Common practice, no source. */
+const MOST_DEGREES = 30;
+
+/** What a number typed without a unit, and taken for so little in mg/L, would be in °dH, where that is too hard for foam; mol/m³. */
+function perhapsDegrees(total: number, typed: string): number | undefined {
+  const number = Number(typed.trim().replace(',', '.'));
+  const inDegrees = fromUnit(number, 'hardness', 'dH');
+  // A text with a unit in it is no number; one in another unit that was picked is another amount.
+  return number <= MOST_DEGREES &&
+    Math.abs(total - asCarbonate(number)) < asCarbonate(1e-6) &&
+    !softEnoughForFoam(inDegrees)
+    ? inDegrees
+    : undefined;
+}
 
 export default worksheet({
   id: 'water-hardness',
@@ -139,7 +153,7 @@ export default worksheet({
       bench: 'water.soft',
     }),
   },
-  work: ({ method, alkalinity, soft, ...v }, pm) => {
+  work: ({ method, alkalinity, soft, ...v }, pm, typed) => {
     const ions = method === 'ions' ? hardnessFromIons(v) : undefined;
     const total =
       method === 'total'
@@ -162,7 +176,19 @@ export default worksheet({
     // No further past what foam is made with than its own ± reaches.
     const near = !softEnoughForFoam(total) && softEnoughForFoam(Math.max(0, total - within));
     const trade = tradeClass(total);
-    return { total, ions, parts, soft, large, near, most: total + within, alkalinity, trade };
+    const degrees = method === 'total' ? perhapsDegrees(total, typed?.('total') ?? '') : undefined;
+    return {
+      total,
+      degrees,
+      ions,
+      parts,
+      soft,
+      large,
+      near,
+      most: total + within,
+      alkalinity,
+      trade,
+    };
   },
   results: {
     total: {
@@ -192,6 +218,11 @@ export default worksheet({
       note: 'Boiling leaves it in.',
     },
   },
+  // Beside an alkalinity that belies it, it is asked for its unit in any case.
+  doubts: ({ total, degrees, alkalinity }, _, say) =>
+    degrees === undefined || softenedOrSlip(total, alkalinity, '', say)
+      ? undefined
+      : `Look again at the unit of ${say(total, 'hardness', READ)}: if it is °dH, it is ${say(degrees, 'hardness', { significant: 3 })}, ${NAMES[tradeClass(degrees)]}. Type the unit behind the number.`,
   judge: ({ total, soft, trade, large, near, most, alkalinity }, { sample }, say) => {
     if (total > BRINE) return { verdict: 'stop', say: brineSaid(total, say) };
     const hard = (si: number, plain = false) =>

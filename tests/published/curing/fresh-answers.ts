@@ -1,6 +1,7 @@
 import { chlorideSet } from '../../../src/core/curing/accelerator.ts';
 import { screedDryingTime } from '../../../src/core/curing/drying.ts';
 import * as evaporation from '../../../src/core/curing/evaporation.ts';
+import { timeInAir } from '../../../src/core/curing/in-air.ts';
 import { mixTemperature } from '../../../src/core/curing/mix-temperature.ts';
 import { type SabinCement, sabinSet } from '../../../src/core/curing/set-by-water.ts';
 import { thirdRuleFactor } from '../../../src/core/curing/third-rule.ts';
@@ -96,6 +97,24 @@ export const freshAnswers: Answers = {
       const { initial, final } = sabinSet({ cement: cement as SabinCement, waterCement });
       return [initial / 60, final / 60];
     },
+  }),
+  'curing/time-in-air': answer({
+    asks: 'Time to gather an age while the part takes on the temperature of the air, the pace e to the distance from the air’s over a step',
+    input: {
+      needed: 'time',
+      from: 'temperature',
+      air: 'temperature',
+      timeConstant: 'time',
+      step: 'temperatureDifference',
+    },
+    gives: 'time',
+    work: ({ needed, from, air, timeConstant, step }) =>
+      timeInAir({
+        needed,
+        from,
+        air: { temperature: air, timeConstant },
+        pace: (temperature) => Math.exp((temperature - air) / step),
+      }),
   }),
   'curing/third-rule': answer({
     asks: 'How many times longer set takes by the rule of a third',

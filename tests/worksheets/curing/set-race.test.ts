@@ -31,6 +31,30 @@ test('the race is judged by how much of the depth would sink by set', () => {
     });
 });
 
+test('a wall in colder air says its set as kept warm, as cold at once, and what lies between', () => {
+  const v = { ...values, mixAt: 293.15, around: 'other', air: 282.15, thickness: 0.04 } as const;
+  const found = (more: Partial<Values> = {}) => {
+    const all = { ...v, ...more };
+    const result = setTime.work(all, {} as never);
+    return {
+      note: setTime.notes!(result, all, say)[0]!,
+      put: setTime.working[0]!.put(all, result, say),
+      ways: setTime.tables![0]!.rows(result, all, say),
+    };
+  };
+  // exp((33500 + 1470·11)/8.314462618·(1/282.15 − 1/293.15)) = 2.21 of 2.5 h; e^(−1) of the way is left after 45 min.
+  expect(found().note).toMatch(
+    /half way from 20\s°C to the air’s 9\s°C after 31\smin, .*kept as poured .*at 2\.5\sh, .*at once at 5\.5\sh\.$/,
+  );
+  expect(found().put).toMatch(/e\^\(−t \/ 45\.0\smin\) of the way left/);
+  expect(found({ thickness: 0.1 }).note).not.toContain('so thick');
+  expect(found({ thickness: 0.101 }).note).toMatch(/so thick stays warmer inside/);
+  expect(found({ around: 'alike' }).note).toContain('Worked as if it stayed as warm as poured');
+  // The room outdoes the water, which has cooled before it tells.
+  const [water, room] = found().ways.map(([, time]) => Number.parseFloat(time!));
+  expect(room).toBeLessThan(water!);
+});
+
 test('a mix that is hot is not told to be warmed, and steel asks for a product without chloride', () => {
   const of = (more: Partial<Values>) => {
     const v = { ...values, ...more };

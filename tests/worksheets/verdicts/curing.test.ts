@@ -105,6 +105,30 @@ verdicts(setTime, bag, [
   [{ mixAt: '38 °C', initial: '40 h', final: '50 h' }, 'stop', /is hot.*quicken the set/],
 ]);
 
+/** A wall in other air than its mix: 1/e of the difference is left after 40 min; summed apart, in steps of a second. */
+const wall = { ...bag, mixAt: '20.6 °C', around: 'other', thickness: '40 mm', wet: '600 kg/m3' };
+verdicts(setTime, wall, [
+  [{ air: '9 °C', sunk: '3 mm' }, 'look', /^It begins to set at 4\.7\sh/],
+  // Warm it sets as the bag says, and in hot air sooner.
+  [{ air: '20.6 °C' }, 'look', /begins to set at 2\.4\sh/],
+  [{ air: '40 °C' }, 'look', /begins to set at 1\.4\sh/],
+  // Below 5 °C it hardly sets, at 0 °C it freezes.
+  [{ air: '5 °C', sunk: '0.01 mm' }, 'good', /the paste holds its foam/],
+  [{ air: '4.9 °C', sunk: '0.01 mm' }, 'look', /^In this air it hardly sets: it falls to/],
+  [
+    { air: '0.1 °C', sunk: '0.01 mm', thickness: '5 mm' },
+    'stop',
+    /^In this air it hardly sets.*keep it warmer, or do not/,
+  ],
+  [{ air: '-15 °C', sunk: '0.01 mm' }, 'stop', /^In this air it freezes before it sets/],
+  // A quick cement in a thick part has set before the air has cooled it.
+  [
+    { air: '-15 °C', initial: '61 min', thickness: '500 mm', sunk: '0 mm' },
+    'good',
+    /not seen to sink/,
+  ],
+]);
+
 /** All at one temperature, but for what is said. */
 const mixed = {
   cement: '10 kg',

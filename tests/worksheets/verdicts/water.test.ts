@@ -29,6 +29,28 @@ verdicts(waterHardness, { method: 'total', total: mg(311), soft: mg(12) }, [
   // A ± that reaches past the next class, at 180, tells nothing of the foam.
   [{ total: `${mg(120)} ± 59` }, 'good', /for the foam and for the base mix/],
   [{ total: `${mg(120)} ± 61` }, 'look', /^Test again, closer, .* as much as 181\s/],
+  // Without a unit up to 30 may be °dH, 17.85 mg/L each: 6.72 are 120 mg/L, soft enough either way.
+  [
+    { total: '17' },
+    'look',
+    /^Look again at the unit of 17\smg\/L.*: if it is °dH, it is 303\smg\/L.*, very hard\./,
+  ],
+  [{ total: '17,0' }, 'look', /^Look again at the unit/],
+  [{ total: '6.8' }, 'look', /^Look again.*121\smg\/L.*, hard\./],
+  [{ total: '6.7' }, 'good', /^6\.7.* is soft\. Use it for the foam/],
+  [{ total: '30' }, 'look', /^Look again/],
+  [{ total: '31' }, 'good', /^31.* is soft\. Use it for the foam/],
+  [{ total: '0' }, 'good', /is soft/],
+  // Asked for its unit once.
+  [
+    { total: '17', alkalinity: mg(240) },
+    'look',
+    /^Look at the unit of the hardness(?!.*Look again)/,
+  ],
+  [{ total: mg(12) }, 'good', /^12.* is soft\. Use it for the foam/],
+  [{ total: '12 mg/L' }, 'good', /^12.* is soft/],
+  [{ total: '12 ppm' }, 'good', /^12.* is soft/],
+  [{ total: '17 °dH' }, 'good', /with the soft water/],
   // Beyond 1500 it is brine.
   [{ total: mg(1500) }, 'look', /before it mixes cement/],
   [{ total: mg(1501) }, 'stop', /brine or sea water/],

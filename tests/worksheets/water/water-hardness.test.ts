@@ -176,7 +176,7 @@ describe('a hardness known only as a total', () => {
 
 /** Each as if 17.4 °dH had been typed as mg/L. */
 const slipped = [
-  [waterHardness, { 'water.method': 'total', 'water.total': '17.4' }],
+  [waterHardness, { 'water.method': 'total', 'water.total': '17.4 mg/L' }],
   [waterHardness, { 'water.calcium': '0.095', 'water.magnesium': '0.018' }],
   [
     waterHardness,
@@ -213,7 +213,7 @@ test('a soft water is not doubted for three times as much alkalinity, nor for wh
   for (const sheet of [waterHardness, boilWater, soda]) {
     expect(of(sheet, '60', { 'water.alkalinity': '179' })).not.toMatch(/unit/);
     expect(of(sheet, '60', { 'water.alkalinity': '181' })).toMatch(/^Look at the unit/);
-    expect(of(sheet, '17', {})).not.toMatch(/unit/);
+    expect(of(sheet, '17 mg/L', {})).not.toMatch(/unit/);
     // Nothing at all, as a softener leaves it, is told what it is too, and not that its ± is large.
     expect(of(sheet, '0', { 'water.alkalinity': '240' })).toMatch(/ If yours is one, /);
   }

@@ -1,5 +1,5 @@
 import { demand } from '../../domain-error.ts';
-import { INSIDE_SURFACE, type Layer, transmittance } from '../../finished/thermal-resistance.ts';
+import { type Layer, transmittance } from '../../finished/thermal-resistance.ts';
 import { demandNotNegative, demandPositive } from '../bounds.ts';
 import { steadyHistory, type TemperatureHistory } from '../history.ts';
 
@@ -23,9 +23,6 @@ export interface Face {
   /** In order of time, the first from 0. */
   readonly coverings: readonly Covering[];
 }
-
-/** Heat a sheltered face gives to still air by radiation and draught together, W/(m²·K). @source iso-6946 from memory (inner surface, 1/0.13) */
-export const STILL_AIR_TRANSFER = 1 / INSIDE_SURFACE.horizontal;
 
 /**
  * Heat an outdoor face gives to moving air and its surroundings, W/(m²·K): 4 + 4·v convected and about

@@ -1,10 +1,36 @@
 import { formatPlain } from '../../../core/quantity/format.ts';
 
-/** `1:40`, `1 to 40`, `40 : 1` → `40`. */
-const withoutOne = (text: string): string =>
+const AMOUNT = String.raw`(\d+(?:[.,]\d{1,2})?)`;
+const PER_CENT = new RegExp(String.raw`^\s*${AMOUNT}\s*(?:%|per\s?cent)\s*$`, 'i');
+const TWO_PARTS = new RegExp(String.raw`^\s*${AMOUNT}\s*(?::|to)\s*${AMOUNT}\s*$`, 'i');
+const numbers = (found: RegExpExecArray | null) =>
+  found?.slice(1).map((text) => Number(text.replace(',', '.'))) ?? [];
+
+/** The most concentrate that is read as a dose: as much as there is water. */
+const MOST = 50;
+
+/**
+ * `3 %`, of concentrate and water together, as so many parts of both with 1 of concentrate in them; less that one, as
+ * parts of water.
+ */
+const fromPerCent = (text: string, less = 0): string => {
+  const [share = 0] = numbers(PER_CENT.exec(text));
+  return share > 0 && share <= MOST ? `${+(100 / share - less).toPrecision(9)}` : text;
+};
+
+/** `97:3` → 32.3333333. Whichever comes first, there is less of the concentrate. */
+const fromParts = (text: string): string => {
+  const [one = 0, other = 0] = numbers(TWO_PARTS.exec(text));
+  return one > 0 && other > 0
+    ? `${+(Math.max(one, other) / Math.min(one, other)).toPrecision(9)}`
+    : text;
+};
+
+/** `1:40`, `1 to 40`, `40 : 1` → `40`; `3 %` and `97:3` → 32.3333333. */
+const asWater = (text: string): string =>
   /^\s*1\s*(?::|to)\s*(.+)$/i.exec(text)?.[1] ??
   /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ??
-  text;
+  fromPerCent(fromParts(text), 1);
 
 /** A percentage typed where parts are asked for, as those parts. */
 const asParts = (share: number): string =>
@@ -13,4 +39,6 @@ const asParts = (share: number): string =>
     : '';
 
 /** A field for a dilution, “one to so many”, that may be written as one. */
-export const dilution = { tooLow: asParts, spelt: withoutOne } as const;
+export const dilution = { tooLow: asParts, spelt: asWater } as const;
+/** One for “one in so many”, of which the one is part: a ratio could be either. */
+export const oneInMany = { spelt: (text: string) => fromPerCent(text) } as const;

@@ -1,6 +1,6 @@
 import { choice, number } from '../../../islands/fields.ts';
 import { PERCENT } from '../words/amounts.ts';
-import { dilution } from './dilution.ts';
+import { dilution, oneInMany } from './dilution.ts';
 import { whichSoap } from './which-soap.ts';
 
 const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
@@ -66,6 +66,7 @@ export const stated = {
   }),
   oneIn: number('ratio', {
     label: 'N, parts of concentrate and water with 1 of concentrate in them',
+    ...oneInMany,
     example: '40',
     min: '1.1',
     max: '500',

@@ -1,4 +1,5 @@
 import { choice, number } from '../../../islands/fields.ts';
+import { CEM_TWO_WEIGHS } from '../words/cement-bag.ts';
 
 /** Of the grains, not of the bagful: blended cements are lighter than Portland cement. */
 export const cementDensity = number('density', {
@@ -10,11 +11,8 @@ export const cementDensity = number('density', {
   folded: true,
 });
 
-/** The same with what a blend weighs: a third of limestone at 2700 kg/m³ and the rest Portland cement, 2984. */
-export const helpedCementDensity = {
-  ...cementDensity,
-  help: 'By its own sheet. A third of limestone in it, as CEM II may hold, makes it about 3000\u00a0kg/m³ (187\u00a0lb/ft³).',
-} as const;
+/** The same with what a blend weighs. */
+export const helpedCementDensity = { ...cementDensity, help: CEM_TWO_WEIGHS } as const;
 
 /** Which water that ratio counts. Its place on the bench is from when one worksheet alone asked. */
 export const counts = choice({

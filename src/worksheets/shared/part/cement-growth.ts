@@ -1,13 +1,14 @@
 import { GROWTH_COEFFICIENT } from '../../../core/curing/strength-growth.ts';
 import { choice, number } from '../../../islands/fields.ts';
+import { BY_ITS_NUMBER } from '../words/cement-bag.ts';
 
 /** One word for how quickly a cement works, where the bag does not say more. */
 export const cement = choice({
   label: 'Cement',
-  help: 'By the class on the bag. A US type is no class: go by the strengths on the maker’s mill sheet, or leave it unknown.',
+  help: BY_ITS_NUMBER,
   options: {
     unknown: 'I do not know',
-    slow: 'Slow: 32.5\u00a0N, or blended',
+    slow: 'Slow: 32.5\u00a0N, CEM\u00a0III, or so by its bag',
     ordinary: 'Ordinary: 32.5 R or 42.5\u00a0N',
     rapid: 'Rapid: 42.5 R or 52.5',
   },

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { conduct } from '../../../../src/core/curing/heat/conduction.ts';
 import {
   outdoorTransfer,
-  STILL_AIR_TRANSFER,
   steadyFace,
   throughLayers,
 } from '../../../../src/core/curing/heat/face.ts';
@@ -11,6 +10,7 @@ import {
   slabSeriesConvective,
   slabSeriesHeld,
 } from '../../../../src/core/curing/heat/slab-series.ts';
+import { STILL_AIR_TRANSFER } from '../../../../src/core/curing/heat/still-air.ts';
 import { DomainError } from '../../../../src/core/domain-error.ts';
 import { convectiveSlab, heldSlab } from '../../../published/curing/slabs.ts';
 import { air, DAY, slab } from './slab.ts';

@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import type { Field, Fields } from '../../src/islands/fields.ts';
+import { benchKey } from '../../src/islands/worksheet.ts';
+import { sheets } from './all.ts';
+
+const asking = (key: string): readonly (Field | undefined)[] =>
+  sheets.flatMap((sheet) =>
+    Object.keys(sheet.fields)
+      .filter((name) => benchKey(sheet, name) === key)
+      .map((name) => (sheet.fields as Fields)[name]),
+  );
+
+test('a CEM II 42.5 N is ordinary wherever a cement is asked for, and fits no other answer', () => {
+  const cements = asking('curing.cement');
+  expect(cements.length).toBeGreaterThan(2);
+  for (const field of cements) {
+    expect(field!.help).toMatch(
+      /number on the bag: CEM\sII 42\.5\sN is ordinary.*CEM\sIII counts as slow/,
+    );
+    const { slow, ordinary } = (field as { options: Record<string, string> }).options;
+    expect(slow).toMatch(/32\.5\sN, CEM\sIII/);
+    expect(slow).not.toMatch(/blend/);
+    expect(ordinary).toMatch(/42\.5\sN/);
+  }
+});
+
+test('whether it counts as a blend goes by its letters', () => {
+  const [binder] = asking('curing-plan.binder');
+  expect(binder!.help).toMatch(
+    /^Whatever its number: CEM\sI is Portland cement; CEM\sII, III .* blend/,
+  );
+});
+
+test('the plan, the batch and the jug say what a CEM II weighs', () => {
+  const helped = sheets.flatMap(({ id, fields }) =>
+    /CEM\sII .*3000/.test((fields as Fields).cementDensity?.help ?? '') ? [id] : [],
+  );
+  expect(helped).toEqual(expect.arrayContaining(['proportion', 'batch', 'base-check']));
+});
