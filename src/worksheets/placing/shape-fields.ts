@@ -93,7 +93,12 @@ export const shapeFields = {
     of: {
       core: choice({
         label: 'Shape',
-        options: { round: 'Round', box: 'Box', taper: 'Round, tapered' },
+        options: {
+          round: 'Round',
+          box: 'Box',
+          taper: 'Round, tapered',
+          'box-taper': 'Box, tapered',
+        },
         example: 'round',
       }),
       count: number('count', {
@@ -116,14 +121,21 @@ export const shapeFields = {
         min: '0 mm',
         aboveMin: true,
         max: '20 m',
-        when: { core: ['box'] },
+        when: { core: ['box', 'box-taper'] },
       }),
       end: number('length', {
-        label: 'Diameter at the other end',
+        label: 'Diameter at the other end, or length',
         example: '30 mm',
         min: '0 mm',
         max: '20 m',
-        when: { core: ['taper'] },
+        when: { core: ['taper', 'box-taper'] },
+      }),
+      endWide: number('length', {
+        label: 'Width at the other end',
+        example: '30 mm',
+        min: '0 mm',
+        max: '20 m',
+        when: { core: ['box-taper'] },
       }),
       deep: number('length', {
         label: 'Depth in the mix',

@@ -74,12 +74,17 @@ export default worksheet({
       say: makeWords(total, net, say),
     };
   },
-  notes: ({ each }, _, say) => [
+  notes: ({ each, cores }, _, say) => [
     'What the part weighs, its lift and the pressure on its form go by the form worked here last: for weight and lift work the heaviest last, for pressure the deepest.',
     ...(each.cores > 0
       ? [
           `A core that the mix flows under floats: “Does the form hold, and does it stay straight?” says how hard ${say(each.cores, 'volume')} of it pushes up.`,
           'Pages that ask how thick the part is do not take the form’s sides for it, but ask you for its wall.',
+          ...(cores.some(({ shape }) => shape.shape === 'block')
+            ? [
+                'A box core with straight sides hardly comes out again: slope it one in ten, and enter it as “Box, tapered”, for it leaves more to fill.',
+              ]
+            : []),
         ]
       : []),
   ],
