@@ -16,6 +16,10 @@ const length = (label: string, example: string, when: readonly string[], more: o
   });
 const orNothing = { aboveMin: false } as const;
 
+const BARS = { bars: ['some'] } as const;
+const bar = (label: string, example: string) =>
+  number('length', { label, example, min: '1 mm', max: '5 m', when: BARS });
+
 export const shapeFields = {
   shape: choice({
     label: 'Shape of the form',
@@ -146,6 +150,22 @@ export const shapeFields = {
       }),
     },
   }),
+  bars: choice({
+    label: 'Test bars with them',
+    options: { none: 'None', some: 'Some' },
+    example: 'none',
+  }),
+  barCount: number('count', {
+    label: 'How many bars',
+    example: '4',
+    min: '1',
+    max: '1000',
+    whole: true,
+    when: BARS,
+  }),
+  barLength: bar('Length of a bar', '300 mm'),
+  barWidth: bar('Width of a bar', '50 mm'),
+  barHeight: bar('Height of a bar', '50 mm'),
   settling: number('ratio', {
     label: 'Left proud, for settling',
     usual: true,

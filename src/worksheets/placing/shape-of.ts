@@ -35,6 +35,10 @@ export function shapeOf(v: ShapeValues): Shape {
   }
 }
 
+/** A test bar cast with it. */
+export const barOf = ({ barLength: length, barWidth: width, barHeight: height }: ShapeValues) =>
+  ({ shape: 'block', length, width, height }) as const;
+
 type Core = ShapeValues['cores'][number];
 
 /** The cell of a core that holds its height, its narrower side, or the longer one. */

@@ -1,12 +1,14 @@
 import { DomainError } from '../../core/domain-error.ts';
+import { evenLoads } from '../../core/mix/loads.ts';
 import { coreOutgrows } from '../../core/placing/core-fits.ts';
 import { netVolume } from '../../core/placing/shapes.ts';
+import { pieceVolume } from '../../core/placing/volume.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ShapeDrawing } from './drawn/ShapeDrawing.tsx';
 import { leavesSides } from './piece-sides.ts';
 import { CHECK_MEASURES, makeWords, maybeSlip } from './pieces-words.ts';
 import { shapeFields } from './shape-fields.ts';
-import { cellOf, coresOf, shapeOf } from './shape-of.ts';
+import { barOf, cellOf, coresOf, shapeOf } from './shape-of.ts';
 import { holeNotInside, short } from './short.ts';
 
 /** A pot's core takes half of its form and more; beyond this its walls are hardly there. A choice. */
@@ -32,14 +34,20 @@ export default worksheet({
         because: `core-${measure}`,
       });
     });
-    const net = each.net * v.count;
+    const sizes = [{ count: v.count, volume: each.net }];
+    if (v.bars === 'some') sizes.push({ count: v.barCount, volume: pieceVolume(barOf(v)) });
+    const filled = sizes.map(({ count, volume }) => count * volume);
+    const net = filled.reduce((sum, volume) => sum + volume);
+    const proud = net * (1 + v.settling);
     return {
       sole: shape,
       cores,
       each,
       net,
-      count: v.count,
-      total: net * (1 + v.settling) * (1 + v.waste),
+      bars: filled[1],
+      count: sizes.reduce((sum, { count }) => sum + count, 0),
+      evenLoads: evenLoads(sizes, proud * v.waste),
+      total: proud * (1 + v.waste),
     };
   },
   results: {
@@ -51,6 +59,7 @@ export default worksheet({
       kind: 'volume',
       of: (r) => (r.each.cores > 0 ? r.each.cores : undefined),
     },
+    bars: { label: 'Mix in test bars', kind: 'volume', of: (r) => r.bars, significant: 2 },
     count: { label: 'Pieces', kind: 'count', of: (r) => r.count, decimals: 0 },
   },
   judge: ({ net, total, each, sole }, { settling, waste }, say) => {
@@ -116,13 +125,13 @@ export default worksheet({
     one: 'part.volume',
     cores: 'part.cores',
   },
-  leaves: leavesSides,
+  leaves: { ...leavesSides, 'batch.evenLoads': (r) => r.evenLoads },
   givesWay: { total: 'mix.volume' },
   working: [
     {
-      tex: String.raw`V = n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}})\,(1+s)(1+x)`,
-      put: (v, { each, total }, say) =>
-        `V = ${v.count} × (${say(each.gross, 'volume')} − ${say(each.cores, 'volume')}) × ${(1 + v.settling).toFixed(2)} × ${(1 + v.waste).toFixed(2)} = ${say(total, 'volume')}`,
+      tex: String.raw`V = \bigl(n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}}) + \sum V_{\text{bar}}\bigr)(1+s)(1+x)`,
+      put: (v, { each, bars, total }, say) =>
+        `V = (${v.count} × (${say(each.gross, 'volume')} − ${say(each.cores, 'volume')}) + ${say(bars ?? 0, 'volume')}) × ${(1 + v.settling).toFixed(2)} × ${(1 + v.waste).toFixed(2)} = ${say(total, 'volume')}`,
     },
   ],
   figure: ({ result: { sole, cores }, say }) => (
