@@ -18,7 +18,7 @@ export const slab = {
 };
 
 /** The core of a square planter, sloped one in ten on each side, m. */
-const [wide, deep, side] = [0.22, 0.26, 0.3];
+const [wide, deep, side] = [0.2, 0.26, 0.3];
 const end = wide - (2 * deep) / 10;
 export const core = {
   shape: 'box-frustum',
