@@ -18,7 +18,7 @@ const orNothing = { aboveMin: false } as const;
 
 const BARS = { bars: ['some'] } as const;
 const bar = (label: string, example: string) =>
-  number('length', { label, example, min: '1 mm', max: '5 m', when: BARS });
+  number('length', { label, example, usual: true, min: '1 mm', max: '5 m', when: BARS });
 
 export const shapeFields = {
   shape: choice({
@@ -158,6 +158,7 @@ export const shapeFields = {
   barCount: number('count', {
     label: 'How many bars',
     example: '4',
+    usual: true,
     min: '1',
     max: '1000',
     whole: true,

@@ -86,6 +86,15 @@ test('four bars of 300 × 50 × 50 mm add three litres, and the size of the part
   expect($kept.get()['piece.thickness']).toMatchObject({ v: expect.closeTo(0.06, 12) });
 });
 
+test('bars as they are usually made leave what is kept the reader’s own', () => {
+  workIn(shapes, {
+    'shapes.count': { t: '12' },
+    ...Object.fromEntries(Object.entries(put(SLAB)).map(([side, e]) => [`shapes.${side}`, e])),
+    'shapes.bars': { t: 'some' },
+  });
+  expect($kept.get()['batch.volume']).not.toHaveProperty('example');
+});
+
 test('loads that do not share the pieces out are told, with those that do', () => {
   inForm('12', '4');
   // Of twelve loads none would have room for one more bar; each of four takes three slabs and one.
