@@ -172,7 +172,15 @@ export function WorksheetView({ sheet, formulas }: Props) {
                   }
                 />
               )}
-              <Verdict {...answered.judgement}>{restOnExample(reading)}</Verdict>
+              <Verdict {...answered.judgement}>
+                {answered.judgement.first && (
+                  <>
+                    {' '}
+                    <Way to={answered.judgement.first}>Answer it</Way>.
+                  </>
+                )}
+                {restOnExample(reading)}
+              </Verdict>
             </Results>
             {answered.notes.map((note) => (
               <p class="note">{note}</p>
@@ -199,14 +207,16 @@ function Explained({
   say,
 }: Props & { readonly answered: Answered | Unanswered; readonly say: Say }) {
   if (!answered.ok) return <Working formulas={formulas} put={[]} />;
-  const { values, result } = answered;
+  const { values, result, judgement } = answered;
+  // Nothing is drawn of numbers that are not the reader's.
+  const { figure, working } = judgement.first ? { working: [] } : sheet;
   return (
     <>
-      {sheet.figure?.({ values, result, say })}
+      {figure?.({ values, result, say })}
       {sheet.tables?.map(({ caption, columns, rows }) => (
         <Table caption={caption} columns={columns} rows={rows(result, values, say)} />
       ))}
-      <Working formulas={formulas} put={sheet.working.map((s) => s.put(result, values, say))} />
+      <Working formulas={formulas} put={working.map((s) => s.put(result, values, say))} />
     </>
   );
 }

@@ -10,6 +10,8 @@ import type { Fields, Units, Values } from './fields.ts';
 export interface Judgement {
   readonly verdict: 'good' | 'look' | 'stop';
   readonly say: string;
+  /** The worksheet that must answer first, by its id: where it stands is shown, and no result. */
+  readonly first?: string;
 }
 
 export interface ResultSpec<R> {
@@ -82,11 +84,15 @@ export interface Sum<F extends Fields = Fields, R = unknown> {
   /**
    * Fields whose example answers nobody, such as one that nobody can fill before the bench, and what is said in place of
    * a verdict while it is the example's, or rests on it, and other readings are not, if anything. Of the results only the
-   * first is then shown.
+   * first is then shown; none, and no figure, where another worksheet must answer `first`.
    */
   readonly awaits?: readonly (readonly [
     field: keyof F & string,
-    words: (result: R, say: Say, kept: KeptResults) => string | undefined,
+    words: (
+      result: R,
+      say: Say,
+      kept: KeptResults,
+    ) => string | Omit<Judgement, 'verdict'> | undefined,
   ])[];
   /** Sentences for the refusals of core, in cells of rows too, by their `because` code. */
   readonly refusals?: Readonly<Record<string, (refused: DomainError, say: Say) => string>>;

@@ -79,3 +79,30 @@ test('what follows takes another worksheet’s answer: that is to be looked at, 
   await told.waitFor({ state: 'detached' });
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('proportion-fields');
 });
+
+test('the window of the reader’s own part waits for its move, and leads there', async () => {
+  const page = await open('first-batch/');
+  await typeOver(page, 'pieces-pieces-0-thickness', '40');
+  await typeOver(page, 'target-density-density', '1000');
+  await expect
+    .poll(() => page.evaluate(() => localStorage.getItem('suds.kept.1.batch.count')))
+    .toContain('"v":12');
+  await opened.go('demoulding/when-to-strip/');
+  await wakeWorksheets(page);
+  const window = page.locator('[data-worksheet="strip-window"]');
+  const verdict = window.locator('.verdict');
+  await expect
+    .poll(() => verdict.innerText())
+    .toMatch(
+      /^Look again\. What handling asks of your part is not known: 57\.1.kPa is the example/,
+    );
+  expect(await window.locator('.results, figure').count()).toBe(0);
+  expect(await window.locator('table').count()).toBe(1);
+  const way = verdict.getByRole('link', { name: 'Answer it' });
+  await expect
+    .poll(() => way.getAttribute('href'))
+    .toMatch(/\/demoulding\/handling\/#handling-question$/);
+  // Answered, or typed, it is told again.
+  await page.locator('#strip-window-stress').fill('20');
+  await expect.poll(() => window.locator('.results').count()).toBeGreaterThan(0);
+});

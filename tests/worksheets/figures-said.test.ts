@@ -20,10 +20,17 @@ import { mustAnswer } from './must-answer.ts';
 const say = speaker('metric');
 
 /** A worksheet’s answer, and what is drawn and said with it, after typing these by field. */
-function drawn(sheet: AnyWorksheet, text: Readonly<Record<string, string>>) {
-  const entries = Object.fromEntries(
-    Object.entries(text).map(([field, t]) => [benchKey(sheet, field), { t, s: 'metric' }]),
-  ) as Entries;
+function drawn(
+  sheet: AnyWorksheet,
+  text: Readonly<Record<string, string>>,
+  rows: Readonly<Record<string, unknown>> = {},
+) {
+  const entries = {
+    ...Object.fromEntries(
+      Object.entries(text).map(([field, t]) => [benchKey(sheet, field), { t, s: 'metric' }]),
+    ),
+    ...rows,
+  } as Entries;
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
   mustAnswer(found);
   const figure = sheet.figure?.({ values: found.values, result: found.result, say });
@@ -86,6 +93,14 @@ test('each measure of a drawn form is named', () => {
   expect(html).toMatch(
     /A ring: diameter 300 mm, height 150 mm, hole 200 mm; less 2 × cylinder, diameter 40, height 60 mm\./,
   );
+});
+
+test('a core with five measures is named whole, on lines that a phone has room for', () => {
+  const core = { core: { t: 'box-taper' }, across: { t: '40 mm' } };
+  const { html } = drawn(shapes, { hollow: 'some' }, { 'shapes.cores': { rows: [core] } });
+  const lines = ['length 40, width 40, height 60,', 'top length 30, top width 30 mm'];
+  expect(html).toContain(`less 2 × box with sloping sides, ${lines.join(' ')}.`);
+  for (const line of lines) expect(html).toContain(`>${line}<`);
 });
 
 test('what rounds to nought has no sign', () => {

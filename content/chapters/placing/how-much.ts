@@ -17,6 +17,28 @@ export const slab = {
   holed: netVolume({ shape: demoSlab, cores: [{ shape: through, count: 2 }] }).net,
 };
 
+/** The core of a square planter, sloped one in ten on each side, m. */
+const [wide, deep, side] = [0.2, 0.26, 0.3];
+const end = wide - (2 * deep) / 10;
+export const core = {
+  shape: 'box-frustum',
+  length: wide,
+  width: wide,
+  topLength: end,
+  topWidth: end,
+  height: deep,
+} as const satisfies Shape;
+const box = { shape: 'block', length: side, width: side, height: side } as const satisfies Shape;
+const straight = {
+  shape: 'block',
+  length: wide,
+  width: wide,
+  height: deep,
+} as const satisfies Shape;
+const round = (shape: Shape) => netVolume({ shape: box, cores: [{ shape, count: 1 }] }).net;
+/** What its form holds, m³, and how far short of that one reckoned with a straight core falls, as a share. */
+export const planter = { side, holds: round(core), short: 1 - round(straight) / round(core) };
+
 export const pot = {
   shape: 'cone-frustum',
   bottomDiameter: 0.2,

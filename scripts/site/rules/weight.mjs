@@ -67,10 +67,13 @@ const HEAVIER = {
   'water/blending/': 55_450,
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
   'foam/air/': 50_650,
-  // When it may be stripped, by strength or by bars, what strength the mix has by then, and whether a jerk uses it up.
-  'demoulding/when-to-strip/': 52_500,
+  // When it may be stripped, by strength or by bars, what strength the mix has by then, whether a jerk uses it up, and
+  // that no day is given by another part's move.
+  'demoulding/when-to-strip/': 52_600,
   // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
   'curing/strength/': 51_400,
+  // Any shape less its cores, sloping or not, its picture, and test bars with how loads share them and the pieces.
+  'placing/how-much/': 49_500,
   // All of a lifting job, row by row, with what is said of one lift.
   'demoulding/lift/': 49_900,
   // One part held in seven ways, beside one another, and its picture.

@@ -48,9 +48,10 @@ export type Shape =
  * The exact volume of one shape, m³.
  *
  * Cone frustum π h (D² + D d + d²)/12; box frustum h/6 (A + 4 M + B), exact for the prismoid, with
- * the middle section M; wedge l w (t₁ + t₂)/2; cap π h (3 a² + h²)/6, a half the base; shell: the
- * cap less the same ball's cap with the radius smaller by the thickness, cut at the same base;
- * prism: area of the outline times the height.
+ * the middle section M, and h/3 (A + B + √(A B)) where both sides taper alike; wedge l w
+ * (t₁ + t₂)/2; cap π h (3 a² + h²)/6, a half the base; shell: the cap less the same ball's cap with
+ * the radius smaller by the thickness, cut at the same base; prism: area of the outline times the
+ * height.
  *
  * @throws {DomainError} for a measure that is not positive or beyond EXTREMES.length, a shell as
  *   thick as its height ('too-thick') or more than half a ball ('more-than-half-a-ball'), an

@@ -42,8 +42,9 @@ export function answer(
     const doubt = doubtOf(sheet, reading, pms, result);
     const waiting = awaited(sheet, reading, result, say, kept);
     const numbers: Record<string, { value: number; sure?: Sure }> = {};
-    // While a reading is waited for, only the first result is known.
-    for (const [name, spec] of Object.entries(sheet.results).slice(0, waiting && 1)) {
+    // While a reading is waited for, only the first result is known, and that only where no worksheet is.
+    const known = waiting && (waiting.first ? 0 : 1);
+    for (const [name, spec] of Object.entries(sheet.results).slice(0, known)) {
       const value = spec.of(result);
       if (value === undefined) continue;
       if (!Number.isFinite(value)) throw notFinite(name);
@@ -87,10 +88,10 @@ function awaited(
   result: unknown,
   say: Say,
   kept: KeptResults = {},
-) {
+): Judgement | undefined {
   for (const [field, words] of (own && awaits) || []) {
     const said = isInvented(fields[field]) && words(result, say, kept);
-    if (said) return { verdict: 'look', say: said } as const;
+    if (said) return { verdict: 'look', ...(typeof said === 'string' ? { say: said } : said) };
   }
   return undefined;
 }

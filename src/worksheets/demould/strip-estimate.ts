@@ -35,6 +35,9 @@ export function timesOfAges({ low, high }: Band, { slow, fast }: ReturnType<type
   return { ages, times: { low: floor(ages.low / fast), high: floor(ages.high / slow) } };
 }
 
+/** What handling asks of the part, where “Will it bear being moved like this?” found it. */
+export const STRESS = 'part.strippingStress';
+
 /** What “When may it come out of the form?” asks for. */
 export const stripFields = {
   now: number('time', {
@@ -69,7 +72,7 @@ export const stripFields = {
     min: '0.01 kPa',
     max: '20 MPa',
     units: KPA,
-    takes: 'part.strippingStress',
+    takes: STRESS,
   }),
   strengthFrom,
   mean: barMean,

@@ -8,7 +8,7 @@ import { DAYS, HOURS, KPA } from '../shared/words/amounts.ts';
 import { LearnedNote } from '../shared/words/LearnedNote.tsx';
 import { StripPlot } from './drawn/StripPlot.tsx';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
-import { late, percent, soon, stripJudgement, stripNotes } from './strip-words.ts';
+import { late, percent, soon, stressAwaited, stripJudgement, stripNotes } from './strip-words.ts';
 import { strongBars } from './strong-bars.ts';
 
 /** The drawing shows at least this, s. */
@@ -99,6 +99,8 @@ export default worksheet({
   },
   doubts: (_, { strengthFrom, mean, density, dry }, say) =>
     strengthFrom === 'bars' ? strongBars(mean, density, say) : densitiesDoubt(density, dry, say),
+  awaits: [['stress', stressAwaited]],
+  minds: ['batch.count'],
   judge: stripJudgement,
   notes: stripNotes,
   refusals: {

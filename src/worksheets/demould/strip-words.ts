@@ -1,3 +1,4 @@
+import type { KeptResults } from '../../bench/entries.ts';
 import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
 import { JERK } from '../../core/demould/jerk.ts';
 import type { Note } from '../../core/note.ts';
@@ -9,8 +10,8 @@ import { barsDoubt } from '../shared/part/bars-doubt.ts';
 import { WEAKER } from '../shared/part/part-strength.ts';
 import { frostyTests, frozenWords } from '../shared/time/first-frost.ts';
 import { heatDoubt } from '../shared/time/heat-doubt.ts';
-import { DAYS, HOURS, PERCENT } from '../shared/words/amounts.ts';
-import type { stripEstimate, stripFields } from './strip-estimate.ts';
+import { DAYS, HOURS, KPA, PERCENT } from '../shared/words/amounts.ts';
+import { STRESS, type stripEstimate, type stripFields } from './strip-estimate.ts';
 
 type Estimate = ReturnType<typeof stripEstimate>;
 type Asked = Values<typeof stripFields>;
@@ -39,6 +40,15 @@ function byAge({ notes }: { readonly notes: readonly Note[] }) {
   if (ends.length > 1) return 'Both ends are';
   return ends[0] && (ends[0] === 'latest' ? 'The later end is' : 'The earlier end is');
 }
+
+/** Of the reader's own pieces no day is given by what the example's slab asks. Of one that froze none is given anyway. */
+export const stressAwaited = ({ stress, frozen }: Estimate, say: Say, kept: KeptResults) =>
+  frozen || kept[STRESS] || !kept['batch.count']
+    ? undefined
+    : {
+        say: `What handling asks of your part is not known: ${say(stress.low, 'stress', { units: KPA })} is the example slab’s, and no day is given by it. Never strip before ${EARLIEST_ADJUSTED_AGE / HOUR} hours. First answer, for its way out of the form, “Will it bear being moved like this?”.`,
+        first: 'handling',
+      };
 
 /** Whether to leave it, to test it, or to rely on its strength. */
 export function stripJudgement(

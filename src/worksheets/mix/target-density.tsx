@@ -3,6 +3,7 @@ import {
   type StrengthBand,
   strengthBand,
 } from '../../core/finished/strength-band.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -16,10 +17,18 @@ import { sandTakenAsDry } from '../shared/mix/sand-taken-as-dry.ts';
 import { STRENGTH_TABLE, strengthRows } from '../shared/part/strength-rows.ts';
 import { judgeBy } from '../shared/words/judge-by.ts';
 import { mixDoubts } from './mix-doubts.ts';
-import { USES } from './uses.ts';
+import { USES, usesNear } from './uses.ts';
 
 /** Below this a thumb leaves its mark, Pa: its push spread over its pad. Common practice, no source. */
 const DENTS_BELOW = 0.5e6;
+
+const upperFirst = (words: string) => words[0]!.toUpperCase() + words.slice(1);
+
+/** What densities like it are for, and on what condition. */
+const usual = (wet: number, say: Say) =>
+  usesNear(wet)
+    .map(({ name, density, note }) => `${say(density, 'density')} is for “${name}” (${note})`)
+    .join(', ');
 
 export default worksheet({
   id: 'target-density',
@@ -95,7 +104,10 @@ export default worksheet({
         verdict: 'stop',
         say: `No published figure covers ${say(r.wet, 'density')} wet, ${say(r.mix.ovenDryDensity, 'density')} dry. What strength it reaches is not known here.`,
       });
-    const fit = by === 'use' ? `${USES[use].note} ` : '';
+    const fit =
+      by === 'use'
+        ? `${upperFirst(USES[use].note)}. `
+        : `By common practice ${usual(r.wet, say)}. `;
     const soft =
       r.band.known && r.band.low < DENTS_BELOW
         ? `The least any specification or table here gives is ${say(r.band.low, 'stress', { significant: 2 })}: so weak, a thumb dents it and corners break. `

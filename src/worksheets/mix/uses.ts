@@ -6,21 +6,33 @@ export const USES = {
   insulation: {
     name: 'Insulating slab or fill, fully supported',
     density: 600,
-    note: 'Light and warm, and soft.',
+    note: 'light and warm, and soft',
   },
   panel: {
     name: 'Light panel or former that carries nothing',
     density: 800,
-    note: 'Holds an edge if it is handled with care.',
+    note: 'holds an edge if it is handled with care',
   },
   planter: {
     name: 'Planter or garden piece',
     density: 1000,
-    note: 'Firm enough to move, and holds no water; in winter bring it in or keep it dry.',
+    note: 'firm enough to move, and holds no water; in winter bring it in or keep it dry',
   },
   block: {
     name: 'Block that closes an opening and holds up nothing',
     density: 1300,
-    note: 'Heavier, its face harder, and still no strength to count on.',
+    note: 'heavier, its face harder, and still no strength to count on',
   },
 } as const;
+
+/** So near, kg/m³, a density is the one that is usual: 37.5 lb/ft³ is 601 kg/m³. A choice: no source. */
+const NEAR = 25;
+
+/** The use that a wet density, kg/m³, is usual for, or those next below and above it. */
+export function usesNear(density: number) {
+  const uses = Object.values(USES);
+  const usual = uses.find((use) => Math.abs(use.density - density) <= NEAR);
+  if (usual) return [usual];
+  const above = uses.findIndex((use) => use.density > density);
+  return above < 0 ? uses.slice(-1) : uses.slice(Math.max(0, above - 1), above + 1);
+}

@@ -16,6 +16,10 @@ const length = (label: string, example: string, when: readonly string[], more: o
   });
 const orNothing = { aboveMin: false } as const;
 
+const BARS = { bars: ['some'] } as const;
+const bar = (label: string, example: string) =>
+  number('length', { label, example, usual: true, min: '1 mm', max: '5 m', when: BARS });
+
 export const shapeFields = {
   shape: choice({
     label: 'Shape of the form',
@@ -93,7 +97,12 @@ export const shapeFields = {
     of: {
       core: choice({
         label: 'Shape',
-        options: { round: 'Round', box: 'Box', taper: 'Round, tapered' },
+        options: {
+          round: 'Round',
+          box: 'Box',
+          taper: 'Round, tapered',
+          'box-taper': 'Box, tapered',
+        },
         example: 'round',
       }),
       count: number('count', {
@@ -116,14 +125,21 @@ export const shapeFields = {
         min: '0 mm',
         aboveMin: true,
         max: '20 m',
-        when: { core: ['box'] },
+        when: { core: ['box', 'box-taper'] },
       }),
       end: number('length', {
-        label: 'Diameter at the other end',
+        label: 'Diameter at the other end, or length',
         example: '30 mm',
         min: '0 mm',
         max: '20 m',
-        when: { core: ['taper'] },
+        when: { core: ['taper', 'box-taper'] },
+      }),
+      endWide: number('length', {
+        label: 'Width at the other end',
+        example: '30 mm',
+        min: '0 mm',
+        max: '20 m',
+        when: { core: ['box-taper'] },
       }),
       deep: number('length', {
         label: 'Depth in the mix',
@@ -134,6 +150,23 @@ export const shapeFields = {
       }),
     },
   }),
+  bars: choice({
+    label: 'Test bars with them',
+    options: { none: 'None', some: 'Some' },
+    example: 'none',
+  }),
+  barCount: number('count', {
+    label: 'How many bars',
+    example: '4',
+    usual: true,
+    min: '1',
+    max: '1000',
+    whole: true,
+    when: BARS,
+  }),
+  barLength: bar('Length of a bar', '300 mm'),
+  barWidth: bar('Width of a bar', '50 mm'),
+  barHeight: bar('Height of a bar', '50 mm'),
   settling: number('ratio', {
     label: 'Left proud, for settling',
     usual: true,

@@ -35,16 +35,25 @@ export function shapeOf(v: ShapeValues): Shape {
   }
 }
 
+/** A test bar cast with it. */
+export const barOf = ({ barLength: length, barWidth: width, barHeight: height }: ShapeValues) =>
+  ({ shape: 'block', length, width, height }) as const;
+
 type Core = ShapeValues['cores'][number];
 
 /** The cell of a core that holds its height, its narrower side, or the longer one. */
 export function cellOf(
-  { core, across, wide, end }: Core,
+  { core, across, wide, end, endWide }: Core,
   measure: Outgrown['measure'],
-): 'deep' | 'across' | 'wide' | 'end' {
+): 'deep' | 'across' | 'wide' | 'end' | 'endWide' {
   if (measure === 'height') return 'deep';
-  if (core === 'box') return across >= wide === (measure !== 'narrow') ? 'across' : 'wide';
-  return core === 'taper' && end > across ? 'end' : 'across';
+  const tapers = core === 'taper' || core === 'box-taper';
+  const [long, along] =
+    tapers && end > across ? ([end, 'end'] as const) : ([across, 'across'] as const);
+  if (core !== 'box' && core !== 'box-taper') return along;
+  const [broad, athwart] =
+    tapers && endWide > wide ? ([endWide, 'endWide'] as const) : ([wide, 'wide'] as const);
+  return long >= broad === (measure !== 'narrow') ? along : athwart;
 }
 
 /** The cores of one form. */
@@ -52,13 +61,25 @@ export function coresOf(
   v: ShapeValues,
 ): readonly { readonly shape: Shape; readonly count: number }[] {
   if (v.hollow === 'none') return [];
-  return v.cores.map(({ core, count, across, wide, end, deep }) => ({
-    count,
-    shape:
-      core === 'box'
-        ? { shape: 'block', length: across, width: wide, height: deep }
-        : core === 'taper'
-          ? { shape: 'cone-frustum', bottomDiameter: across, topDiameter: end, height: deep }
-          : { shape: 'cylinder', diameter: across, height: deep },
-  }));
+  return v.cores.map((core) => ({ count: core.count, shape: coreOf(core) }));
+}
+
+function coreOf({ core, across, wide, end, endWide, deep: height }: Core): Shape {
+  switch (core) {
+    case 'round':
+      return { shape: 'cylinder', diameter: across, height };
+    case 'box':
+      return { shape: 'block', length: across, width: wide, height };
+    case 'taper':
+      return { shape: 'cone-frustum', bottomDiameter: across, topDiameter: end, height };
+    case 'box-taper':
+      return {
+        shape: 'box-frustum',
+        length: across,
+        width: wide,
+        topLength: end,
+        topWidth: endWide,
+        height,
+      };
+  }
 }

@@ -1,12 +1,14 @@
 import { DomainError } from '../../core/domain-error.ts';
+import { evenLoads } from '../../core/mix/loads.ts';
 import { coreOutgrows } from '../../core/placing/core-fits.ts';
 import { netVolume } from '../../core/placing/shapes.ts';
+import { pieceVolume } from '../../core/placing/volume.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ShapeDrawing } from './drawn/ShapeDrawing.tsx';
 import { leavesSides } from './piece-sides.ts';
 import { CHECK_MEASURES, makeWords, maybeSlip } from './pieces-words.ts';
 import { shapeFields } from './shape-fields.ts';
-import { cellOf, coresOf, shapeOf } from './shape-of.ts';
+import { barOf, cellOf, coresOf, shapeOf } from './shape-of.ts';
 import { holeNotInside, short } from './short.ts';
 
 /** A pot's core takes half of its form and more; beyond this its walls are hardly there. A choice. */
@@ -32,14 +34,20 @@ export default worksheet({
         because: `core-${measure}`,
       });
     });
-    const net = each.net * v.count;
+    const sizes = [{ count: v.count, volume: each.net }];
+    if (v.bars === 'some') sizes.push({ count: v.barCount, volume: pieceVolume(barOf(v)) });
+    const filled = sizes.map(({ count, volume }) => count * volume);
+    const net = filled.reduce((sum, volume) => sum + volume);
+    const proud = net * (1 + v.settling);
     return {
       sole: shape,
       cores,
       each,
       net,
-      count: v.count,
-      total: net * (1 + v.settling) * (1 + v.waste),
+      bars: filled[1],
+      count: sizes.reduce((sum, { count }) => sum + count, 0),
+      evenLoads: evenLoads(sizes, proud * v.waste),
+      total: proud * (1 + v.waste),
     };
   },
   results: {
@@ -51,6 +59,7 @@ export default worksheet({
       kind: 'volume',
       of: (r) => (r.each.cores > 0 ? r.each.cores : undefined),
     },
+    bars: { label: 'Mix in test bars', kind: 'volume', of: (r) => r.bars, significant: 2 },
     count: { label: 'Pieces', kind: 'count', of: (r) => r.count, decimals: 0 },
   },
   judge: ({ net, total, each, sole }, { settling, waste }, say) => {
@@ -74,12 +83,17 @@ export default worksheet({
       say: makeWords(total, net, say),
     };
   },
-  notes: ({ each }, _, say) => [
+  notes: ({ each, cores }, _, say) => [
     'What the part weighs, its lift and the pressure on its form go by the form worked here last: for weight and lift work the heaviest last, for pressure the deepest.',
     ...(each.cores > 0
       ? [
           `A core that the mix flows under floats: “Does the form hold, and does it stay straight?” says how hard ${say(each.cores, 'volume')} of it pushes up.`,
           'Pages that ask how thick the part is do not take the form’s sides for it, but ask you for its wall.',
+          ...(cores.some(({ shape }) => shape.shape === 'block')
+            ? [
+                'A box core with straight sides hardly comes out again: slope it one in ten, and enter it as “Box, tapered”, for it leaves more to fill.',
+              ]
+            : []),
         ]
       : []),
   ],
@@ -111,13 +125,13 @@ export default worksheet({
     one: 'part.volume',
     cores: 'part.cores',
   },
-  leaves: leavesSides,
+  leaves: { ...leavesSides, 'batch.evenLoads': (r) => r.evenLoads },
   givesWay: { total: 'mix.volume' },
   working: [
     {
-      tex: String.raw`V = n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}})\,(1+s)(1+x)`,
-      put: ({ each, total }, v, say) =>
-        `V = ${v.count} × (${say(each.gross, 'volume')} − ${say(each.cores, 'volume')}) × ${(1 + v.settling).toFixed(2)} × ${(1 + v.waste).toFixed(2)} = ${say(total, 'volume')}`,
+      tex: String.raw`V = \bigl(n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}}) + \sum V_{\text{bar}}\bigr)(1+s)(1+x)`,
+      put: ({ each, bars, total }, v, say) =>
+        `V = (${v.count} × (${say(each.gross, 'volume')} − ${say(each.cores, 'volume')}) + ${say(bars ?? 0, 'volume')}) × ${(1 + v.settling).toFixed(2)} × ${(1 + v.waste).toFixed(2)} = ${say(total, 'volume')}`,
     },
   ],
   figure: ({ result: { sole, cores }, say }) => (

@@ -28,6 +28,18 @@ describe('shapes against the simpler shapes they become', () => {
     );
   });
 
+  test('a box frustum whose sides taper alike is the frustum of a pyramid', () => {
+    const share = fc.double({ min: 0, max: 2, noNaN: true });
+    fc.assert(
+      fc.property(size, size, size, share, (length, width, height, end) => {
+        const [a, b] = [length * width, length * width * end ** 2];
+        const box = { shape: 'box-frustum', length, width, height } as const;
+        const found = shapeVolume({ ...box, topLength: length * end, topWidth: width * end });
+        expect(found / ((height / 3) * (a + b + Math.sqrt(a * b)))).toBeCloseTo(1, 10);
+      }),
+    );
+  });
+
   test('a box frustum is what slices of it add up to', () => {
     const [l, w, tl, tw, h] = [0.5, 0.4, 0.3, 0.35, 0.25];
     const slices = 20_000;

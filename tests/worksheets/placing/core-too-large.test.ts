@@ -71,6 +71,27 @@ test.each([
     'end',
     'is 13 in wide, and its form only 12 in.',
   ],
+  [
+    'that tapers and is longer at the other end',
+    'box-taper',
+    { across: '20', wide: '4', end: '26', endWide: '5', deep: '9' },
+    'end',
+    'is 26 in long, and its form only 24 in; it is too wide to lie askew in it.',
+  ],
+  [
+    'that tapers and is wider at the other end',
+    'box-taper',
+    { across: '16', wide: '12', end: '15', endWide: '13', deep: '9' },
+    'endWide',
+    'is 13 in wide, and its form only 12 in.',
+  ],
+  [
+    'that tapers and is deeper',
+    'box-taper',
+    { across: '16', wide: '8', end: '14', endWide: '6', deep: '11' },
+    'deep',
+    'is 11 in deep, and its form only 10 in.',
+  ],
 ])('a core %s is refused at its own field, with the reason', (_, core, cells, cell, why) => {
   const found = problem(core, cells);
   expect(found?.input).toBe(`shapes-cores-0-${cell}`);

@@ -22,7 +22,35 @@ verdicts(targetDensity, neat, [
   [{ density: '1921 kg/m3', sandCement: '1' }, 'look', /outside the 320/],
   // Its class of 40 psi, 0.28 MPa, ends at 36 lb/ft³, 576.7 kg/m³; the next has 80. A thumb dents below 0.5 MPa.
   [{ density: '576 kg/m3' }, 'good', /a thumb dents it/],
-  [{ density: '577 kg/m3' }, 'good', /^For parts/],
+  [{ density: '577 kg/m3' }, 'good', /^By common practice (?!.*thumb).*\. For parts/],
+  // A typed density is said to be for what it is usual for, with its condition, or for what lies about it.
+  [
+    { density: '600 kg/m3' },
+    'good',
+    /^By common practice 600\skg\/m³ is for “Insulating slab [^”]*” \(light and warm, and soft\)\. For/,
+  ],
+  [{ density: '625 kg/m3' }, 'good', /practice 600\skg\/m³ is for [^“]*“[^”]*” \([^)]*\)\. For/],
+  [
+    { density: '700 kg/m3' },
+    'good',
+    /practice 600\skg\/m³ is for “Insul.* and soft\), 800\skg\/m³ is for “Light panel.*with care\)\. For/,
+  ],
+  [
+    { density: '976 kg/m3' },
+    'good',
+    /practice 1000\skg\/m³ is for “Planter[^”]*” \([^)]*in winter bring it in or keep it dry\)\. For/,
+  ],
+  [
+    { density: '974 kg/m3' },
+    'good',
+    /practice 800\s.*, 1000\skg\/m³ is for “Planter.*keep it dry\)/,
+  ],
+  [
+    { density: '1326 kg/m3', sandCement: '1' },
+    'good',
+    /practice 1300\skg\/m³ is for “Block [^”]*” \([^)]*no strength to count on\)\. For/,
+  ],
+  [{ by: 'use', use: 'planter' }, 'good', /^Firm enough to move, and .* keep it dry\. For parts/],
   // More water, the same wet density and less cement: a thumb dents it, said once.
   [{ by: 'use', use: 'insulation' }, 'good', /^Light and warm, and soft\. For parts/],
   [

@@ -271,7 +271,7 @@ export const RUN_STEPS = [
   {
     name: 'Weigh the blend',
     work: () =>
-      'Fold the foam in from the bottom, about a third of it first. Strike a bucket full, wipe it, weigh it: the foam’s vessel or another.',
+      'Fold the foam in from the bottom, about a third of it first. Strike a bucket, the foam’s vessel or another, full; wipe it, weigh it, tip it back.',
     Step: Weigh,
     cautions: ['drill-mixer'],
   },

@@ -6,7 +6,12 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { proportionPlan } from '../../mix/proportion-plan.ts';
 import { BATCH_VOLUME, TYPED_VOLUME } from '../../shared/mix/batch-volume.ts';
 import { FURTHER, FURTHER_NAMES } from '../../shared/mix/further.ts';
-import { jointsOf, jointsOfTyped, jointsOfUnlike } from '../../shared/mix/whole-pieces.ts';
+import {
+  alikePiece,
+  jointsOf,
+  jointsOfTyped,
+  jointsOfUnlike,
+} from '../../shared/mix/whole-pieces.ts';
 import { worked } from '../worked.ts';
 import { planHeld } from './PlanHeld.tsx';
 import { otherMass } from './run-base.ts';
@@ -29,9 +34,8 @@ const AIM = 'mix.planned';
 function behind(origin: string | undefined, kept: KeptResults) {
   if (origin === 'yours') return { typed: true as const };
   const held = (key: string) => (origin === 'kept' ? kept[key] : undefined);
-  const [forms, form, evenLoads] = ['batch.net', 'part.volume', 'batch.evenLoads'].map((key) =>
-    keptValue(held(key)),
-  );
+  const [forms, evenLoads] = ['batch.net', 'batch.evenLoads'].map((key) => keptValue(held(key)));
+  const form = origin === 'kept' ? alikePiece(kept) : undefined;
   const all = held(BATCH_VOLUME.takes);
   return {
     ...(!(all && 'v' in all && !all.example) && { unsized: true as const }),

@@ -48,14 +48,16 @@ export function ShapeDrawing({ shape, cores, say }: Props) {
     // A core that would not fit the picture is drawn smaller.
     const size = Math.min(scale, (WIDTH - 24) / (x1 - x0), TALLEST / (y1 - y0));
     const top = foot;
-    foot += (y1 - y0) * size + 3 * ROW;
     const words = [
       `less ${count} × ${drawing.name},`,
-      // The unit once: a phone has no room for more.
-      sizes(drawing.measures).replaceAll(`${unit},`, ','),
+      // The unit once, and an end that slopes on a line of its own: a phone has no room for more.
+      ...sizes(drawing.measures)
+        .replaceAll(`${unit},`, ',')
+        .split(/ (?=top length)/),
     ];
+    foot += (y1 - y0) * size + (words.length + 1) * ROW;
     const at = ([x, y]: Point): Point => [12 + (x - x0) * size, top + (y - y0) * size];
-    return { lines: drawing.lines, at, words, y: foot - 2 * ROW };
+    return { lines: drawing.lines, at, words, y: foot - words.length * ROW };
   });
   return (
     <figure class="fig">

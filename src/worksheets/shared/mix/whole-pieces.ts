@@ -22,6 +22,17 @@ export const PIECES_KEPT = [
   'batch.evenLoads',
 ] as const;
 
+/**
+ * The volume of one piece, m³, where one worksheet sized it and all of the batch, and there is no other size: of
+ * pieces alike as many loads share them evenly as there are pieces.
+ */
+export function alikePiece(kept: KeptResults): number | undefined {
+  const [all, count, one, even] = PIECES_KEPT.map((key) => kept[key]);
+  if (one?.from !== all?.from) return undefined;
+  const shared = even?.from === all?.from ? keptValue(even) : undefined;
+  return shared === undefined || shared === keptValue(count) ? keptValue(one) : undefined;
+}
+
 /** The pieces that a batch of that volume (m³) fills, where one worksheet sized them and it. */
 export function piecesFilled(
   kept: KeptResults,
@@ -31,7 +42,7 @@ export function piecesFilled(
   const pieces = keptValue(count);
   const sized = pieces !== undefined && count?.from === all?.from && !(one && 'waits' in one);
   if (!sized || Math.abs((keptValue(all) ?? 0) / volume - 1) >= 1e-6) return undefined;
-  const alike = keptValue(one) !== undefined && one?.from === all?.from;
+  const alike = alikePiece(kept) !== undefined;
   return { pieces, alike, ...(!alike && { evenLoads: keptValue(even) }) };
 }
 
@@ -61,7 +72,11 @@ export function jointsKnown(
 export function jointsOf(batch: InLoads): Joints | undefined {
   const { pieces, alike, loads } = batch;
   if (loads === 1) return undefined;
-  if (!alike) return jointsOfUnlike(loads, batch.evenLoads, `${pieces} pieces`);
+  if (!alike) {
+    const { evenLoads = 0 } = batch;
+    const better = loadsOfWholePieces({ ...batch, pieces: evenLoads });
+    return jointsOfUnlike(loads, evenLoads, `${pieces} pieces`, better);
+  }
   if (pieces % loads === 0) return undefined;
   const better = loadsOfWholePieces(batch);
   const fill = `${loads} loads for ${pieces === 1 ? 'one piece' : `${pieces} pieces`}`;
@@ -79,13 +94,19 @@ export function jointsOf(batch: InLoads): Joints | undefined {
   };
 }
 
-/** Pieces of several sizes, that so many loads do not share out as they are. */
-export const jointsOfUnlike = (loads: number, even = 0, pieces = 'pieces'): Joints | undefined =>
+/** Pieces of several sizes, that so many loads do not share out as they are; so many as are `better` do. */
+export const jointsOfUnlike = (
+  loads: number,
+  even = 0,
+  pieces = 'pieces',
+  better?: number,
+): Joints | undefined =>
   even > 0 && even % loads === 0
     ? undefined
     : {
+        ...(better !== undefined && { better }),
         short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
-        say: `${loads} loads for ${pieces} of more than one size: share them out to the loads before you mix. One that is filled from two gets ${JOINT}.`,
+        say: `${loads} loads for ${pieces} of more than one size: share them out to the loads before you mix${better === undefined ? '' : `, or make ${better} loads, which share them evenly`}. One that is filled from two gets ${JOINT}.`,
       };
 
 /** Pieces nobody told of: that none is to be filled from two loads. */
