@@ -1,5 +1,5 @@
-import { type Entries, type KeptResults, same } from '../../../bench/entries.ts';
-import { carriedReadings, foamInOf, vesselOf } from '../../../bench/records/carried.ts';
+import type { Entries, KeptResults } from '../../../bench/entries.ts';
+import { carriedReadings, foamInOf, sameVessel, vesselOf } from '../../../bench/records/carried.ts';
 import type { Editor } from '../../../bench/records/editor.ts';
 import type { BatchRecord } from '../../../bench/records/record.ts';
 import { $going, type FoamIn, type Going, type RunPlan } from '../../../bench/run.ts';
@@ -51,14 +51,9 @@ export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | un
   return undefined;
 }
 
-/** A vessel as the bench has it now, as far as it was had from the bench before. */
+/** A vessel as the bench has it now, where it was had from the bench before: of two buckets no halves are mixed. */
 const followed = (vessel: FoamIn, before: FoamIn, now: FoamIn): FoamIn =>
-  Object.fromEntries(
-    (['tare', 'vessel'] as const).flatMap((name) => {
-      const entry = same(vessel[name], before[name]) ? now[name] : vessel[name];
-      return entry ? [[name, entry]] : [];
-    }),
-  );
+  sameVessel(vessel, before) ? now : vessel;
 
 /**
  * A batch taken over to another bench: what was typed at the run stays. What it aims at is the new plan's,
