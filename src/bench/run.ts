@@ -64,6 +64,15 @@ export interface FoamIn {
   readonly vessel?: Entry;
 }
 
+/** What a batch is told of the one before it at the bench, the same day. */
+export interface LoadBefore {
+  readonly name: string;
+  /** What its blend was weighed in. */
+  readonly vessel: FoamIn;
+  /** The reader's own amounts it was begun by. */
+  readonly plan?: RunPlan;
+}
+
 /** The batch that is run at the bench, and how far it has come. */
 export interface Going extends Begun {
   /** When it was begun, ms: a foam clock started before that is another batch's. */
@@ -80,6 +89,7 @@ export interface Going extends Begun {
   readonly foamIn?: FoamIn;
   /** The amounts it is weighed by: what changes on the bench from then on is another batch’s. */
   readonly plan?: RunPlan;
+  readonly before?: LoadBefore;
 }
 
 const AMOUNTS = [
@@ -115,10 +125,16 @@ const isFoamIn = (x: unknown): x is FoamIn =>
     ([name, entry]) => ['tare', 'vessel'].includes(name) && isEntry(entry, false),
   );
 
+const isBefore = (x: unknown) =>
+  isRecord(x) &&
+  typeof x.name === 'string' &&
+  isFoamIn(x.vessel) &&
+  (x.plan === undefined || (isRecord(x.plan) && isPlan(x.plan)));
+
 /** What is stored of a run, without what of it cannot be read. */
 function readGoing(stored: unknown): Going | undefined {
   if (!isBegun(stored)) return undefined;
-  const { id, step, begun, stopped, undo, foam, foamMass, foamIn, plan } = stored as Going;
+  const { id, step, begun, stopped, undo, foam, foamMass, foamIn, plan, before } = stored as Going;
   return {
     id,
     step,
@@ -129,6 +145,7 @@ function readGoing(stored: unknown): Going | undefined {
     ...(foamMass && isEntry(foamMass) && { foamMass }),
     ...(isFoamIn(foamIn) && { foamIn }),
     ...(plan && isPlan(plan) && { plan }),
+    ...(isBefore(before) && { before }),
   };
 }
 

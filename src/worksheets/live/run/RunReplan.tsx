@@ -7,10 +7,8 @@ import { $entries, $kept } from '../../../bench/store.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { weighedOut } from '../../shared/words/as-said.ts';
+import { SAME } from './run-load-before.ts';
 import { isUnmixed } from './run-unfinished.ts';
-
-/** Amounts of two plans that are nearer than this, as a share, weigh out the same. A choice. */
-const SAME = 0.005;
 
 /** The plan on the bench, where it is the reader's own, weighs out something else, and nothing is weighed yet. */
 export function otherPlan(
