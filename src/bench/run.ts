@@ -73,6 +73,15 @@ export interface FoamIn {
   readonly vessel?: Entry;
 }
 
+/** What a batch is told of the one before it at the bench, the same day. */
+export interface LoadBefore {
+  readonly name: string;
+  /** What its blend was weighed in. */
+  readonly vessel: FoamIn;
+  /** The reader's own amounts it was begun by. */
+  readonly plan?: RunPlan;
+}
+
 /** The batch being run at the bench, and how far it has come. */
 export interface Going extends Begun {
   /** When it was begun, ms. A foam clock started earlier belongs to another batch. */
@@ -91,6 +100,7 @@ export interface Going extends Begun {
   readonly foamIn?: FoamIn;
   /** The amounts it is weighed by. Later changes on the bench belong to another batch. */
   readonly plan?: RunPlan;
+  readonly before?: LoadBefore;
 }
 
 const AMOUNTS = [
@@ -126,10 +136,16 @@ const isFoamIn = (x: unknown): x is FoamIn =>
     ([name, entry]) => ['tare', 'vessel'].includes(name) && isEntry(entry, false),
   );
 
+const isBefore = (x: unknown) =>
+  isRecord(x) &&
+  typeof x.name === 'string' &&
+  isFoamIn(x.vessel) &&
+  (x.plan === undefined || (isRecord(x.plan) && isPlan(x.plan)));
+
 /** Parses a stored run, without the parts that cannot be read. */
 function readGoing(stored: unknown): Going | undefined {
   if (!isBegun(stored)) return undefined;
-  const { id, step, begun, stopped, undo, foam, foamMass, foamIn, plan } = stored as Going;
+  const { id, step, begun, stopped, undo, foam, foamMass, foamIn, plan, before } = stored as Going;
   return {
     id,
     step,
@@ -140,6 +156,7 @@ function readGoing(stored: unknown): Going | undefined {
     ...(foamMass && isEntry(foamMass) && { foamMass }),
     ...(isFoamIn(foamIn) && { foamIn }),
     ...(plan && isPlan(plan) && { plan }),
+    ...(isBefore(before) && { before }),
   };
 }
 

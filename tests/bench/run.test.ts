@@ -21,7 +21,7 @@ const foamIn = { tare: { t: '0.5', u: 'kg' }, vessel: { t: '10' } };
 const foamMass = { t: '0.8', u: 'kg' };
 const going: Going = {
   ...{ id: 'x', step: 2, begun: 1e12, stopped: true },
-  ...{ undo, foam, foamMass, foamIn, plan },
+  ...{ undo, foam, foamMass, foamIn, plan, before: { name: 'One', vessel: foamIn, plan } },
 };
 
 let kept: Record<string, string>;
@@ -111,6 +111,20 @@ test('of one that is torn the sound parts stay', async () => {
   const { foamMass: _____, ...unmeasured } = going;
   for (const torn of [3, { t: 3 }])
     expect(await stored({ ...going, foamMass: torn })).toEqual(unmeasured);
+  const { before, ...first } = going;
+  for (const torn of [
+    3,
+    { ...before, name: 3 },
+    { ...before, vessel: { tare: 3 } },
+    { name: 'One' },
+    { ...before, plan: 3 },
+    { ...before, plan: { ...plan, cement: null } },
+  ])
+    expect(await stored({ ...going, before: torn })).toEqual(first);
+  expect(await stored({ ...first, before: { name: 'One', vessel: {} } })).toEqual({
+    ...first,
+    before: { name: 'One', vessel: {} },
+  });
   const { foamIn: ____, ...unpoured } = going;
   for (const torn of [null, 3, { tare: 3 }, { tare: { t: 3 } }, { full: { t: '3' } }])
     expect(await stored({ ...going, foamIn: torn })).toEqual(unpoured);

@@ -27,6 +27,8 @@ describe.concurrent('a run that was left, or not stored', () => {
     await expect.poll(() => value('record-foamDensity')).toBe('81');
     await next.click();
     await step(2);
+    // The foam's bucket is folded away, and is the blend's until another is typed.
+    await page.locator('.run .folded > summary').click();
     await page.locator('#record-tare').fill('0.35');
     await page.locator('#record-vessel').fill('1');
     // Started again by mistake: that can be put back while this batch is at the bench, and no longer.

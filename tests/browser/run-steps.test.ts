@@ -101,6 +101,7 @@ describe.concurrent('a batch at the bench, step by step', () => {
     await page.getByRole('button', { name: 'Back', exact: true }).click();
     await page.locator('[data-run="1"]').waitFor();
     expect(await page.locator('#run-foam').inputValue()).toBe('');
+    await page.locator('.run .folded > summary').click();
     await page.locator('#record-vessel').fill('19.6');
     await page.locator('#record-vessel').fill('20');
     expect(await page.locator('#record-foamDensity').inputValue()).toBe('95');
@@ -141,7 +142,9 @@ describe.concurrent('a batch at the bench, step by step', () => {
       .poll(() => page.locator('#record-full-problem').innerText())
       .toContain('it must be more than the bucket weighs empty');
     await page.locator('#record-full').fill('13.65');
-    await expect.poll(() => page.locator('.run').innerText()).toContain('Too heavy. Add');
+    await expect
+      .poll(() => page.locator('.run').innerText())
+      .toContain('Too heavy. Tip the bucket back');
     await page.getByRole('button', { name: 'I added that foam' }).click();
     await expect.poll(() => page.locator('#record-full').inputValue()).toBe('');
     await page.getByRole('button', { name: 'I did not add it' }).click();

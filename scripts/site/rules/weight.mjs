@@ -35,7 +35,7 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page, the dose as it was answered, whose plan is weighed, and where the foam is assumed.
-  'first-batch/': 93_850,
+  'first-batch/': 93_950,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam, or that none do.
   'mix/proportion/': 61_950,
   // Two ways to count age, from typed days or a logger’s file, nights nobody read, and two pictures with their words.
@@ -49,11 +49,11 @@ const HEAVIER = {
   // The odds of landing by trials, with what the reader's foam is known to.
   'mix/how-close/': 49_600,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
-  'mix/correct/': 56_400,
+  'mix/correct/': 56_700,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 60_950,
+  'bench/': 61_200,
   // The whole of a batch, its log and its comparison, and which of its readings cannot be.
-  'bench/run/': 94_350,
+  'bench/run/': 96_100,
   'batch-records/batch/': 82_850,
   'batch-records/learn/': 70_850,
   'batch-records/compare/': 74_000,

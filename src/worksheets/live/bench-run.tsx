@@ -19,6 +19,7 @@ import { RunBatch } from './run/RunBatch.tsx';
 import type { RunCaution } from './run/RunCautions.tsx';
 import { RUN_STEPS } from './run/RunSteps.tsx';
 import { begun, foamCounts, isOver, isPast, PAST, resumed } from './run/run-going.ts';
+import { following, loadBefore, withBucketOf } from './run/run-load-before.ts';
 import { named } from './run/run-name.ts';
 import { isRecent } from './run/run-recent.ts';
 import { isUnmixed, unfinishedOf } from './run/run-unfinished.ts';
@@ -52,7 +53,9 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
   const justStopped = useRef(false);
   const resting = !going || going.stopped === true || opening.is === 'none';
   const records = useListed(ready && resting);
-  const begin = async (record: BatchRecord) => {
+  const begin = async (planned: BatchRecord) => {
+    const before = loadBefore(planned, records ?? []);
+    const { record, foamIn } = before ? withBucketOf(before, planned) : { record: planned };
     const saved = await saveRecord(record);
     if (!saved.ok) {
       if (saved.because === 'conflict')
@@ -70,7 +73,8 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
     askToPersist();
     // A clock that still runs belongs to the foam of another batch.
     clearClock();
-    runInstead(begun(record, say));
+    const going = begun(record, say);
+    runInstead(before ? following(going, before, foamIn, say) : going);
   };
   const resume = (record: BatchRecord, left: Going | undefined) => {
     const made = foamCounts(record);

@@ -194,8 +194,8 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           at once, a third first.
         </li>
         <li>
-          Weigh a {overflows(bench.result.common) ? 'vessel' : 'bucket'} of the blend. Correct at
-          most twice, never with water. Place a little proud, test bars too.
+          Weigh a {overflows(bench.result.common) ? 'vessel' : 'bucket'} of the blend. Tip it back
+          before you correct: at most twice, never with water. Place a little proud, test bars too.
           {count > 1 && ' Next load: step 3.'}
         </li>
         <li>

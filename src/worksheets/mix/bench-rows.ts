@@ -11,6 +11,12 @@ export const STEPS = [
   0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50,
 ];
 const ROWS = 15;
+/** So many steps where they cannot cover all of that. */
+const FEWER_ROWS = 10;
+/** A step is no coarser than this, kg/m³, or of a dense mix than a share of it: near enough is 5 % of it. A choice. */
+const coarsest = (target: number) => Math.max(30, 0.03 * target);
+/** So little, of a kilogram or of the last digit, is dust. */
+const DUST = 1e-6;
 /** The densities a bench sheet covers, as shares of the target: a blend lands heavy more often than light. */
 const FROM = 0.8;
 const TO = 1.35;
@@ -62,22 +68,51 @@ export function benchRows(
   const unit = SCALE[say.system];
   const inUnit = (kg: number) => toUnit(kg, 'mass', unit);
   const at = (share: number) => inUnit(mix.tare + share * mix.targetDensity * mix.vessel);
+  const fine = STEPS.filter((size) => size <= inUnit(coarsest(mix.targetDensity) * mix.vessel));
   const step = STEPS.find((size) => (at(TO) - at(FROM)) / size <= ROWS) ?? 100;
-  const first = Math.ceil(at(FROM) / step);
-  const last = Math.floor(at(TO) / step);
-  const densities = atSteps({ ...mix, step, first, last }, say);
-  const decimals = decimalsIn(step);
-  const table = correctionTable({ ...mix, densities });
+  const size = fine.includes(step) ? step : (fine.at(-1) ?? STEPS[0]!);
+  // In such steps, less is covered on both sides: a sheet is one page.
+  const span = (at(TO) - at(FROM)) / size;
+  const fewer = span > ROWS;
+  const part = fewer ? FEWER_ROWS / span : 1;
+  // Not so much that nothing is left outside what is near enough.
+  const first = Math[fewer ? 'floor' : 'ceil'](at(1 - part * (1 - FROM)) / size);
+  const last = Math.floor(at(1 + part * (TO - 1)) / size);
+  const decimals = decimalsIn(size);
   const { targetDensity: target, tolerance, vessel } = mix;
   const planned = { target, tolerance, vessel, load, made };
-  const cells = table.map((row) => inTable(row, { ...planned, density: row.density }, say));
-  const columns = correctionColumns(cells, say);
-  return table.map((row, i) => {
-    const line = [
-      say(row.reading, 'mass', { units: SCALE, decimals }),
-      say(row.density, 'density'),
-    ];
-    const { fix, instead, first } = cells[i]!;
+  const lines = (densities: readonly number[]) =>
+    correctionTable({ ...mix, densities }).map((row) => ({
+      ...row,
+      ...inTable(row, { ...planned, density: row.density }, say),
+      says: 'leave it, place it',
+      reads: say(row.reading, 'mass', { units: SCALE, decimals }),
+    }));
+  const inSteps = fromUnit(10 ** -Math.max(2, decimals), 'mass', unit);
+  const limits = [target - tolerance, target + tolerance].flatMap((density, i) =>
+    density < EXTREMES.density.min || density > EXTREMES.density.max
+      ? []
+      : lines([density])
+          .filter(({ instead, action }) => !instead && action === 'leave')
+          .map((line) => ({
+            ...line,
+            says: `${i === 0 ? 'from here' : 'to here'}: leave it, place it`,
+            reads: say(inwards(line.reading, i === 0, inSteps), 'mass', {
+              units: SCALE,
+              decimals: Math.max(2, decimals),
+            }),
+          })),
+  );
+  const [least, most] = limits;
+  // Between the two all is left alone.
+  const steps = lines(atSteps({ ...mix, step: size, first, last }, say)).filter(
+    ({ reading }) =>
+      !(least && most && reading > least.reading - DUST && reading < most.reading + DUST),
+  );
+  const table = [...steps, ...limits].sort((a, b) => a.reading - b.reading);
+  const columns = correctionColumns(table, say);
+  return table.map(({ fix, instead, first, says, reads, density }) => {
+    const line = [reads, say(density, 'density')];
     if (instead) return [...line, instead];
     if (fix.foamVolume > 0)
       return [
@@ -86,8 +121,14 @@ export function benchRows(
         '—',
       ];
     const amount = () => `${first}${base(fix.baseMass, recipe, say, columns.base)}`;
-    return [...line, '—', baseCell(fix, amount, 'leave it, place it')];
+    return [...line, '—', baseCell(fix, amount, says)];
   });
+}
+
+/** The reading of a limit, rounded to its inner side: what lies outside is corrected. */
+function inwards(reading: number, up: boolean, step: number): number {
+  const steps = reading / step;
+  return step * (up ? Math.ceil(steps - DUST) : Math.floor(steps + DUST));
 }
 
 /** The base mix to add, and what to weigh for it. */

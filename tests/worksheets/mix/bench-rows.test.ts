@@ -37,7 +37,7 @@ test.each([
   [21.02, 'us', 'qt and oz', 'lb'],
   [5, 'us', 'qt and oz', 'lb'],
   [21.02, 'metric', 'L and g', 'kg'],
-  [5, 'metric', 'L and g', 'kg'],
+  [5, 'metric', 'L and g', 'g'],
 ] as const)('%s kg in the mixer, %s: one unit down each column', (mass, system, foam, base) => {
   const table = rows(mass, system, mass < 10 ? { vessel: 0.005 } : {});
   expect(units(table.map(([, , cell]) => cell!))).toEqual([foam]);
@@ -127,18 +127,18 @@ test('the middle amount that is none chooses the unit', () => {
 });
 
 test('a reading that would take more than a correction has no amount', () => {
-  const mix = { massInHand: 40, foamDensity: 80, baseDensity: 1951, tolerance: 65, tare: 0.85 };
+  const mix = { massInHand: 40, foamDensity: 80, baseDensity: 1500, tolerance: 40, tare: 0.85 };
   const table = benchRows(
     { ...mix, targetDensity: 1300, vessel: 0.02, load: 0.06 },
     { waterCement: 0.4, sandCement: 0 },
     speaker('metric'),
   );
-  // By hand: half of the mass at 1300 ÷ (1 + ½ (1 − 1300/1951)) = 1114.1 kg/m³, in 20 L with the tare 23.13 kg.
+  // By hand: half of the mass at 1300 ÷ (1 + ½ (1 − 1300/1500)) = 1218.75 kg/m³, in 20 L with the tare 25.225 kg.
   const byReading = table.map((row) => [Number.parseFloat(row[0]!), row.at(-1)!] as const);
-  const light = byReading.filter(([reading]) => reading < 23.13);
+  const light = byReading.filter(([reading]) => reading < 25.225);
   expect(light.length).toBeGreaterThan(0);
   expect(light.every(([, cell]) => cell === 'weigh again')).toBe(true);
-  expect(byReading.find(([reading]) => reading > 23.13)![1]).toMatch(/^\d.*kg \(/);
+  expect(byReading.find(([reading]) => reading > 25.225)![1]).toMatch(/^\d.*kg \(/);
 });
 
 /** The cells of the row at this reading of the scale. */
@@ -196,5 +196,50 @@ test('a jar has as many rows as a bucket', () => {
   const table = rows(0.3, 'metric', { tare: 0.02, vessel: 0.2e-3 });
   expect(table.length).toBeGreaterThan(rows(21.02, 'metric').length / 2);
   // 5 g in 200 mL are 25 kg/m³.
-  expect(table.map(([reading]) => reading)).toContain('0.145\u00a0kg');
+  expect(table.map(([reading]) => reading)).toContain('0.150\u00a0kg');
+});
+
+const AT_700 = { targetDensity: 700, tolerance: 35 };
+
+test('the two limits of what is left alone are lines of their own, rounded inwards', () => {
+  // 0.85 kg and 20 L of 665 and of 735 kg/m³.
+  const table = rows(25, 'metric', AT_700);
+  expect(at(table, '14.15')).toEqual(['—', 'from here: leave it, place it']);
+  expect(at(table, '15.55')).toEqual(['—', 'to here: leave it, place it']);
+  const after = table[table.findIndex(([first]) => first === '15.55\u00a0kg') + 1]!;
+  expect(after[2]).toMatch(/L \(/);
+  // 19 L of 575.7 and 636.3 kg/m³ are 10.9383 and 12.0897 kg.
+  const odd = { targetDensity: 606, tolerance: 30.3, vessel: 0.019, tare: 0.85 };
+  const readings = rows(25, 'metric', odd).map(([first]) => first);
+  expect(readings).toContain('11.79\u00a0kg');
+  expect(readings).toContain('12.93\u00a0kg');
+  // A limit on a step is one line.
+  const even = rows(25, 'metric', { tare: 0.6 });
+  expect(even.filter(([first]) => /^12\.00?\u00a0/.test(first!))).toHaveLength(1);
+  expect(at(even, '12.00')[1]).toBe('from here: leave it, place it');
+  // Nor are there limits of a bucket that cannot tell, or that the mix does not fill there.
+  const small = rows(14.3, 'metric', AT_700).map((row) => row.at(-1));
+  expect(small).not.toContain('to here: leave it, place it');
+});
+
+test('between two lines lie at most some 25 kg/m³, in no more lines than a page has room for', () => {
+  for (const system of ['metric', 'us'] as const)
+    for (const vessel of [0.005, 0.0098, 0.012, 0.015, 0.0189, 0.0192, 0.02])
+      for (let target = 300; target <= 1600; target += 50) {
+        const over = { targetDensity: target, tolerance: target / 20, vessel };
+        const table = rows(60, system, over);
+        expect(table.length, `${target}, ${vessel}`).toBeLessThanOrEqual(15);
+        const unit = system === 'us' ? 0.45359237 : 1;
+        const lines = table.map(
+          ([reading]) => (Number.parseFloat(reading!) * unit - 0.85) / vessel,
+        );
+        // A limit is rounded to a hundredth of the unit.
+        const most = Math.max(30, 0.03 * target) + (0.011 * unit) / vessel;
+        for (const [i, density] of lines.entries())
+          if (i > 0 && !table[i]![3]?.startsWith('to here'))
+            expect(density - lines[i - 1]!, `${target}, ${vessel}`).toBeLessThan(most);
+        // What is left alone, and some either side of it, is on it.
+        expect(lines[0]!).toBeLessThan(0.95 * target - 1);
+        expect(lines.at(-1)!).toBeGreaterThan(1.05 * target + 1);
+      }
 });

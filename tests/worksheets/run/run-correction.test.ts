@@ -7,6 +7,7 @@ import {
   uncorrected,
   withoutCorrection,
 } from '../../../src/worksheets/live/run/run-correction.ts';
+import { runReadings } from '../../../src/worksheets/live/run/run-readings.ts';
 import { batch, say } from './run-batch.ts';
 
 describe('a correction', () => {
@@ -25,6 +26,26 @@ describe('a correction', () => {
       readings: before.readings,
       corrections: [],
     });
+  });
+
+  test('leaves the ± of the scale, and the unit, to the weighing after it', () => {
+    const full = { t: '16.0', u: 'kg', s: 'metric', p: '0.1', pu: 'kg' } as const;
+    const typed = { ...before, readings: { ...before.readings, full } };
+    const { change, undo } = correcting(typed, foam);
+    const record = { ...typed, ...change };
+    expect(runReadings(record, say).at('full')).toBeUndefined();
+    expect(runReadings(record, say).pm('full')).toBeCloseTo(0.1, 9);
+    // What is typed into the field stands beside it, as `NumberInput` has it.
+    const next = { ...record.readings.full, t: '12.9', u: 'kg', s: 'metric' } as const;
+    const weighed = { ...record, readings: { ...record.readings, full: next } };
+    expect(runReadings(weighed, say).pm('full')).toBeCloseTo(0.1, 9);
+    // And to the one after a second correction.
+    const twice = correcting(weighed, foam).change;
+    expect(twice.readings.full).toEqual({ p: '0.1', pu: 'kg' });
+    expect(uncorrected(change, undo).readings.full).toEqual(full);
+    const grams = { ...before.readings.full!, d: { metric: 'g' } };
+    const picked = { ...before, readings: { ...before.readings, full: grams } };
+    expect(correcting(picked, foam).change.readings.full).toEqual({ d: { metric: 'g' } });
   });
 
   test('follows those before it, and only the last is taken back', () => {

@@ -5,6 +5,8 @@ import { Editor } from '../../../src/bench/records/editor.ts';
 import type { ReadingName } from '../../../src/bench/records/readings.ts';
 import type { BatchRecord } from '../../../src/bench/records/record.ts';
 import { RUN_STEPS } from '../../../src/worksheets/live/run/RunSteps.tsx';
+import { planMass } from '../../../src/worksheets/live/run/run-base.ts';
+import { runReadings } from '../../../src/worksheets/live/run/run-readings.ts';
 import { batch, plan, say } from './run-batch.ts';
 
 vi.stubGlobal('document', { body: { dataset: {} } });
@@ -195,4 +197,103 @@ test('what has no field is told by name, for one load', () => {
     /And: fly ash 1\.02 kg\. What has no field here counts as put in\..*Fibre last, 45\.0 g:/s,
   );
   expect(base(plan)).not.toContain('no field');
+});
+
+describe('what the steps say before it is needed', () => {
+  const own = { ...plan, example: false, aimed: true };
+  const bucket = { tare: '0.85', vessel: '20' };
+
+  test('the bucket is asked before the foam is made, and folded once it is known', () => {
+    const asked = drawn(0, {}, own);
+    expect(asked).toContain('id="record-tare"');
+    expect(asked).not.toContain('<details');
+    for (const step of [0, 1, 2]) {
+      const known = drawn(step, bucket, own);
+      expect(known).toMatch(
+        /<details class="folded"><summary>Bucket: 0\.850? kg empty, 20\.0 L<\/summary>.*id="record-tare"/s,
+      );
+      // One half of it is no bucket.
+      expect(drawn(step, { tare: '0.85' }, own)).not.toContain('<details');
+    }
+  });
+
+  test('whose bucket it is', () => {
+    const record = batch(bucket);
+    const { tare, vessel } = record.readings;
+    const onBench = { ...record, bench: { 'bucket.tare': tare!, 'bucket.volume': vessel! } };
+    expect(drawnOf(0, onBench, own)).toContain('20.0 L, as on the bench</summary>');
+    const before = { name: 'One', vessel: { tare: tare!, vessel: vessel! } };
+    const { Step } = RUN_STEPS[0];
+    const editor = new Editor(onBench, () => {});
+    const html = renderToString(
+      h(Step, { editor, plan: own, say, before, undo: undefined, setUndo: () => {} }),
+    );
+    expect(html.replaceAll('\u00a0', ' ')).toContain('20.0 L, as for “One”</summary>');
+  });
+
+  test('the next load tells beside each amount what the one before took', () => {
+    const lighter = { ...own, foamDensity: 62, cement: own.cement * 1.02, water: own.water * 1.02 };
+    const was = { ...own, loads: 2, solution: 0.006 };
+    const volume = planMass(was) / was.wetDensity;
+    // As much mix, as dense.
+    const foamVolume =
+      (volume * was.wetDensity - lighter.cement - lighter.water - lighter.sand) / 62;
+    const now = { ...lighter, foamVolume, loads: 2, solution: 0.00472 };
+    const { Step } = RUN_STEPS[0];
+    const before = { name: 'One', vessel: {}, plan: was };
+    const drawnWith = (of: typeof now, over = false) =>
+      renderToString(
+        h(Step, {
+          ...{ editor: new Editor(batch({}), () => {}), plan: of, say, before, over },
+          ...{ undo: undefined, setUndo: () => {} },
+        }),
+      ).replaceAll('\u00a0', ' ');
+    const words = drawnWith(now);
+    expect(words).toContain('planned at 62.0 g/L now');
+    expect(words).toContain(
+      `Cement: <strong class="run-number">${now.cement.toFixed(2)} kg</strong></p><p class="note">The load before took ${was.cement.toFixed(2)} kg.`,
+    );
+    expect(words).toContain(
+      '6.00 L was planned for all loads, and by this plan they take 4.72 L. What was mixed does',
+    );
+    expect(drawnWith(was as typeof now)).not.toContain('The load before took');
+    expect(drawnWith(now, true)).not.toContain('The load before took');
+  });
+
+  test('the heaviest amount may be weighed in portions, said once', () => {
+    const times = (of: typeof plan) => drawn(0, {}, of).split('in portions').length - 1;
+    expect(times(own)).toBe(1);
+    expect(times({ ...own, cement: 5, water: 2 })).toBe(0);
+    // What it offers is read.
+    const sum = batch({ cement: '4.8 + 4.8 + 4.8' });
+    expect(runReadings(sum, say).at('cement')).toBeCloseTo(14.4, 9);
+  });
+
+  test('what the full bucket should read stands above its field, and the verdict under it', () => {
+    const weighed = { ...bucket, cement: '13.57', water: '5.43', foamDensity: '80', full: '14.2' };
+    // 0.85 kg and 20 L of 600 kg/m³.
+    const aim = 'Full of blended mix it should read 12.85 kg.';
+    const before = drawn(2, { ...weighed, full: '' }, own);
+    expect(before).toMatch(new RegExp(`${aim}.*id="record-full".*<details`, 's'));
+    const after = drawn(2, weighed, own);
+    expect(after).toMatch(new RegExp(`${aim}.*id="record-full".*It weighs.*<details`, 's'));
+    // Between the weight and its verdict stands its own ± alone.
+    const between = after.slice(after.indexOf('id="record-full"'), after.indexOf('It weighs'));
+    expect(between.match(/<input id="[^"]*/g)).toEqual(['<input id="record-full-pm']);
+    expect(drawn(2, weighed, own, true)).not.toContain('should read');
+    // A bucket that the mix cannot fill is not aimed with.
+    const little = { ...weighed, cement: '1', water: '0.4', full: '' };
+    expect(drawn(2, little, own)).not.toContain('should read');
+    expect(drawn(2, { ...weighed, full: '' }, { ...plan, aimed: false })).toContain(
+      'should read 12.85 kg at the example’s density.',
+    );
+  });
+
+  test('the bucket goes back before anything is added', () => {
+    const weighed = { ...bucket, cement: '13.57', water: '5.43', foamDensity: '80' };
+    const back = 'Tip the bucket back into the mixer: this is for the whole load. Add';
+    expect(drawn(2, { ...weighed, full: '14.2' }, own)).toContain(`Too heavy. ${back}`);
+    expect(drawn(2, { ...weighed, full: '11.6' }, own)).toContain(`Too light. ${back}`);
+    expect(drawn(2, { ...weighed, full: '12.9' }, own)).not.toContain('Tip');
+  });
 });

@@ -20,6 +20,7 @@ import { RunReplan } from './RunReplan.tsx';
 import { isFor, RUN_STEPS } from './RunSteps.tsx';
 import { writeAim } from './run-aim.ts';
 import { isPast, PAST, PLACE, turned } from './run-going.ts';
+import { replannedLoad } from './run-load-before.ts';
 import { jointsPlanned, runPlan } from './run-plan.ts';
 import { useAwake } from './use-awake.ts';
 import { useRunTimes } from './use-run-times.ts';
@@ -172,7 +173,7 @@ export function RunBatch({
           {joints && <Verdict verdict="look" say={joints} />}
         </>
       )}
-      {!over && step === 0 && (
+      {!over && step === 0 && !replannedLoad(going.before, plan) && (
         <p class="note">
           Foaming solution
           {plan?.solution &&
@@ -186,6 +187,7 @@ export function RunBatch({
         plan={plan}
         say={say}
         over={over}
+        before={going.before}
         undo={going.undo}
         setUndo={(undo) => {
           const { undo: _, ...rest } = going;

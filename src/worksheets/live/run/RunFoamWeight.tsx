@@ -3,15 +3,17 @@ import type { Entry } from '../../../bench/entries.ts';
 import type { Editor } from '../../../bench/records/editor.ts';
 import { readingValue } from '../../../bench/records/reading-value.ts';
 import { $going, type Going } from '../../../bench/run.ts';
-import { enter } from '../../../bench/store.ts';
+import { onBench } from '../../../bench/store.ts';
 import { readWorksheet } from '../../../islands/engine/read.ts';
 import type { NumberReading } from '../../../islands/engine/reading.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { number } from '../../../islands/fields.ts';
 import { useTyping } from '../../../islands/hooks.ts';
+import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { NumberInput } from '../../../islands/parts/NumberInput.tsx';
 import { writeReading } from '../records/RecordFields.tsx';
 import { SCALE } from '../records/record-fields.ts';
+import { handOver, takeBack } from './run-foam-bench.ts';
 import { foamIn, foamWeighing } from './run-foam-in.ts';
 import { put } from './run-put.ts';
 import { pmOf, runReadings } from './run-readings.ts';
@@ -37,8 +39,6 @@ const SHEET = {
     }),
   },
 };
-/** The bench's own key for that weighing. */
-const FOAM_KEY = 'foam-density.full';
 
 interface Props {
   readonly editor: Editor;
@@ -97,6 +97,9 @@ interface FoamWeighing {
   readonly onEntry: (entry: Entry) => void;
   readonly reading: NumberReading;
   readonly problem: string | undefined;
+  /** On the bench it lies in the place of the reader’s own. */
+  readonly over: boolean;
+  readonly putBack: () => void;
 }
 
 /** The bucket full of foam; with the empty bucket and its volume it gives the foam's density. */
@@ -122,17 +125,54 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
     else if (problem && cameOf(before, readingValue(editor.record, 'foamDensity')))
       writeReading(editor, 'foamDensity', { t: '' });
   }, [density, doubt, problem === undefined]);
+  const bucket = foamIn(editor);
+  const set = JSON.stringify([entry, bucket]);
+  const handed = useRef(set);
+  const [over, setOver] = useState(false);
+  useLayoutEffect(() => {
+    const going = $going.get();
+    if (handed.current === set || !going) return;
+    handed.current = set;
+    setOver(handOver(going, bucket, onBench()));
+  }, [set]);
   const onEntry = (typed: Entry) => {
     setEntry(typed);
-    enter(FOAM_KEY, typed);
     keepInRun({ foam: typed, foamIn: foamIn(editor) });
   };
-  return { entry, onEntry, reading, problem };
+  const putBack = () => {
+    takeBack($going.get()?.id);
+    setOver(false);
+  };
+  return { entry, onEntry, reading, problem, over, putBack };
 }
 
 /** The field of that weighing. */
-export function FoamWeight({ of, say }: { readonly of: FoamWeighing; readonly say: Say }) {
-  return <Weighing id="run-foam" {...of} say={say} />;
+export function FoamWeight({
+  of: { over, putBack, ...of },
+  say,
+}: {
+  readonly of: FoamWeighing;
+  readonly say: Say;
+}) {
+  return (
+    <>
+      <Weighing id="run-foam" {...of} say={say} />
+      {over && (
+        <div class="run-undo">
+          <p>On the bench this weighing stands in the place of the one there.</p>
+          <button
+            type="button"
+            onClick={(event) => {
+              keepFocus(event, 'run-foam');
+              putBack();
+            }}
+          >
+            Put mine back
+          </button>
+        </div>
+      )}
+    </>
+  );
 }
 
 /** Foam weighed into the mixer instead of measured; once its density is known it gives the volume. */

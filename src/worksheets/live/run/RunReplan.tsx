@@ -1,5 +1,5 @@
-import { type Entries, type KeptResults, same } from '../../../bench/entries.ts';
-import { carriedReadings, foamInOf, vesselOf } from '../../../bench/records/carried.ts';
+import type { Entries, KeptResults } from '../../../bench/entries.ts';
+import { carriedReadings, foamInOf, sameVessel, vesselOf } from '../../../bench/records/carried.ts';
 import type { Editor } from '../../../bench/records/editor.ts';
 import type { BatchRecord } from '../../../bench/records/record.ts';
 import { $going, type FoamIn, type Going, type RunPlan } from '../../../bench/run.ts';
@@ -7,10 +7,8 @@ import { $entries, $kept } from '../../../bench/store.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { weighedOut } from '../../shared/words/as-said.ts';
+import { SAME } from './run-load-before.ts';
 import { isUnmixed } from './run-unfinished.ts';
-
-/** Amounts of two plans that are nearer than this, as a share, weigh out the same. A choice. */
-const SAME = 0.005;
 
 /** The plan on the bench, where it is the reader's own, weighs out something else, and nothing is weighed yet. */
 export function otherPlan(
@@ -51,14 +49,9 @@ export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | un
   return undefined;
 }
 
-/** A vessel as the bench has it now, as far as it was had from the bench before. */
+/** A vessel as the bench has it now, where it was had from the bench before: of two buckets no halves are mixed. */
 const followed = (vessel: FoamIn, before: FoamIn, now: FoamIn): FoamIn =>
-  Object.fromEntries(
-    (['tare', 'vessel'] as const).flatMap((name) => {
-      const entry = same(vessel[name], before[name]) ? now[name] : vessel[name];
-      return entry ? [[name, entry]] : [];
-    }),
-  );
+  sameVessel(vessel, before) ? now : vessel;
 
 /**
  * A batch taken over to another bench: what was typed at the run stays. What it aims at is the new plan's,

@@ -13,6 +13,7 @@ import { JUG } from '../../shared/words/amounts.ts';
 import { asSaid, weighedOut } from '../../shared/words/as-said.ts';
 import { RecordFields } from '../records/RecordFields.tsx';
 import { SCALE } from '../records/record-fields.ts';
+import { BucketFields } from './RunBucket.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { FoamByWeight, FoamWeight, useFoamWeighing } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
@@ -20,6 +21,7 @@ import { type FoamWanted, foamWanted } from './run-base.ts';
 import { bucketDoubt, placedDoubt, runDoubt } from './run-doubt.ts';
 import { foamLook } from './run-foam-doubt.ts';
 import { foamWeighing } from './run-foam-in.ts';
+import { replannedLoad, replannedWords, tookBefore } from './run-load-before.ts';
 import { formsPlanned, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
@@ -76,6 +78,10 @@ function scaleWords(say: Say): string {
   return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. With another scale type its ± beside the number: at least the step it shows.`;
 }
 
+/** More than many a kitchen scale takes, kg. A choice. */
+const SMALL_SCALE = 5;
+const IN_PORTIONS =
+  'Your scale takes less? Weigh it in portions, the bowl set to zero each time, and type them as a sum: 4.8 + 4.8 + 4.8.';
 const DAMP = 'As damp as it lies: its water is taken off what is poured.';
 const NO_SAND = 'If none goes in, type 0:';
 const SAND_PLANNED = [`${NO_SAND} left empty, it counts as planned.`];
@@ -99,8 +105,14 @@ const ONLY_WITH: Readonly<Record<string, string>> = {
 export const isFor = (plan: RunPlan | undefined, caution: string) =>
   !(caution in ONLY_WITH) || plan?.other?.some(({ name }) => name === ONLY_WITH[caution]);
 
-function BaseMix({ editor, plan, say, over }: StepProps) {
+function BaseMix({ editor, plan, say, over, before }: StepProps) {
   const planned = over ? undefined : plan;
+  const was = replannedLoad(before, planned);
+  const large = planned && Math.max(planned.cement, planned.water, planned.sand);
+  const why = (name: 'cement' | 'water' | 'sand') => [
+    ...tookBefore(was, planned, name, say),
+    ...(large && large > SMALL_SCALE && planned[name] === large ? [IN_PORTIONS] : []),
+  ];
   const fibre = grams(planned, FURTHER.fibre, say);
   // Pigment stands in the work itself, fibre beneath the jug.
   const beside = planned?.other?.filter(
@@ -108,15 +120,26 @@ function BaseMix({ editor, plan, say, over }: StepProps) {
   );
   return (
     <>
+      {before &&
+        was &&
+        replannedWords(before, was, planned!, say).map((words) => <p class="note">{words}</p>)}
       <p class="note">{scaleWords(say)}</p>
-      <Amount editor={editor} name="water" planned={planned?.water} say={say} />
-      <Amount editor={editor} name="cement" planned={planned?.cement} say={say} />
+      <Amount editor={editor} name="water" planned={planned?.water} why={why('water')} say={say} />
+      <Amount
+        editor={editor}
+        name="cement"
+        planned={planned?.cement}
+        why={why('cement')}
+        say={say}
+      />
       {(!plan || plan.sand > 0) && (
         <Amount
           editor={editor}
           name="sand"
           planned={planned?.sand}
-          why={plan ? [...(plan.damp ? [DAMP] : []), ...SAND_PLANNED] : SAND_UNPLANNED}
+          why={
+            plan ? [...why('sand'), ...(plan.damp ? [DAMP] : []), ...SAND_PLANNED] : SAND_UNPLANNED
+          }
           say={say}
         />
       )}
@@ -140,11 +163,23 @@ function BaseMix({ editor, plan, say, over }: StepProps) {
         <p>Fibre last, {fibre}: drill off, sprinkled close above the mix, respirator on.</p>
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />
+      <FoamBucket editor={editor} before={before} say={say} />
     </>
   );
 }
 
-function Foam({ editor, plan, say, over }: StepProps) {
+/** Asked before the foam’s clock runs; a full bucket that was weighed already is reckoned anew by it. */
+function FoamBucket({ editor, before, say }: Pick<StepProps, 'editor' | 'before' | 'say'>) {
+  useFoamWeighing({ editor, say });
+  return (
+    <>
+      <p>Before the foam is made: the bucket it is weighed in.</p>
+      <BucketFields editor={foamWeighing(editor)} before={before} say={say} />
+    </>
+  );
+}
+
+function Foam({ editor, plan, say, over, before }: StepProps) {
   const foam = foamWeighing(editor);
   const weighing = useFoamWeighing({ editor, say });
   const { problem } = weighing;
@@ -161,7 +196,7 @@ function Foam({ editor, plan, say, over }: StepProps) {
   const bucket = !over && bucketDoubt(readings, plan, say);
   return (
     <>
-      <RecordFields editor={foam} names={['tare', 'vessel']} say={say} />
+      <BucketFields editor={foam} before={before} say={say} />
       <FoamWeight of={weighing} say={say} />
       <RecordFields editor={editor} names={['foamDensity']} say={say} />
       {wanted.is === 'refused' && <Verdict verdict="stop" say={wanted.say} />}

@@ -11,9 +11,10 @@ import {
   TO_EXAMPLE,
 } from '../../shared/mix/correction-advice.ts';
 import { ADDED_FOAM } from '../../shared/words/amounts.ts';
-import { asSaid } from '../../shared/words/as-said.ts';
+import { asSaid, scaleReads } from '../../shared/words/as-said.ts';
 import { RecordFields } from '../records/RecordFields.tsx';
 import { blendDensity } from '../records/record-words.ts';
+import { BucketFields } from './RunBucket.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { adviceOn, anotherMixNote, refusedWords } from './run-advice.ts';
 import { massNow } from './run-base.ts';
@@ -27,7 +28,14 @@ import { runReadings } from './run-readings.ts';
 /** The field of the full bucket: what is done next, whatever was pressed. */
 const FULL = 'record-full';
 
-export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
+/** What the bucket reads with the blend as it is aimed at, before it is weighed. */
+const aimWords = (tare: number, mix: number, of: string, say: Say): string =>
+  `Full of blended mix it should read ${say(tare + mix, 'mass', scaleReads(mix, say))}${of}.`;
+
+/** The bucket holds only a part of what is corrected. */
+const TIP_BACK = 'Tip the bucket back into the mixer: this is for the whole load.';
+
+export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepProps) {
   const { record } = editor;
   const readings = runReadings(record, say);
   const { at } = readings;
@@ -35,7 +43,8 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
   // Asked once: a field must not move while it is typed in. The blend may be weighed in another than the foam.
   const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
   const density = blendDensity(at);
-  const bucket = density === undefined && !over ? bucketDoubt(readings, plan, say) : undefined;
+  const tooLarge = over ? undefined : bucketDoubt(readings, plan, say);
+  const bucket = density === undefined ? tooLarge : undefined;
   const target = at('planned') ?? plan?.wetDensity;
   // Nobody aims at the example’s.
   const aimless = plan?.aimed === false && at('planned') === undefined;
@@ -78,13 +87,17 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
     put(editor, 'leftOver', (at('leftOver') ?? 0) + out, say, { significant: 4 });
     setUndo({ ...wrote, out: { ...undo.out, wrote: editor.record.readings.leftOver! } });
   };
+  const bucketFields = <BucketFields editor={editor} before={before} say={say} />;
   return (
     <>
-      <RecordFields
-        editor={editor}
-        names={bucketKnown ? ['full', 'tare', 'vessel'] : ['tare', 'vessel', 'full']}
-        say={say}
-      />
+      {!bucketKnown && bucketFields}
+      {/* It stays once the bucket is weighed: the field must not move while it is typed in. */}
+      {!over && !tooLarge && tare !== undefined && vessel && target && (
+        <p data-heard>
+          {aimWords(tare, target * vessel, aimless ? ' at the example’s density' : '', say)}
+        </p>
+      )}
+      <RecordFields editor={editor} names={['full']} say={say} />
       {undo && stands(record, undo) && density === undefined && (
         <div class="run-undo">
           <p data-heard>The correction is written down{!over && ': weigh the bucket again'}.</p>
@@ -146,7 +159,7 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
         <>
           <Verdict
             verdict="look"
-            say={`${gas ? 'If it stands: too' : 'Too'} heavy. ${addWords(advice, say)}, fold it in gently, weigh again.`}
+            say={`${gas ? 'If it stands: too' : 'Too'} heavy. ${TIP_BACK} ${addWords(advice, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'foamAdded', advice.fix.foamVolume)}>
             {I} added that foam
@@ -157,13 +170,14 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
         <>
           <Verdict
             verdict="look"
-            say={`${gas ? 'If it stands: too' : 'Too'} light. ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, plan, say)}, fold it in gently, weigh again.`}
+            say={`${gas ? 'If it stands: too' : 'Too'} light. ${TIP_BACK} ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, plan, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'baseAdded', advice.fix.baseMass)}>
             {I} added that base mix
           </button>
         </>
       )}
+      {bucketKnown && bucketFields}
     </>
   );
 }

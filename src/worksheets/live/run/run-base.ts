@@ -22,6 +22,10 @@ const BASE = ['cement', 'water', 'sand'] as const;
 export const otherMass = (plan: RunPlan | undefined): number =>
   (plan?.other ?? []).reduce((sum, { mass }) => sum + mass, 0);
 
+/** All of a load, kg. */
+export const planMass = (plan: RunPlan): number =>
+  plan.cement + plan.water + plan.sand + otherMass(plan) + plan.foamVolume * plan.foamDensity;
+
 /** What the plan was worked out with; its amounts tell, those of a run begun long ago too. */
 const withPlan = (plan: RunPlan | undefined) =>
   plan && ifAllowed(() => plannedWith({ ...plan, sand: plan.sand + otherMass(plan) }));

@@ -39,7 +39,11 @@ export function correcting(
     ...(out && { out }),
     ...(name === 'foamAdded' ? { foam: amount } : { base: amount }),
   };
-  const { full, ...others } = readings;
+  const { full, ...rest } = readings;
+  // The next weighing is on the same scale, in the same unit.
+  const { p, pu, d } = full ?? {};
+  const scale = { ...(p && { p, ...(pu && { pu }) }), ...(d && { d }) };
+  const others = { ...rest, ...((p || d) && { full: scale }) };
   const before = readings[name];
   const left = readings.leftOver;
   return {

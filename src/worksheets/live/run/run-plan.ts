@@ -1,7 +1,7 @@
 import { type Entries, type Kept, type KeptResults, keptValue } from '../../../bench/entries.ts';
 import type { Editor } from '../../../bench/records/editor.ts';
 import { isOwnResult } from '../../../bench/records/own-result.ts';
-import type { Correcting, RunPlan } from '../../../bench/run.ts';
+import type { Correcting, LoadBefore, RunPlan } from '../../../bench/run.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { proportionPlan } from '../../mix/proportion-plan.ts';
 import { BATCH_VOLUME, TYPED_VOLUME } from '../../shared/mix/batch-volume.ts';
@@ -14,7 +14,7 @@ import {
 } from '../../shared/mix/whole-pieces.ts';
 import { worked } from '../worked.ts';
 import { planHeld } from './PlanHeld.tsx';
-import { otherMass } from './run-base.ts';
+import { planMass } from './run-base.ts';
 
 /** What a step at the bench is given. */
 export interface StepProps {
@@ -23,6 +23,8 @@ export interface StepProps {
   readonly say: Say;
   /** It is only written up: nothing is asked to be mixed or placed. */
   readonly over?: boolean;
+  /** The batch before it at the bench, the same day. */
+  readonly before?: LoadBefore | undefined;
   /** The last correction, which may be taken back until the bucket is weighed again. */
   readonly undo: Correcting | undefined;
   readonly setUndo: (undo: Correcting | undefined) => void;
@@ -155,8 +157,6 @@ export function jointsPlanned(plan: RunPlan): string | undefined {
   if (plan.typed) return jointsOfTyped(loads)?.say;
   if (!forms || loads === 1) return undefined;
   if (!form) return jointsOfUnlike(loads, evenLoads)?.say;
-  const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;
-  const mass = cement + water + sand + otherMass(plan) + foamVolume * foamDensity;
-  const volume = (loads * mass) / wetDensity;
+  const volume = (loads * planMass(plan)) / plan.wetDensity;
   return jointsOf({ pieces: piecesOf(plan), alike: true, loads, volume, largestLoad })?.say;
 }

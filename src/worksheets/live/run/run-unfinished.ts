@@ -11,7 +11,7 @@ const AT_THE_BENCH: readonly (Stage | undefined)[] = [undefined, 'mixed', 'cast'
 export const isUnmixed = (record: BatchRecord): boolean => stageOf(record) === undefined;
 
 /** Of today, or of the evening before and not long left. */
-const isOfNow = ({ date, foamMade, changed }: BatchRecord, now: number) =>
+export const isOfNow = ({ date, foamMade, changed }: BatchRecord, now: number): boolean =>
   date === today(new Date(now)) ||
   (date === today(new Date(now - RECENT)) && isRecent(Date.parse(foamMade ?? changed), now));
 
