@@ -43,9 +43,14 @@ function works(sheet: AnyWorksheet, reading: Reading): boolean {
   }
 }
 
-let refused = 0;
+/** A reading that is refused, and which of its problems stand beside no field that is on the page. */
+interface Refused {
+  readonly of: string;
+  readonly elsewhere: readonly string[];
+}
 
-test.each(sheets)('$id: what it refuses is said beside a field that is on the page', (sheet) => {
+function refusedOf(sheet: AnyWorksheet): readonly Refused[] {
+  const refused: Refused[] = [];
   for (const chosen of ways(sheet))
     for (const [name, field] of Object.entries(sheet.fields as Fields))
       for (const entry of field.type === 'number' ? swept(field) : []) {
@@ -54,19 +59,35 @@ test.each(sheets)('$id: what it refuses is said beside a field that is on the pa
         if (reading.values && works(sheet, reading)) continue;
         const found = answer(sheet, reading, say);
         if (found.ok) continue;
-        refused += 1;
         const made = choices(reading.fields);
         const shown = Object.keys(sheet.fields)
           .filter((at) => isShown(sheet.fields[at]!.when, made))
           .map((at) => inputId(sheet.id, at));
-        for (const problem of found.problems)
-          expect(
-            shown.some((at) => problem.input === at || problem.input.startsWith(`${at}-`)),
-            `${JSON.stringify(chosen)} ${name} ${entry.t} ${entry.u}: ${problem.input}: ${problem.say}`,
-          ).toBe(true);
+        const beside = (input: string) =>
+          shown.some((at) => input === at || input.startsWith(`${at}-`));
+        refused.push({
+          of: `${JSON.stringify(chosen)} ${name} ${entry.t} ${entry.u}`,
+          elsewhere: found.problems
+            .filter(({ input }) => !beside(input))
+            .map(({ input, say }) => `${input}: ${say}`),
+        });
       }
+  return refused;
+}
+
+/** Each is swept once, by whichever test asks first. */
+const alreadySwept = new Map<AnyWorksheet, readonly Refused[]>();
+function refusedBy(sheet: AnyWorksheet): readonly Refused[] {
+  const known = alreadySwept.get(sheet) ?? refusedOf(sheet);
+  alreadySwept.set(sheet, known);
+  return known;
+}
+
+test.each(sheets)('$id: what it refuses is said beside a field that is on the page', (sheet) => {
+  expect(refusedBy(sheet).filter(({ elsewhere }) => elsewhere.length > 0)).toEqual([]);
 });
 
-test('much was refused', () => {
-  expect(refused).toBeGreaterThan(1000);
+// The one that asks first works for all.
+test('much was refused', { timeout: 120_000 }, () => {
+  expect(sheets.flatMap(refusedBy).length).toBeGreaterThan(1000);
 });
