@@ -50,7 +50,7 @@ export default defineConfig({
         test: {
           // What is timed runs alone, one file after the other.
           name: 'speed',
-          include: ['tests/browser/speed/**/*.test.ts'],
+          include: ['tests/speed/**/*.test.ts', 'tests/browser/speed/**/*.test.ts'],
           environment: 'node',
           globalSetup: ['tests/browser/served-site.ts'],
           fileParallelism: false,

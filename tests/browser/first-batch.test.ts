@@ -4,6 +4,7 @@ import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { type Case, journey } from './journey.ts';
 import { typeOver } from './keyboard.ts';
 import { shown as shownOn } from './shown.ts';
+import { turns } from './turns.ts';
 
 let opened: Opened;
 let page: Page;
@@ -195,6 +196,9 @@ describe('what is heard and printed', () => {
   });
 
   test('of the worksheets that a change reaches, the one worked in speaks', async () => {
+    await page.clock.install();
+    await opened.go('first-batch/');
+    await wakeWorksheets(page);
     const heard = async () => {
       const all = await page.locator('.worksheet [role="status"].unseen').allInnerTexts();
       return all.map((text) => text.trim()).filter(Boolean);
@@ -204,7 +208,8 @@ describe('what is heard and printed', () => {
     await typeOver(page, 'pieces-pieces-0-count', '12');
     await page.locator('[data-units]').click();
     await expect.poll(heard, { timeout: 3000 }).toEqual([expect.stringContaining('gal')]);
-    await page.waitForTimeout(1200);
+    await page.clock.runFor(3000);
+    await turns(page);
     expect(await heard()).toHaveLength(1);
   });
 
