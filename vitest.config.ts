@@ -18,6 +18,8 @@ export default defineConfig({
           setupFiles: ['tests/seed.ts'],
           // Files share a worker: what is tested here keeps no state, or resets it.
           isolate: false,
+          // No test leans on those before it. The seed is printed: `--sequence.seed=…` repeats an order.
+          sequence: { shuffle: { tests: true } },
           // Every core: one is left over otherwise, which is half of a machine of two.
           maxWorkers: '100%',
           // Property tests try hundreds of inputs; a busy machine is no fault of theirs.
@@ -48,7 +50,7 @@ export default defineConfig({
         test: {
           // What is timed runs alone, one file after the other.
           name: 'speed',
-          include: ['tests/browser/speed/**/*.test.ts'],
+          include: ['tests/speed/**/*.test.ts', 'tests/browser/speed/**/*.test.ts'],
           environment: 'node',
           globalSetup: ['tests/browser/served-site.ts'],
           fileParallelism: false,

@@ -1,6 +1,7 @@
 // Mutation testing of core: breaks the arithmetic in one small way after another and asks whether a
-// test beside it notices. Run by hand: npm run mutate [-- subject …] [--lines 200] [--all].
-// A subject is a folder of src/core; its tests are tests/core/<subject> and the published rows.
+// test beside it notices. Run by hand: npm run mutate [-- subject …] [--lines 200] [--all] [--in heat/cells].
+// A subject is a folder of src/core; its tests are tests/core/<subject> and the published rows. The files
+// that lie in none are the subject `core`.
 
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
@@ -27,7 +28,7 @@ function random(state) {
 /** @typedef {{ file: string, from: number, to: number }} Piece */
 
 /**
- * The functions and tables of a file, as lines counted from 1. Types compute nothing.
+ * The functions, classes and tables of a file, as lines counted from 1. Types compute nothing.
  * @param {string} file
  * @returns {Piece[]}
  */
@@ -39,7 +40,12 @@ function pieces(file) {
   );
   const line = (/** @type {number} */ at) => parsed.getLineAndCharacterOfPosition(at).line + 1;
   return parsed.statements
-    .filter((statement) => ts.isFunctionDeclaration(statement) || ts.isVariableStatement(statement))
+    .filter(
+      (statement) =>
+        ts.isFunctionDeclaration(statement) ||
+        ts.isClassDeclaration(statement) ||
+        ts.isVariableStatement(statement),
+    )
     .map((statement) => ({
       file,
       from: line(statement.getStart(parsed)),
@@ -66,9 +72,15 @@ function sample(all, lines) {
   });
 }
 
+/** The files of core that lie in no folder, as a subject. */
+const TOP = 'core';
+
 /** @param {string} subject */
 const filesOf = (subject) =>
-  readdirSync(join(root, 'src/core', subject), { recursive: true, withFileTypes: true })
+  readdirSync(join(root, 'src/core', subject === TOP ? '' : subject), {
+    recursive: subject !== TOP,
+    withFileTypes: true,
+  })
     .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
     .map((entry) => relative(root, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .toSorted();
@@ -81,7 +93,10 @@ const filesOf = (subject) =>
  * @param {number} lines
  */
 async function mutate(subject, lines) {
-  const chosen = sample(filesOf(subject).flatMap(pieces), lines);
+  const files = filesOf(subject).filter((file) => file.includes(values.in));
+  if (files.length === 0)
+    throw new Error(`${subject} has no file with '${values.in}' in its path.`);
+  const chosen = sample(files.flatMap(pieces), lines);
   const report = join('.build/mutation', `${subject}.json`);
   const { code, output } = await run(
     '@stryker-mutator/core',
@@ -98,9 +113,9 @@ async function mutate(subject, lines) {
   );
   if (code !== 0) throw new Error(`${subject}: the mutation run broke down.\n${output}`);
   /** @type {Record<string, { source: string, mutants: Mutant[] }>} */
-  const files = JSON.parse(readFileSync(join(root, report), 'utf8')).files;
+  const broken = JSON.parse(readFileSync(join(root, report), 'utf8')).files;
   const counts = { killed: 0, survived: 0, unreached: 0 };
-  for (const [file, { source, mutants }] of Object.entries(files)) {
+  for (const [file, { source, mutants }] of Object.entries(broken)) {
     for (const { status, mutatorName, replacement = '', location } of mutants) {
       if (status === 'Killed' || status === 'Timeout') counts.killed += 1;
       if (status !== 'Survived' && status !== 'NoCoverage') continue;
@@ -115,12 +130,20 @@ async function mutate(subject, lines) {
   return counts;
 }
 
-const subjects = readdirSync(join(root, 'src/core'), { withFileTypes: true })
-  .filter((entry) => entry.isDirectory())
-  .map(({ name }) => name);
+const subjects = [
+  TOP,
+  ...readdirSync(join(root, 'src/core'), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name),
+];
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { lines: { type: 'string', default: '150' }, all: { type: 'boolean', default: false } },
+  options: {
+    lines: { type: 'string', default: '150' },
+    all: { type: 'boolean', default: false },
+    /** Only files with this in their path. */
+    in: { type: 'string', default: '' },
+  },
 });
 const strange = positionals.filter((name) => !subjects.includes(name));
 if (strange.length > 0) {

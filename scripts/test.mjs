@@ -4,10 +4,8 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { timeFaults } from './site/rules/time.mjs';
+import { tested } from './tested.mjs';
 import { root, run } from './tools.mjs';
-
-/** The site the browser tests open: its own folder, and a base path as on a project page. */
-const tested = { into: '.build/tested', base: '/slurry/' };
 
 /** @typedef {{ passed: number, failed: number }} Count */
 
@@ -93,8 +91,8 @@ function crashed(error) {
 }
 
 /**
- * A stage begins when the one before it has ended; one that runs `beside` the next, with it: the types and
- * the unit tests keep one core busy each.
+ * A stage begins when the one before it has ended; one that runs `beside` the next, with it: checking
+ * the types takes one core for a while, and the unit tests take what there is.
  * @type {{ name: string, work: () => Promise<Count>, needs?: string, beside?: true }[]}
  */
 const stages = [

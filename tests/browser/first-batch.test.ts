@@ -4,6 +4,7 @@ import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { type Case, journey } from './journey.ts';
 import { typeOver } from './keyboard.ts';
 import { shown as shownOn } from './shown.ts';
+import { turns } from './turns.ts';
 
 let opened: Opened;
 let page: Page;
@@ -185,16 +186,24 @@ test('beside a worksheet a caution stands whole the first time, then by its titl
 
 describe('what is heard and printed', () => {
   test('a result is announced once, a second after the last key', async () => {
+    await page.clock.install();
+    await opened.go('first-batch/');
+    await wakeWorksheets(page);
     const heard = page.locator('[data-worksheet="foam-density"] [role="status"].unseen');
     expect((await heard.innerText()).trim()).toBe('');
+    await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 60_000);
     await typeOver(page, 'foam-density-full', '2.65');
+    await page.clock.runFor(999);
     expect((await heard.innerText()).trim()).toBe('');
-    await expect
-      .poll(() => heard.innerText(), { timeout: 3000 })
-      .toMatch(/^(Good|Look again|Stop)\. .*90\.0\sg\/L/);
+    // It begins to count once the result has been drawn.
+    await page.clock.runFor(100);
+    expect(await heard.innerText()).toMatch(/^(Good|Look again|Stop)\. .*90\.0\sg\/L/);
   });
 
   test('of the worksheets that a change reaches, the one worked in speaks', async () => {
+    await page.clock.install();
+    await opened.go('first-batch/');
+    await wakeWorksheets(page);
     const heard = async () => {
       const all = await page.locator('.worksheet [role="status"].unseen').allInnerTexts();
       return all.map((text) => text.trim()).filter(Boolean);
@@ -204,7 +213,8 @@ describe('what is heard and printed', () => {
     await typeOver(page, 'pieces-pieces-0-count', '12');
     await page.locator('[data-units]').click();
     await expect.poll(heard, { timeout: 3000 }).toEqual([expect.stringContaining('gal')]);
-    await page.waitForTimeout(1200);
+    await page.clock.runFor(3000);
+    await turns(page);
     expect(await heard()).toHaveLength(1);
   });
 

@@ -190,6 +190,7 @@ describe('the foam clock', () => {
       const stored = JSON.parse(localStorage.getItem('suds.clock.1') ?? '{}');
       localStorage.setItem('suds.clock.1', JSON.stringify({ start: stored.start - 600_000 }));
     });
+    await page.clock.install();
     await page.reload({ waitUntil: 'load' });
     await wakeWorksheets(page);
     await expect.poll(figures).toBeGreaterThanOrEqual(600);
@@ -198,8 +199,9 @@ describe('the foam clock', () => {
       .toContain('10 minutes since');
 
     await clock.getByRole('button', { name: 'Stop' }).click();
+    await clock.getByRole('button', { name: 'Go on' }).waitFor();
     const stopped = await figures();
-    await page.waitForTimeout(1500);
+    await page.clock.runFor(5000);
     expect(await figures()).toBe(stopped);
     await clock.getByRole('button', { name: 'Go on' }).click();
     await expect.poll(figures).toBeGreaterThan(stopped);

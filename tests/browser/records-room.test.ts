@@ -111,6 +111,25 @@ describe.concurrent('the bin by keys alone', () => {
     await expect.poll(() => bin.count()).toBe(0);
     expect(await focused(page)).toBe('records-room');
   });
+
+  test('two put back within a moment leave the focus near too', async ({ expect, page }) => {
+    await leave(page, [slabs('a'), slabs('b')]);
+    await page.reload();
+    await listed(page);
+    await press(page, 'Remove all 2 batches');
+    await page.locator('#records-bin').press('Enter');
+    await page.locator('.records-bin').evaluate(async (list) => {
+      for (let left = 2; left > 0; left--) {
+        list.querySelector('button')!.click();
+        // The page has drawn; its store has not answered.
+        await Promise.resolve();
+        await Promise.resolve();
+      }
+    });
+    await expect.poll(() => rows(page).count()).toBe(2);
+    await expect.poll(() => page.locator('#records-bin').count()).toBe(0);
+    expect(await focused(page)).toBe('records-room');
+  });
 });
 
 describe.concurrent('all batches at once', () => {

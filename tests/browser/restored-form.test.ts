@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
+import { turns } from './turns.ts';
 
 let opened: Opened;
 beforeAll(async () => {
@@ -16,7 +17,7 @@ test('what a browser puts back into a form on going back is not taken for typing
   await page.goto(new URL('foam/glycerol/', site.url).href);
   await page.goBack({ waitUntil: 'load' });
   await wakeWorksheets(page);
-  await page.waitForTimeout(300);
+  await turns(page);
   const kept = () =>
     page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('suds.bench.')));
   expect(await kept()).toEqual([]);
@@ -42,14 +43,17 @@ test('a page that is saved has in its fields what its results are of', async () 
 });
 
 test('a page that is saved has in its boxes of many lines what its results are of', async () => {
-  const { page, close } = await openPage('foam/drainage/');
+  const { page, go, close } = await openPage('');
+  await page.clock.install();
+  await go('foam/drainage/');
   await wakeWorksheets(page);
   const box = page.locator('.field.lines textarea').first();
   const lines = '0\t0\n10\t40\n20\t60\n30\t70';
   await box.fill(lines);
-  // What is drawn afterwards leaves it so.
   await page.locator('main .worksheet input[type="text"]:visible').first().press('Tab');
-  await page.waitForTimeout(1200);
+  // What is drawn afterwards, by a pause of typing too, leaves it so.
+  await page.clock.runFor(1200);
+  await turns(page);
   expect(await box.evaluate((it) => (it as HTMLTextAreaElement).defaultValue)).toBe(lines);
   await close();
 });

@@ -1,5 +1,6 @@
 import { describe } from 'vitest';
 import { beginRun, leave, stored, test, text } from './records.ts';
+import { turns } from './turns.ts';
 
 describe.concurrent('a run that was left, or not stored', () => {
   test('a batch that was stopped for another has its foam, its foam’s vessel and its clock when it is gone on with', async ({
@@ -205,9 +206,9 @@ describe.concurrent('a run that was left, or not stored', () => {
     await setBack(60);
     await expect.poll(() => figures.innerText()).toBe('?');
     expect(await clock.innerText()).toContain('Go by another clock');
-    // Long after, as well.
+    // Long after, as well: it looks four times a second.
     await setBack(-300);
-    await page.waitForTimeout(600);
+    await turns(page, 600);
     expect(await figures.innerText()).toBe('?');
   });
 

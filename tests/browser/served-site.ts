@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { serve } from '../../scripts/serve.mjs';
 import { filesOf, pathOf } from '../../scripts/site/pages.mjs';
+import { tested } from '../../scripts/tested.mjs';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -13,8 +14,8 @@ declare module 'vitest' {
 
 /** Serves the tested build under its base path, for all browser tests. */
 export default async function setup(project: TestProject) {
-  const folder = resolve(process.env.TESTED_SITE ?? '.build/tested');
-  const base = process.env.TESTED_BASE ?? '/slurry/';
+  const folder = resolve(process.env.TESTED_SITE ?? tested.into);
+  const base = process.env.TESTED_BASE ?? tested.base;
   if (!existsSync(join(folder, 'index.html'))) {
     throw new Error(`No built site in ${folder}. Run "npm run browser" or "npm test".`);
   }

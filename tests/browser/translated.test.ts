@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, test } from 'vitest';
 import { openPage, wakeWorksheets } from './browser.ts';
 import { beginRun, test as run } from './records.ts';
+import { turns } from './turns.ts';
 
 /**
  * How browsers translate a page, put into it as a script: texts that follow each other are taken for one sentence.
@@ -42,8 +43,9 @@ const translator = (say: string) => `{
 
 /** All that the worksheets of a page say, once it is said; whichever letters it is in. */
 async function said(page: Page): Promise<readonly string[]> {
-  // No key is pressed in this while: sentences that wait for a pause stand there too.
-  await page.waitForTimeout(1200);
+  // No key is pressed in this while: sentences that wait for a pause stand there too, and are translated.
+  await page.clock.runFor(1200);
+  await turns(page, 100);
   const parts = await page.locator('[data-island]').allInnerTexts();
   return parts
     .join('\n')
@@ -53,8 +55,10 @@ async function said(page: Page): Promise<readonly string[]> {
 
 /** What a page says after some slips and good readings. */
 async function typedInto(path: string, translate = '') {
-  const { page, close, complaints } = await openPage(path);
+  const { page, go, close, complaints } = await openPage('');
   try {
+    await page.clock.install();
+    await go(path);
     // Some parts wake as they were built, some already translated.
     await page.evaluate(translate);
     await wakeWorksheets(page);

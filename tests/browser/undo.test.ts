@@ -1,5 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { turns } from './turns.ts';
 
 let opened: Opened;
 afterEach(() => opened.close());
@@ -103,7 +104,7 @@ test('a key that undoes nothing of what the page put into a field leaves it whos
   await expect.poll(origin).toBe('example');
   await full.focus();
   await page.keyboard.press('Control+z');
-  await page.waitForTimeout(100);
+  await turns(page);
   expect([await origin(), await full.inputValue(), await kept()]).toEqual([
     'example',
     '2.45',
@@ -115,7 +116,7 @@ test('a key that undoes nothing of what the page put into a field leaves it whos
   await expect.poll(() => full.inputValue()).toBe('5.7592');
   await full.focus();
   await page.keyboard.press('Control+z');
-  await page.waitForTimeout(100);
+  await turns(page);
   // As it was typed, to the last digit.
   expect(await kept()).toContain('"t":"2.61234"');
 });
@@ -170,7 +171,10 @@ test('a reading that two worksheets share leaves what is kept with the one that 
   await page.locator('#proportion-waterCement').fill('0.45');
   await expect.poll(cement).not.toBe(first);
   const before = await cement();
-  await page.waitForTimeout(1200);
+  // What other worksheets are to do about it is done.
+  const behind = () => page.evaluate(() => localStorage.getItem('suds.behind'));
+  await expect.poll(behind).toBe('');
+  await turns(page);
   expect(await planned()).toContain('"v":500');
   expect(await planned()).toContain('"by":"proportion"');
   expect(await cement()).toContain('"by":"proportion"');
@@ -182,7 +186,8 @@ test('a reading that two worksheets share leaves what is kept with the one that 
 test('a batch sized by shapes is that batch again after the bench was cleared and put back, and in a link', async () => {
   const page = await open('placing/how-much/');
   await page.locator('#shapes-count').fill('3');
-  await page.waitForTimeout(300);
+  const kept = () => page.evaluate(() => localStorage.getItem('suds.kept.1.batch.volume'));
+  await expect.poll(kept).toContain('"v"');
   const volume = () => page.locator('#proportion-volume').inputValue();
   await opened.go('first-batch/');
   await wakeWorksheets(page);

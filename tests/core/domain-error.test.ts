@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { demand, ifAllowed, Unsettled } from '../../src/core/domain-error.ts';
+import {
+  type Allowed,
+  DomainError,
+  demand,
+  demandWhole,
+  ifAllowed,
+  Unsettled,
+} from '../../src/core/domain-error.ts';
 
 test('what core refuses or does not settle is nothing, and a fault is not hidden', () => {
   const thrown = (error: Error) => () => {
@@ -9,4 +16,43 @@ test('what core refuses or does not settle is nothing, and a fault is not hidden
   expect(ifAllowed(() => demand('x', -1, 'mass', { min: 0 }))).toBeUndefined();
   expect(ifAllowed(thrown(new Unsettled()))).toBeUndefined();
   expect(() => ifAllowed(thrown(new TypeError('broken')))).toThrow('broken');
+});
+
+/** Whether a value is let through. */
+const passes = (value: number, allowed: Allowed) =>
+  ifAllowed(() => demand('x', value, 'mass', allowed) ?? true) ?? false;
+
+test('the ends of a range are in it, unless it is told otherwise', () => {
+  const values = [0.9, 1, 1.5, 2, 2.1];
+  const through = (allowed: Allowed) => values.filter((value) => passes(value, allowed));
+  expect(through({ min: 1, max: 2 })).toEqual([1, 1.5, 2]);
+  expect(through({ min: 1, max: 2, aboveMin: true })).toEqual([1.5, 2]);
+  expect(through({ min: 1, max: 2, belowMax: true })).toEqual([1, 1.5]);
+  expect(through({ min: 1 })).toEqual([1, 1.5, 2, 2.1]);
+  expect(through({ max: 2 })).toEqual([0.9, 1, 1.5, 2]);
+});
+
+test('what is no finite number is in no range', () => {
+  for (const value of [Number.NaN, Infinity, -Infinity]) expect(passes(value, {})).toBe(false);
+});
+
+test('a refusal carries what was read, what was allowed, and why', () => {
+  const facts = { quantity: 'x', value: 3, kind: 'mass', allowed: { max: 2 } };
+  const refused = (because?: string) => () => demand('x', 3, 'mass', { max: 2 }, because);
+  expect(refused()).toThrow(DomainError);
+  expect(refused()).toThrow(expect.objectContaining({ ...facts, because: undefined }));
+  expect(refused('too-much')).toThrow(expect.objectContaining({ ...facts, because: 'too-much' }));
+  expect(refused('too-much')).toThrow('x = 3 is not within {"max":2} (too-much)');
+  expect(refused()).toThrow(/\{"max":2\}$/);
+});
+
+test('a count is whole, and within its range before that', () => {
+  expect(() => demandWhole('n', 3, { min: 1 })).not.toThrow();
+  const facts = { quantity: 'n', kind: 'count', allowed: { min: 1 } };
+  expect(() => demandWhole('n', 2.5, { min: 1 })).toThrow(
+    expect.objectContaining({ ...facts, value: 2.5, because: 'not-a-whole-number' }),
+  );
+  expect(() => demandWhole('n', 0.5, { min: 1 })).toThrow(
+    expect.objectContaining({ ...facts, value: 0.5, because: undefined }),
+  );
 });

@@ -12,7 +12,10 @@ const run = (name: string) =>
     { encoding: 'utf8', env: { ...process.env, VITEST: undefined } },
   );
 
-test('a name that no test has is a failure, and one that a test has is none', () => {
+// Vitest starts twice, which takes a busy machine a while.
+test('a name that no test has is a failure, and one that a test has is none', {
+  timeout: 120_000,
+}, () => {
   const none = run('zzqq nothing');
   expect(none.status).toBe(1);
   expect(none.stderr).toContain('No test was run.');

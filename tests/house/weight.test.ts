@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { MOST, weightFaults } from '../../scripts/site/rules/weight.mjs';
 import { type Weight, weighSite } from '../../scripts/site/weights.mjs';
 
@@ -51,7 +51,7 @@ describe('a page is weighed with all its worksheets fetch', () => {
   const size = (...names: string[]) =>
     names.reduce((sum, name) => sum + gzipSync(scripts[name]!, { level: 9 }).length, 0);
 
-  beforeAll(() => {
+  beforeEach(() => {
     folder = mkdtempSync(join(tmpdir(), 'weights-'));
     mkdirSync(join(folder, '_astro'));
     for (const [name, text] of Object.entries(scripts))
@@ -61,7 +61,7 @@ describe('a page is weighed with all its worksheets fetch', () => {
     writeFileSync(join(folder, 'index.html'), page('<i data-island="foam/one"></i>'));
     writeFileSync(join(folder, '404.html'), page(''));
   });
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
   test('what is imported, what comes late, and apart from it what must be asked for', () => {
     const { pages } = weighSite(folder, '/x/');

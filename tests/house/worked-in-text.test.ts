@@ -276,7 +276,6 @@ const figures: readonly [string, string, number, () => number, number][] = [
   ['water/softening', '0.37 of the soda', 0.37, () => 1 / DECAHYDRATE_FACTOR, 0.005],
 ];
 
-/** Page, words that stand in it, and what must hold for them to be true. */
 /** What is said of the first of the example's cubes, at an age between them. */
 const cubes = (count: number) => {
   const { values } = readWorksheet(strengthTime, {}, {}, speaker('metric'));
@@ -286,6 +285,7 @@ const cubes = (count: number) => {
     .verdict;
 };
 
+/** Page, words that stand in it, and what must hold for them to be true. */
 const claims: readonly [string, string, () => boolean][] = [
   [
     'curing/strength',

@@ -59,9 +59,14 @@ function saidInItsUnit(sheet: AnyWorksheet, { fields }: Reading, error: unknown)
   return kindsOf(sheet.fields[shown.split('.')[0]!]).includes(error.kind);
 }
 
-let refused = 0;
+/** A reading that is refused, and which of its problems stand beside no field that is on the page or in another's unit. */
+interface Refused {
+  readonly of: string;
+  readonly elsewhere: readonly string[];
+}
 
-test.each(sheets)('$id: what it refuses is said beside a field that is on the page', (sheet) => {
+function refusedOf(sheet: AnyWorksheet): readonly Refused[] {
+  const refused: Refused[] = [];
   for (const chosen of ways(sheet))
     for (const [name, field] of Object.entries(sheet.fields as Fields))
       for (const entry of field.type === 'number' ? swept(field) : []) {
@@ -71,20 +76,38 @@ test.each(sheets)('$id: what it refuses is said beside a field that is on the pa
         if (reading.values && !refusal) continue;
         const found = answer(sheet, reading, say);
         if (found.ok) continue;
-        refused += 1;
-        expect(saidInItsUnit(sheet, reading, refusal), `${name} ${entry.t}: ${refusal}`).toBe(true);
+        const of = `${JSON.stringify(chosen)} ${name} ${entry.t} ${entry.u}`;
+        const unit = saidInItsUnit(sheet, reading, refusal) ? [] : [`in another unit: ${refusal}`];
         const made = choices(reading.fields);
         const shown = Object.keys(sheet.fields)
           .filter((at) => isShown(sheet.fields[at]!.when, made))
           .map((at) => inputId(sheet.id, at));
-        for (const problem of found.problems)
-          expect(
-            shown.some((at) => problem.input === at || problem.input.startsWith(`${at}-`)),
-            `${JSON.stringify(chosen)} ${name} ${entry.t} ${entry.u}: ${problem.input}: ${problem.say}`,
-          ).toBe(true);
+        const beside = (input: string) =>
+          shown.some((at) => input === at || input.startsWith(`${at}-`));
+        refused.push({
+          of,
+          elsewhere: found.problems
+            .filter(({ input }) => !beside(input))
+            .map(({ input, say }) => `${input}: ${say}`)
+            .concat(unit),
+        });
       }
+  return refused;
+}
+
+/** Each is swept once, by whichever test asks first. */
+const alreadySwept = new Map<AnyWorksheet, readonly Refused[]>();
+function sweptOnce(sheet: AnyWorksheet): readonly Refused[] {
+  const known = alreadySwept.get(sheet) ?? refusedOf(sheet);
+  alreadySwept.set(sheet, known);
+  return known;
+}
+
+test.each(sheets)('$id: what it refuses is said beside a field that is on the page', (sheet) => {
+  expect(sweptOnce(sheet).filter(({ elsewhere }) => elsewhere.length > 0)).toEqual([]);
 });
 
-test('much was refused', () => {
-  expect(refused).toBeGreaterThan(1000);
+// The one that asks first works for all.
+test('much was refused', { timeout: 120_000 }, () => {
+  expect(sheets.flatMap(sweptOnce).length).toBeGreaterThan(1000);
 });

@@ -10,7 +10,9 @@ let bench: typeof import('../../src/bench/store.ts');
 /** What the browser keeps. */
 let stored: Record<string, string>;
 
+// Only fetching a worksheet takes real time: `vi.waitFor` moves the clock on while it waits.
 beforeEach(async () => {
+  vi.useFakeTimers();
   vi.resetModules();
   // Neither of the two is on the page.
   vi.stubGlobal('document', { querySelector: () => null });
@@ -30,6 +32,7 @@ beforeEach(async () => {
   (await import('../../src/components/live/catch-up.ts')).follow();
 });
 afterEach(() => {
+  vi.useRealTimers();
   vi.unstubAllGlobals();
   setPersistentEngine({}, deaf);
   // Files share a worker: the next one is not to enter anything on a bench that is followed.
@@ -43,12 +46,14 @@ const kept = (key: string) => {
 
 test('a key between two worksheets is answered first; both are worked out at the next pause, and nothing stays behind', async () => {
   let cementAtKey: number | undefined;
+  let keyAt = Infinity;
   const stop = bench.$kept.listen((_now, _before, key) => {
     if (key !== 'batch.volume') return;
     stop();
     // As soon as the browser is free: after the first worksheet, and before the next.
     setTimeout(() => {
       cementAtKey = kept('mix.cement');
+      keyAt = Date.now();
       bench.enter('shapes.count', { t: '3' });
     });
   });
@@ -56,7 +61,9 @@ test('a key between two worksheets is answered first; both are worked out at the
   await vi.waitFor(() => expect(cementAtKey).toBeDefined(), 5000);
   const two = kept('batch.volume')!;
   expect(cementAtKey).toBe(1);
-  await new Promise((resolve) => setTimeout(resolve, 500));
+  // What was being fetched at the key has come, and would have been worked out.
+  await import('../../src/worksheets/mix/proportion.tsx');
+  await vi.advanceTimersByTimeAsync(keyAt + 999 - Date.now());
   expect([kept('batch.volume'), kept('mix.cement')]).toEqual([two, 1]);
   expect(Object.values(bench.$behind.get())).toContain('shapes.count');
 

@@ -1,19 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { FRAME, LOADS, PRESSES, ROUNDS } from '../../../scripts/site/rules/speed.mjs';
 import { type Opened, openPage, site, wakeWorksheets } from '../browser.ts';
 import { slowdown } from './pace.ts';
 
-/** A key press shows its results within a frame, on a phone four times slower than a usual machine. */
-const FRAME = 16;
-const PRESSES = 5;
-/** Other work on the machine is no fault of the page: the quietest of so many rounds counts. */
-const ROUNDS = 8;
-/**
- * How a browser compiles what is worked often is a matter of luck, and a machine does not keep its pace: a
- * page over the frame is loaded anew, and the machine's pace measured anew before that.
- */
-const LOADS = 6;
+// Other work on the machine is no fault of the page: the quietest of some rounds counts. How a browser compiles what is
+// worked often is a matter of luck, and a machine does not keep its pace: a page over the frame is loaded anew, and the
+// machine's pace measured anew before that.
 /** Told, the quietest of all is wanted; else it is enough that one is quiet. */
 const ENOUGH = process.env.TELL ? 0 : FRAME;
 

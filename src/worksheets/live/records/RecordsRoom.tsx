@@ -94,6 +94,8 @@ export function RecordsRoom({
                   aria-label={`Put back “${nameOf(record)}”`}
                   onClick={(event) => {
                     keepFocus(event, bin.length > 1 ? BIN : ROOM);
+                    // Before the store has done it: the next key counts what is left.
+                    setBin(bin.filter((one) => one.id !== id));
                     putBackAndTell([id]).then(onChanged);
                   }}
                 >
