@@ -38,7 +38,7 @@ test('a wall in colder air says its set as kept warm, as cold at once, and what 
     const result = setTime.work(all, {} as never);
     return {
       note: setTime.notes!(result, all, say)[0]!,
-      put: setTime.working[0]!.put(all, result, say),
+      put: setTime.working[0]!.put(result, all, say),
       ways: setTime.tables![0]!.rows(result, all, say),
     };
   };
