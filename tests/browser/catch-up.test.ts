@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
+import { behind } from './behind.ts';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { turns } from './turns.ts';
 
@@ -13,15 +14,6 @@ async function open(path: string) {
   await wakeWorksheets(opened.page);
   return opened.page;
 }
-
-/** What has changed, and what other pages keep has not followed yet. */
-const behind = () =>
-  opened.page.evaluate(() =>
-    Object.keys(localStorage)
-      .filter((key) => key.startsWith('suds.behind'))
-      .map((key) => localStorage.getItem(key))
-      .join(' '),
-  );
 
 /** From now on, under which keys something is written to storage. */
 const watchWrites = () =>
@@ -53,7 +45,7 @@ test('what other pages keep waits for a pause in typing, and only what follows f
     Object.values(localStorage).some((text) => text.includes('"by":"water-hardness"')),
   );
 
-  await expect.poll(behind).toBe('');
+  await expect.poll(() => behind(page)).toBe('');
 
   const fetched: string[] = [];
   page.on('request', (request) => fetched.push(new URL(request.url()).pathname));
@@ -64,7 +56,7 @@ test('what other pages keep waits for a pause in typing, and only what follows f
   const volume = 'suds.kept.1.batch.volume';
   await count.fill('20');
   await page.waitForFunction((key) => localStorage.getItem(key)?.includes('"v"'), volume);
-  await expect.poll(behind).toBe('');
+  await expect.poll(() => behind(page)).toBe('');
   const names = fetched.map((path) => path.replace(/^.*\/|\..*$/g, ''));
   expect(names).toContain('proportion');
   expect(names).not.toContain('water-hardness');
@@ -77,12 +69,12 @@ test('what other pages keep waits for a pause in typing, and only what follows f
     await page.clock.runFor(key < 8 ? 250 : 999);
   }
   expect(await writesOf(volume)).toBeGreaterThan(8);
-  expect(await behind()).toContain('shapes.count');
+  expect(await behind(page)).toContain('shapes.count');
   expect(await writesOf(cement)).toBe(0);
   await page.clock.runFor(1);
   await page.clock.resume();
   await expect.poll(() => writesOf(cement)).toBeGreaterThan(0);
-  await expect.poll(behind).toBe('');
+  await expect.poll(() => behind(page)).toBe('');
   expect(opened.complaints).toEqual([]);
 });
 
@@ -93,7 +85,7 @@ test('of two worksheets worked in within a moment, the last takes over once', as
   await page.locator('#proportion-waterCement').fill('0.5');
   await expect.poll(kept).toContain('"by":"proportion"');
   await page.clock.runFor(1500);
-  await expect.poll(behind).toBe('');
+  await expect.poll(() => behind(page)).toBe('');
   await watchWrites();
   await page.evaluate(async () => {
     document.getElementById('proportion-counts-total')?.click();
@@ -102,7 +94,7 @@ test('of two worksheets worked in within a moment, the last takes over once', as
   });
   await expect.poll(kept).toContain('"by":"batch"');
   await page.clock.runFor(1500);
-  await expect.poll(behind).toBe('');
+  await expect.poll(() => behind(page)).toBe('');
   await turns(page);
   expect(await kept()).toContain('"by":"batch"');
   expect(await writesOf(cement)).toBeLessThanOrEqual(3);

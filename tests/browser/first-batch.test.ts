@@ -55,7 +55,7 @@ const own: Case = {
   partsWater: ['30', 30],
   load: ['35', 0.035],
   blend: ['15.9', 15.9],
-  row: '16.5',
+  row: '16.00',
 };
 
 const demo: Case = {

@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
+import { behind } from './behind.ts';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { turns } from './turns.ts';
 
@@ -172,8 +173,7 @@ test('a reading that two worksheets share leaves what is kept with the one that 
   await expect.poll(cement).not.toBe(first);
   const before = await cement();
   // What other worksheets are to do about it is done.
-  const behind = () => page.evaluate(() => localStorage.getItem('suds.behind'));
-  await expect.poll(behind).toBe('');
+  await expect.poll(() => behind(page)).toBe('');
   await turns(page);
   expect(await planned()).toContain('"v":500');
   expect(await planned()).toContain('"by":"proportion"');

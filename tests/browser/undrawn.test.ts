@@ -11,7 +11,7 @@ test('what cannot be drawn leaves nothing of the numbers before, and the next nu
   const before = await drawn.count();
   expect(before).toBeGreaterThan(1);
 
-  // Only the table writes its numbers with it.
+  // Only what stands beside the results writes numbers with it.
   const toFixed = await page.evaluateHandle(() => {
     const { toFixed } = Number.prototype;
     Number.prototype.toFixed = () => {

@@ -18,7 +18,10 @@ export function Later({ draw }: { readonly draw: () => ComponentChild }) {
           if (first) hydrate(first(), place.current!);
           if (first !== draw) render(draw(), place.current!);
         } catch (error) {
-          // Replace the old figure, which shows the earlier numbers.
+          // Replace the old figure, which shows the earlier numbers. What was begun of the new one is
+          // in no tree, and goes with it.
+          render(null, place.current!);
+          place.current!.replaceChildren();
           render(
             <p class="withheld">This could not be drawn with these numbers.</p>,
             place.current!,

@@ -20,6 +20,8 @@ const DUST = 1e-6;
 /** The densities a bench sheet covers, as shares of the target: a blend lands heavy more often than light. */
 const FROM = 0.8;
 const TO = 1.35;
+/** Where fewer rows do not reach so far: what stands for the rest. */
+const FAR = [1.2, TO] as const;
 
 export const SCALE = { metric: 'kg', us: 'lb' } as const;
 /** The decimals that readings in such a step have. */
@@ -78,6 +80,9 @@ export function benchRows(
   // Not so much that nothing is left outside what is near enough.
   const first = Math[fewer ? 'floor' : 'ceil'](at(1 - part * (1 - FROM)) / size);
   const last = Math.floor(at(1 + part * (TO - 1)) / size);
+  // Far too heavy is coarser, but told: foam that drained or died lands there.
+  const beyond = fewer ? FAR.map((share) => Math.floor(at(share) / size)) : [];
+  const reached = beyond.filter((i) => i > last);
   const decimals = decimalsIn(size);
   const { targetDensity: target, tolerance, vessel } = mix;
   const planned = { target, tolerance, vessel, load, made };
@@ -105,7 +110,11 @@ export function benchRows(
   );
   const [least, most] = limits;
   // Between the two all is left alone.
-  const steps = lines(atSteps({ ...mix, step: size, first, last }, say)).filter(
+  const inRange = [[first, last], ...reached.map((i) => [i, i])] as const;
+  const densities = inRange.flatMap(([first, last]) =>
+    atSteps({ ...mix, step: size, first: first!, last: last! }, say),
+  );
+  const steps = lines(densities).filter(
     ({ reading }) =>
       !(least && most && reading > least.reading - DUST && reading < most.reading + DUST),
   );

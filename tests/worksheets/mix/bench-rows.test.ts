@@ -235,11 +235,12 @@ test('between two lines lie at most some 25 kg/m³, in no more lines than a page
         );
         // A limit is rounded to a hundredth of the unit.
         const most = Math.max(30, 0.03 * target) + (0.011 * unit) / vessel;
+        // Far too heavy may be coarser, and is told.
+        expect(lines.at(-1)!).toBeGreaterThan(1.35 * target - most);
         for (const [i, density] of lines.entries())
-          if (i > 0 && !table[i]![3]?.startsWith('to here'))
+          if (i > 0 && density < 1.1 * target && !table[i]![3]?.startsWith('to here'))
             expect(density - lines[i - 1]!, `${target}, ${vessel}`).toBeLessThan(most);
         // What is left alone, and some either side of it, is on it.
         expect(lines[0]!).toBeLessThan(0.95 * target - 1);
-        expect(lines.at(-1)!).toBeGreaterThan(1.05 * target + 1);
       }
 });

@@ -1,8 +1,8 @@
 import { formatPlain } from '../../../core/quantity/format.ts';
 
-const AMOUNT = String.raw`(\d+(?:[.,]\d{1,2})?)`;
-const PER_CENT = new RegExp(String.raw`^\s*${AMOUNT}\s*(?:%|per\s?cent)\s*$`, 'i');
-const TWO_PARTS = new RegExp(String.raw`^\s*${AMOUNT}\s*(?::|to)\s*${AMOUNT}\s*$`, 'i');
+const AMOUNT = '(\\d+(?:[.,]\\d{1,2})?)';
+const PER_CENT = new RegExp(`^\\s*${AMOUNT}\\s*(?:%|per\\s?cent)\\s*$`, 'i');
+const TWO_PARTS = new RegExp(`^\\s*${AMOUNT}\\s*(?::|to)\\s*${AMOUNT}\\s*$`, 'i');
 const numbers = (found: RegExpExecArray | null) =>
   found?.slice(1).map((text) => Number(text.replace(',', '.'))) ?? [];
 
