@@ -8,4 +8,4 @@ export const BY_ITS_LETTERS =
 
 /** What of it is seldom lighter. EN 197-1, from memory: CEM II may hold a third of limestone, at 2700 kg/m³; with it 2984. */
 export const CEM_TWO_WEIGHS =
-  'CEM\u00a0II may be near 3000\u00a0kg/m³ (187\u00a0lb/ft³): see its sheet.';
+  'CEM\u00a0II: near 3000\u00a0kg/m³ (187\u00a0lb/ft³), from memory: see its sheet.';
