@@ -38,7 +38,7 @@ test('on an empty bench it lists what no batch is without', () => {
   const html = renderToString(h(BeforeYouMix, { given: list }));
   for (const title of [
     'Wet cement burns skin and eyes',
-    'A vessel under air holds the work that filled it',
+    'A vessel under air can burst',
     'A jet of air can enter the body',
     'Concentrates differ',
     'Foamed concrete here never carries a load that matters',
