@@ -43,7 +43,7 @@ describe.concurrent('the room records take', () => {
     expect(text).toContain('uses 3.4\u00a0MB of the 2.0\u00a0GB');
     expect(text).toContain('may clear it when the disk is full');
     expect(await asked(page)).toBeNull();
-    await press(page, 'Ask it to keep the records');
+    await press(page, 'Ask the browser to keep your records');
     await expect.poll(() => room(page).innerText()).toContain('promised to keep it');
     expect(await focused(page)).toBe('records-room');
     expect(await asked(page)).toBe('1');
@@ -56,7 +56,7 @@ describe.concurrent('the room records take', () => {
     await answering(page, false);
     await visit(page, LIST, '.records-room p');
     const heard = await listenTo(page, '.records-room [role="status"]');
-    await page.getByRole('button', { name: 'Ask it to keep the records' }).click();
+    await page.getByRole('button', { name: 'Ask the browser to keep your records' }).click();
     await expect.poll(async () => (await heard()).join()).toContain('take a backup meanwhile');
     await expect.poll(() => room(page).innerText()).toContain('may clear it');
   });

@@ -190,7 +190,7 @@ describe.concurrent('a batch at the bench, step by step', () => {
     expect(await page.locator('[data-corrections]').textContent()).toMatch(
       /Corrected at the bench:640.kg\/m³, then \d\.\d.L of foam added\./,
     );
-    await page.getByRole('button', { name: 'It was not made' }).click();
+    await page.getByRole('button', { name: 'It was not made: take it off' }).click();
     await expect.poll(() => page.locator('#record-foamAdded').inputValue()).toBe('');
     expect(await page.locator('[data-corrections]').count()).toBe(0);
     await page.getByRole('button', { name: 'Put it back' }).click();
@@ -359,7 +359,7 @@ describe.concurrent('a batch at the bench, step by step', () => {
     await expect.poll(step).toContain('1 of 5');
     await size('50');
     await page.reload();
-    await press(page, 'Weigh by the bench’s plan');
+    await press(page, 'Use the bench’s plan');
     expect(await focused(page)).toBe('run-step');
     await press(page, 'Exactly that');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('record-water');

@@ -225,7 +225,7 @@ const figures: readonly [string, string, number, () => number, number][] = [
   ['foam/glycerol', '3.5 % at worst', 0.035, () => Math.max(...viscosityErrors()), 0.0005],
   [
     'foam/solution',
-    'At 1 : 5 against 1 in 5 it is a fifth',
+    '1 : 5 and 1 in 5 differ by a fifth',
     0.2,
     () => share('one-in', 5) / share('parts-water', 5) - 1,
     1e-6,
@@ -312,7 +312,7 @@ const claims: readonly [string, string, () => boolean][] = [
   ],
   [
     'curing/frost',
-    'By that it never reaches the first mark',
+    'By these figures it never reaches the first mark',
     () => {
       const band = strengthBand(mix);
       return band.known && band.low * Math.exp(GROWTH_COEFFICIENT['32.5N']) < ONE_FREEZE_STRENGTH;
@@ -341,7 +341,7 @@ const claims: readonly [string, string, () => boolean][] = [
   ],
   [
     'curing/heat-inside',
-    'at each of these thicknesses the heavier is the hotter, whichever way it conducts, save where neither gets warmer than it was mixed',
+    'at each of these thicknesses the heavier is the hotter, whichever way it conducts, except where neither gets warmer than it was mixed',
     () =>
       [0.06, 0.15, 0.3, 0.6].every((thickness) => {
         const peaks = [400, 600, 800, 1200].map((wet) => {

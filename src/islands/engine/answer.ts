@@ -154,5 +154,5 @@ const checkedFirst = (judged: Judgement, doubts: string | undefined): Judgement 
     ? judged
     : {
         verdict: 'look',
-        say: `${doubts} ${judged.verdict === 'good' ? 'If it stands: ' : ''}${judged.say}`,
+        say: `${doubts} ${judged.verdict === 'good' ? 'If it is right: ' : ''}${judged.say}`,
       };

@@ -17,7 +17,7 @@ function readMomentField(field: MomentField, entry: Entry | undefined): MomentRe
   const text = own ? entry.t! : field.example;
   const value = readMoment(text);
   const problem =
-    value === undefined ? `${field.label}: a date and a time of day are wanted.` : undefined;
+    value === undefined ? `${field.label}: enter a date and a time of day.` : undefined;
   return { type: 'moment', field, origin: own ? 'yours' : 'example', text, value, problem };
 }
 

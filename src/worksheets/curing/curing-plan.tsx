@@ -212,7 +212,7 @@ export default worksheet({
     return (
       <>
         <PlanChart rows={rows} castAt={v.castAt} date={date} stopped={stopped} example={example} />
-        <p class="on-paper">{`Reckoned for ${span(result, say)}, ${GAIN_WORDS[v.gain]}, ${BINDER_WORDS[v.binder]}; cast ${momentInWords(v.castAt)}.`}</p>
+        <p class="on-paper">{`Worked out for ${span(result, say)}, ${GAIN_WORDS[v.gain]}, ${BINDER_WORDS[v.binder]}; cast ${momentInWords(v.castAt)}.`}</p>
       </>
     );
   },

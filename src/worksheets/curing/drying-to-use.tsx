@@ -144,7 +144,7 @@ export default worksheet({
   notes: (_, { diffusivity }) => [
     'The rule was made for sand and cement screeds.',
     diffusivity === ORDINARY
-      ? `The diffusion uses an ordinary concrete’s figure, and is ${DIFFUSIVITY_DOUBT} times out either way for want of one for foamed concrete.`
+      ? `The diffusion uses an ordinary concrete’s figure, and is ${DIFFUSIVITY_DOUBT} times out either way, as none is known for foamed concrete.`
       : `The diffusion uses your figure, with ${DIFFUSIVITY_DOUBT} times either way left to it.`,
     'Drying begins when curing ends. A part dried sooner stays weaker and shrinks more.',
   ],

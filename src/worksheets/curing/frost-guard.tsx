@@ -187,13 +187,13 @@ export default worksheet({
     const stands = `${falls}${frozenFor > STEP ? `, for ${say(frozenFor, 'time', { units: HOURS, significant: 2 })} in all` : ''}, ${has}: ${mark} stands one freeze`;
     if (frozen !== undefined) {
       const why = oneFreeze.frozenFirst
-        ? `${falls}, ${has ? `${has}: less than the ${mark} that stands one freeze` : 'too young to have any strength worth reckoning'}`
+        ? `${falls}, ${has ? `${has}: less than the ${mark} that stands one freeze` : 'too young to have any strength worth counting'}`
         : safe.frozenFirst
           ? `${stands}, but its cure lasts until it has ${mpa(cured.strength)}, by the longest European class`
           : `${stands}. ${freezesWords(known, v.castAt, frozen, ' again')}: more than one, which takes ${often}`;
       return {
         verdict: 'stop',
-        say: `${why}. ${isMeasured(known, frozen) ? 'No strength is to be reckoned from its age any more: see “If it has frozen”, below.' : `Bring it indoors or insulate it before then${known.measured > 0 ? '' : ', or do not cast'}.`}${also}`,
+        say: `${why}. ${isMeasured(known, frozen) ? 'No strength can be worked out from its age any more: see “If it has frozen”, below.' : `Bring it indoors or insulate it before then${known.measured > 0 ? '' : ', or do not cast'}.`}${also}`,
       };
     }
     if (firstFreeze !== undefined && repeated.frozenFirst)
@@ -258,7 +258,7 @@ export default worksheet({
           `Growth goes by the lowest curve at each age: of those the cement may have, and that of your own results, s = ${v.growth.toFixed(2)}.`,
         ]),
     'Both marks are for ordinary concrete; none was seen for foamed. Its growth is not validated for foamed concrete either.',
-    `No strength is reckoned before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer.`,
+    `No strength is worked out before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer.`,
   ],
   refusals: historyRefusals,
   blames: {

@@ -27,7 +27,7 @@ export default worksheet({
       units: KPA,
     },
     low: {
-      label: 'Low end, to reckon with',
+      label: 'Low end, to plan with',
       kind: 'stress',
       of: carried((r) => r.low),
       units: KPA,
@@ -100,7 +100,7 @@ export default worksheet({
     if (r.counted.length === 1)
       return {
         verdict: 'look',
-        say: `One bar gave ${mean}. How far the next may lie from that, one bar cannot tell; half of it is carried on as a guess, and the next may be weaker still. Break three more before you rely on any of this.`,
+        say: `One bar gave ${mean}. One bar cannot tell how far the next may lie from that; half of it is passed on as a guess, and the next may be weaker still. Break three more before you rely on any of this.`,
       };
     if (r.counted.length < FEW)
       return {
@@ -114,13 +114,13 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: `${mean} from ${r.counted.length} bars. Reckon with ${say(r.low, 'stress', { units: KPA })} for a part cured beside them.`,
+      say: `${mean} from ${r.counted.length} bars. Plan with ${say(r.low, 'stress', { units: KPA })} for a part cured beside them.`,
     };
   },
   notes: (r, { loading }) => [
     'A bar tells of the part only if it was cast from the same bucket and kept beside the part, covered as it was. A bucket on a string is not the standard test; it is loaded by hand and never as slowly.',
     ...(loading === 'centre'
-      ? ['The load is reckoned at the middle wherever the bar broke, as the standard test does.']
+      ? ['The load is counted at the middle wherever the bar broke, as the standard test does.']
       : []),
     ...(r.thrown > 0
       ? [
@@ -162,7 +162,7 @@ export default worksheet({
       tex: String.raw`\begin{gathered}f_{\text{next}} = \bar f - \sqrt{a^2 + (1.645\,u)^2},\\ a^2 = t^2 s^2\left(1+\tfrac1n\right)\end{gathered}`,
       put: (r, _, say) =>
         r.together.scatter === undefined
-          ? 'One bar: no scatter is known, so no low end can be worked out; half the strength is carried on as a guess (common practice, no source).'
+          ? 'One bar: no scatter is known, so no low end can be worked out; half the strength is passed on as a guess (common practice, no source).'
           : `mean ${say(r.together.mean, 'stress', { units: KPA })}, scatter ${say(r.together.scatter, 'stress', { units: KPA, significant: 2 })}, n = ${r.counted.length}: ${r.low > 0 ? say(r.low, 'stress', { units: KPA }) : 'below 0, so taken as 0'}`,
     },
   ],

@@ -189,7 +189,7 @@ export default worksheet({
       put: ({ ruling }, { mass }, say) =>
         Number.isFinite(ruling.liftingIndex)
           ? `LI = ${say(mass, 'mass')} ÷ ${say(ruling.weightLimit, 'mass', { toward: 'down' })} = ${ruling.liftingIndex.toFixed(2)}`
-          : 'The limit is nought, so there is no index.',
+          : 'The limit is 0, so there is no index.',
     },
   ],
   figure: ({ result }) => (

@@ -102,7 +102,7 @@ export default worksheet({
       note: 'from memory, for ordinary concrete',
     },
     adhesion: {
-      label: 'Pull of the form reckoned',
+      label: 'Pull of the form counted',
       kind: 'stress',
       of: (r) => (r.part.adhesion > 0 ? r.part.adhesion : undefined),
       units: KPA,

@@ -107,7 +107,7 @@ export default worksheet({
     'bars-older': ({ value, allowed }, say) =>
       `The bars were ${say(allowed.min!, 'time', { units: DAYS, plain: true })} old when they were broken, but the part they lay beside was cast only ${say(value, 'time', { units: HOURS, plain: true })} ago. One of the two is wrong.`,
     'may-freeze': (_, say) =>
-      `Coldest, so far or ahead: below ${say(ICE_POINT, 'temperature', { plain: true })} young concrete may freeze, and strength is not to be reckoned from age. Enter when the first frost is, or was. See Frost, in the chapter on curing: “Will frost catch it before it is strong enough?”.`,
+      `Coldest, so far or ahead: below ${say(ICE_POINT, 'temperature', { plain: true })} young concrete may freeze, and strength cannot be worked out from age. Enter when the first frost is, or was. See Frost, in the chapter on curing: “Will frost catch it before it is strong enough?”.`,
     'no-published-strength': () =>
       'Wet density: no published strength covers it. Break bars of the batch and choose them above.',
   },

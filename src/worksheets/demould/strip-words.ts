@@ -147,18 +147,18 @@ export const stripNotes = (
 ): string[] => [
   ...(age !== undefined && Math.abs(age / given! - 1) > 0.02
     ? [
-        `The adjusted age given does not come of these temperatures: ${say(age, 'time', { units: DAYS, significant: 2 })} is the nearest that does, and is reckoned with. Check them against one another.`,
+        `The adjusted age given does not follow from these temperatures: ${say(age, 'time', { units: DAYS, significant: 2 })} is the nearest that does, and is used. Check them against one another.`,
       ]
     : []),
   ...(oneBar
     ? [
-        'The low end of the strength is a guess, half of it or less, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
+        'The low end of the strength is a guess, half of it or less, for it is of one bar, or of a number not given: the later end of the window is no surer than that. Break three more.',
       ]
     : []),
-  `No jerk is in what handling asks: it is added here, ${percent(Math.max(worse, JERK), say)} of it${worse > JERK ? '' : `, as in ${MOVED}${worse < JERK ? `; the ${percent(worse, say)} chosen is the less cautious, and not reckoned with` : ''}`}.`,
+  `No jerk is in what handling asks: it is added here, ${percent(Math.max(worse, JERK), say)} of it${worse > JERK ? '' : `, as in ${MOVED}${worse < JERK ? `; the ${percent(worse, say)} chosen is the less cautious, and not used` : ''}`}.`,
   ...(share > sure
     ? [
-        `The ${percent(share, say)} chosen of the strength sets the earlier end alone: the later reckons with half, as ${MOVED} does.`,
+        `The ${percent(share, say)} chosen of the strength sets the earlier end alone: the later uses half, as ${MOVED} does.`,
       ]
     : []),
   ...(byAge(window)
@@ -170,6 +170,6 @@ export const stripNotes = (
   ...(strengthFrom === 'density'
     ? ['Strength here is guessed from density: the later end is no bound. A broken bar narrows it.']
     : [
-        'The bars are taken to have lain beside the part until they were broken. The later end reckons with the warmest up to then, so that least strength is still to come, and with the coldest after.',
+        'The bars are taken to have lain beside the part until they were broken. The later end uses the warmest up to then, so that least strength is still to come, and with the coldest after.',
       ]),
 ];

@@ -107,7 +107,7 @@ export default worksheet({
       of: (r) => r.found.meanChord,
     },
     diameter: {
-      label: 'Bubbles, were they all alike, wide',
+      label: 'Width of the bubbles, if all were alike',
       kind: 'length',
       of: (r) => 1.5 * r.found.meanChord,
       significant: 2,

@@ -98,7 +98,7 @@ export default worksheet({
     if (wanted === undefined || !thin || !thick)
       return {
         verdict: 'good',
-        say: `Reckon with ${r(resistance.low)}, by the highest of the tables; by the lowest of them it gives ${r(resistance.high)}.`,
+        say: `Plan with ${r(resistance.low)}, by the highest of the tables; by the lowest of them it gives ${r(resistance.high)}.`,
       };
     if (sought && thick.thickness >= HEATS_INSIDE)
       return {
@@ -189,5 +189,5 @@ export default worksheet({
 /** What to mind of a pour so thick, behind another sentence; nothing of a thinner one. */
 const heatsInside = (thickness: number, mm: (si: number) => string) =>
   thickness >= HEATS_INSIDE
-    ? ` A pour ${mm(thickness)} thick heats inside: reckon that first, or cast it in layers.`
+    ? ` A pour ${mm(thickness)} thick heats inside: work that out first, or cast it in layers.`
     : '';

@@ -44,7 +44,7 @@ export const demandFuller = ({ full, low }: { readonly full: number; readonly lo
 export const aroundFields = {
   atmosphere: number('pressure', {
     label: 'Pressure of the air around',
-    help: 'Absolute, where you stand: a weather report tells it for the height of the sea. About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) above that.',
+    help: 'Absolute, where you stand: a weather report gives it for sea level. About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) above that.',
     example: '1013 mbar',
     min: '0.5 bar',
     max: '1.1 bar',

@@ -161,7 +161,7 @@ export default worksheet({
     return choked
       ? {
           verdict: 'good',
-          say: `${flow}, choked: the pressure before the hole sets the flow; what the lance does behind it changes ${steady ? 'nothing' : 'little'}. A steady foam wants it so.${ice}`,
+          say: `${flow}, choked: the pressure before the hole sets the flow; what the lance does behind it changes ${steady ? 'nothing' : 'little'}. A steady foam needs that.${ice}`,
         }
       : {
           verdict: 'look',

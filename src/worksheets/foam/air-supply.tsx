@@ -43,7 +43,7 @@ export default worksheet({
     }),
     delivery: number('flow', {
       label: 'Free air the compressor delivers',
-      help: 'Its free air delivery at working pressure, not the larger figure of displacement printed beside it. 0 for none. Where the air is thin it delivers as many litres of thinner air: that is reckoned with.',
+      help: 'Its free air delivery at working pressure, not the larger figure of displacement printed beside it. 0 for none. Where the air is thin it delivers as many litres of thinner air: that is counted.',
       example: '100 L/min',
       min: '0 L/min',
       max: '1000 m3/h',

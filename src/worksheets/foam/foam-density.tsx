@@ -131,7 +131,7 @@ export default worksheet({
       fault &&
       {
         hardly: `${amount} is hardly foam. ${slip}`,
-        thin: `${amount} is lighter than the standards’ band. ${slip} If it stands, foam this thin breaks in the mixer: close the air a little, or make the solution stronger.`,
+        thin: `${amount} is lighter than the standards’ band. ${slip} If it is right, foam this thin breaks in the mixer: close the air a little, or make the solution stronger.`,
         wet: `${amount} is a wet foam: it carries much solution, and what it carries goes into the mix as water. Open the air a little.`,
       }[fault.is];
     if (r.assumed)
@@ -172,7 +172,7 @@ export default worksheet({
       ? [
           ...(weighed.share > 0
             ? [
-                `This is the foam above the liquid. If the liquid goes into the mix with it, reckon with the foam as it was made, ${say(weighed.asMade.apparent, 'density', { units: FOAM })}.`,
+                `This is the foam above the liquid. If the liquid goes into the mix with it, use the foam as it was made, ${say(weighed.asMade.apparent, 'density', { units: FOAM })}.`,
               ]
             : []),
           ...(weighed.spread.plusMinus

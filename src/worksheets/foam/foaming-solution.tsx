@@ -162,7 +162,7 @@ export default worksheet({
     },
   ],
   cautions: ['glycerol-and-concentrate'],
-  defers: ['The concentrate’s own sheet gives the dose, the water it wants and its density.'],
+  defers: ['The concentrate’s own sheet gives the dose, the water it needs and its density.'],
   sources: [
     'astm-c796',
     'crc-handbook',

@@ -119,7 +119,7 @@ export default worksheet({
           'The formula for the density is published for 15 to 30\u00a0°C (59 to 86\u00a0°F). This solution is outside that, and with it the glycerol to weigh or measure out.',
         ]
       : []),
-    'Concentrate in the solution is not reckoned with; this is glycerol and water.',
+    'Concentrate in the solution is not counted; this is glycerol and water.',
   ],
   working: [
     {

@@ -118,7 +118,7 @@ export default worksheet({
         : v.low < choking
           ? {
               verdict: 'look',
-              say: `${least} or more before it falls to ${low}, and not steady for so long: below ${say(choking, 'pressure', { units: GAUGE, significant: 2 })} even a hole into the open is no longer choked, and the air weakens with the pressure. Count to there at the lowest.`,
+              say: `${least} or more before it falls to ${low}, and not steady for so long: below ${say(choking, 'pressure', { units: GAUGE, significant: 2 })} even a hole into the open is no longer choked, and the air weakens with the pressure. Count no further down than that.`,
             }
           : {
               verdict: 'good',
@@ -128,7 +128,7 @@ export default worksheet({
   },
   notes: (r, v, say) => [
     ...storedNotes(r, v, say),
-    'Reckoned for a hole straight into the open, with no compressor running. Behind a regulator the flow is steady, and the time is the free air over that flow.',
+    'Worked out for a hole straight into the open, with no compressor running. Behind a regulator the flow is steady, and the time is the free air over that flow.',
   ],
   folded: 'The vessel’s marking, and the air around',
   blames: { start: 'full', effectiveArea: 'area', ambient: 'atmosphere' },

@@ -129,7 +129,7 @@ export default worksheet({
         say: `The mix breaks so much of the foam that even fresh foam comes out at ${say(fresh.liquidStays, 'density')} for ${planned} planned. See what kills the foam before you hurry it.${
           fresh.liquidStays - now.liquidStays < AS_PLANNED
             ? ''
-            : ` A wait does not mend it: the liquid lost in ${minutes(v.wait)} makes the mix ${say(fresh.liquidStays - now.liquidStays, 'density', { significant: 2 })} lighter.`
+            : ` A wait does not cure it: the liquid lost in ${minutes(v.wait)} makes the mix ${say(fresh.liquidStays - now.liquidStays, 'density', { significant: 2 })} lighter.`
         }`,
       };
     // As it stands above: rounded more, a limit would be later than it is.
@@ -198,7 +198,7 @@ export default worksheet({
     v.survives === 'jar'
       ? 'The loss in the mix is counted with the jar’s rate, and the jar stands still; the mixer does not.'
       : `${v.foamLives < 1 ? 'The rest' : 'All of the foam'} is taken to survive the mix. The jar test below finds out, and this worksheet then uses it.`,
-    'Only drainage is reckoned with. Foam whose top sinks in the bucket has lost gas as well: make it afresh.',
+    'Only drainage is counted. Foam whose top sinks in the bucket has lost gas as well: make it afresh.',
   ],
   refusals: {
     ...targetRefusals('The planned density'),

@@ -27,7 +27,7 @@ export const waitingFields = {
   },
   seen: number('time', {
     label: 'Read over the first',
-    help: 'What your own batches drained is of ten minutes. Left empty, no wait is held against it.',
+    help: 'What your own batches drained is of ten minutes. Left empty, no wait is compared with it.',
     usual: true,
     optional: true,
     example: '10.6 min',
@@ -61,7 +61,7 @@ export const waitingFields = {
   }),
   survives: choice({
     label: 'Does the foam survive the mix?',
-    options: { no: 'Not tested: reckon as planned', jar: 'I did the jar test' },
+    options: { no: 'Not tested: count it as planned', jar: 'I did the jar test' },
     example: 'no',
     follows: { 'foam.survivalRate': 'jar' },
   }),

@@ -47,7 +47,7 @@ export const weighingFields = {
   }),
   full,
   weighings: choice({
-    label: 'How often was it weighed?',
+    label: 'How many times was it weighed?',
     options: { one: 'once', several: 'several times, wiped and filled anew each time' },
     example: 'one',
     bench: 'foam.weighings',
@@ -83,7 +83,7 @@ export const weighingFields = {
   }),
   drained: number('volume', {
     label: 'Clear liquid at the bottom by then',
-    help: 'Pour it off under the foam, or read its height. It is taken out of the reckoning.',
+    help: 'Pour it off under the foam, or read its height. The worksheet takes it off.',
     example: '0 mL',
     plusMinus: '0 mL',
     min: '0 mL',

@@ -153,7 +153,7 @@ function Open({ editor }: { readonly editor: Editor }) {
               ]);
             }}
           >
-            Put its bench back on the bench
+            Restore the bench saved with it
           </button>
         )}
         <button type="button" onClick={() => takeBatch(editor.record)}>

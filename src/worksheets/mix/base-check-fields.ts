@@ -56,7 +56,7 @@ export const baseCheckFields = {
   cementDensity: { ...helpedCementDensity, plusMinus: '30 kg/m3' },
   plan: number('density', {
     label: 'Base mix density by the plan',
-    help: 'It tells of pigment, filler and blended cement. Empty, there are none.',
+    help: 'It counts pigment, filler and blended cement. Left empty, there are none.',
     example: '',
     // As much as that of the cement comes to.
     plusMinus: '8 kg/m3',

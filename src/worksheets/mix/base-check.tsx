@@ -66,7 +66,7 @@ export default worksheet({
     if (slip)
       return {
         verdict: 'stop',
-        say: `Weigh again: ${JUG}. Look at the units: a w/c of ${check.waterCement.toFixed(2)} where ${wanted.toFixed(2)} was meant is a slip, not a splash. If it stands, make the base mix afresh.`,
+        say: `Weigh again: ${JUG}. Look at the units: a w/c of ${check.waterCement.toFixed(2)} where ${wanted.toFixed(2)} was meant is a slip, not a splash. If it is right, make the base mix afresh.`,
       };
     if (doubtful)
       return {

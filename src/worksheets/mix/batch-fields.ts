@@ -82,7 +82,7 @@ export const batchFields = {
   parts: number('count', {
     label: 'Parts it fills',
     usual: true,
-    help: 'By the form worked last: of several, type all.',
+    help: 'By the form worked on last: for several, type all.',
     example: '12',
     min: '1',
     max: '100000',

@@ -102,7 +102,7 @@ export default worksheet({
       };
     const dry =
       wantsFoam && share > DRAINED.thin
-        ? 'More than a quarter of the foam’s liquid has drained. It can still be reckoned with, but it is dry and its bubbles are large: make fresh foam if you can, and set its age to 0.'
+        ? 'More than a quarter of the foam’s liquid has drained. It can still be used, but it is dry and its bubbles are large: make fresh foam if you can, and set its age to 0.'
         : '';
     if (apart)
       return {
@@ -121,7 +121,7 @@ export default worksheet({
     return {
       verdict: 'look',
       say: large
-        ? `Look at the mix bucket ${tooLarge + 1} stands for: ${say(large.mass, 'mass')} is ${litres(large.mass / large.density)}, ${room}. If it stands: ${add}`
+        ? `Look at the mix bucket ${tooLarge + 1} stands for: ${say(large.mass, 'mass')} is ${litres(large.mass / large.density)}, ${room}. If it is right: ${add}`
         : add,
     };
   },

@@ -192,11 +192,11 @@ export default worksheet({
     const doubts = [grown, waterDoubt(v, say)].filter(Boolean);
     return {
       verdict: 'look',
-      say: doubts.length > 0 ? `${doubts.join(' ')} If all stands: ${add}` : add,
+      say: doubts.length > 0 ? `${doubts.join(' ')} If all is right: ${add}` : add,
     };
   },
   notes: () => [
-    'Exact for foam that all survives. Some breaks while it is folded in, so a corrected mix tends to come out a little heavy.',
+    'Exact if all the foam survives. Some breaks while it is folded in, so a corrected mix tends to come out a little heavy.',
     'Stop when it is near enough, after two corrections, or when the mix begins to stiffen (common practice, no source).',
   ],
   refusals: {

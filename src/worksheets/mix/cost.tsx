@@ -54,7 +54,7 @@ export default worksheet({
     }),
     concentratePrice: price('Concentrate costs', '6'),
     concentrateSize: number('volume', {
-      label: 'For so much concentrate',
+      label: 'Concentrate for that price',
       example: '1 L',
       min: '1 mL',
       max: '1 m3',
@@ -74,7 +74,7 @@ export default worksheet({
     }),
     net: number('volume', {
       label: 'Of the mix, in the forms',
-      help: 'Like the parts below, by the form worked last: of several, type what all hold.',
+      help: 'Like the parts below, by the form worked on last: for several, type what all hold.',
       example: '97.2 L',
       min: '0 L',
       aboveMin: true,
@@ -91,7 +91,7 @@ export default worksheet({
     }),
     sandPrice: { ...price('Sand costs', '0.10'), folded: true },
     sandSize: number('mass', {
-      label: 'For so much sand',
+      label: 'Sand for that price',
       example: '1 kg',
       min: '1 g',
       max: '2 t',
@@ -185,7 +185,7 @@ export default worksheet({
     if (share > justOver(0.15, SLIVER))
       return {
         verdict: 'look',
-        say: `${inWords} of the mix does not end in a part. Have a small form ready for what is left, and reckon the allowance from your own last batch.`,
+        say: `${inWords} of the mix does not end in a part. Have a small form ready for what is left, and take the allowance from your own last batch.`,
       };
     return {
       verdict: 'good',

@@ -125,12 +125,12 @@ export default worksheet({
       significant: 2,
     },
     low: {
-      label: 'Wet density of nineteen in twenty, from',
+      label: 'Wet density of 19 loads in 20, from',
       kind: 'density',
       of: (r) => r.found.wetDensity.low,
     },
     high: {
-      label: 'Wet density of nineteen in twenty, up to',
+      label: 'Wet density of 19 loads in 20, up to',
       kind: 'density',
       of: (r) => r.found.wetDensity.high,
     },
@@ -228,7 +228,7 @@ export default worksheet({
       // The others are each a ± by their own names.
       const label = 'plusMinus' in field || 'takes' in field ? `± of ${field.label}` : field.label;
       const finer = e.quantity === 'foamScale' || e.quantity === 'baseScale';
-      return `${refused(e, { ...field, label }, say)} ${finer ? 'So small a load wants a finer scale: type what yours shows.' : 'So doubtful a reading is none.'}`;
+      return `${refused(e, { ...field, label }, say)} ${finer ? 'So small a load needs a finer scale: type what yours shows.' : 'A reading so doubtful is no reading.'}`;
     },
   },
   folded: 'The load, the bucket, and errors that go together',

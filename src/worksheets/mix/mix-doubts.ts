@@ -76,6 +76,6 @@ export function loadsDoubt({
   if (loads <= MANY_LOADS) return undefined;
   return {
     verdict: 'look',
-    say: `${loads} loads: check the volume to make and the largest load, their units and decimal points. If they stand, make the foam of each load only once its base mix is ready.`,
+    say: `${loads} loads: check the volume to make and the largest load, their units and decimal points. If they are right, make the foam of each load only once its base mix is ready.`,
   };
 }

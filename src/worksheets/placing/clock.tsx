@@ -10,7 +10,7 @@ import { ClockChart } from './drawn/ClockChart.tsx';
 const minutes = (label: string, example: string, more: object = {}) =>
   number('time', { label, example, min: '0 min', max: '1 d', ...more });
 const REMEDIES: Readonly<Record<Exclude<Remedy, 'a-larger-mixer'>, string>> = {
-  'foam-for-each-load': 'make the foam for each load as it is wanted',
+  'foam-for-each-load': 'make the foam for each load when it is needed',
   'a-second-pair-of-hands': 'have a second person make the next base mix',
   'fewer-pieces': 'cast fewer pieces in a day',
   'quicker-steps': 'practise until each step takes half as long',
@@ -143,7 +143,7 @@ export default worksheet({
   ],
   refusals: {
     'too-many-loads': (e) =>
-      `That makes ${e.value} loads; at most ${e.allowed.max} are reckoned: a larger mixer, or fewer pieces.`,
+      `That makes ${e.value} loads; at most ${e.allowed.max} are worked out: a larger mixer, or fewer pieces.`,
   },
   folded: 'The other steps',
   blames: { foamLasts: 'latest', loads: 'load' },

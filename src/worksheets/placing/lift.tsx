@@ -62,7 +62,7 @@ export default worksheet({
     cementDensity,
     atmosphere: number('pressure', {
       label: 'Pressure of the air',
-      help: 'Where you stand: a weather report tells it for the height of the sea. About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) above that.',
+      help: 'Where you stand: a weather report gives it for sea level. About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) above that.',
       example: '101.3 kPa',
       min: '40 kPa',
       max: '120 kPa',

@@ -84,7 +84,7 @@ export default worksheet({
     };
   },
   notes: ({ each, cores }, _, say) => [
-    'What the part weighs, its lift and the pressure on its form go by the form worked here last: for weight and lift work the heaviest last, for pressure the deepest.',
+    'What the part weighs, its lift and the pressure on its form go by the form entered here last: for weight and lift enter the heaviest last, for pressure the deepest.',
     ...(each.cores > 0
       ? [
           `A core that the mix flows under floats: “Does the form hold, and does it stay straight?” says how hard ${say(each.cores, 'volume')} of it pushes up.`,

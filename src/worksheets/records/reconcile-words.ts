@@ -69,7 +69,7 @@ const FEW_LIVE = 0.75;
 
 /** What a low survival comes of, if the readings stand. */
 const fewWords = ({ survival }: VerdictCorrected): string =>
-  `If they stand: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.${survival < LEAST_LIVES ? ' As it stands it teaches nothing of foam.' : ''}`;
+  `If they are right: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.${survival < LEAST_LIVES ? ' As it stands it teaches nothing of foam.' : ''}`;
 
 /** What survived, of a batch whose mass does not close or cannot be told to; `share`: as it is said. */
 const ifBucketRight = (verdict: VerdictCorrected, share: string): string =>

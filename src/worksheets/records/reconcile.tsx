@@ -113,7 +113,7 @@ export default worksheet({
       sure: true,
     },
     planned: {
-      label: 'Wet density, had every bubble lived',
+      label: 'Wet density if every bubble had lived',
       kind: 'density',
       of: (r) => r.planned,
     },

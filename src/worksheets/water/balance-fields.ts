@@ -45,10 +45,10 @@ export const balanceFields = {
     label: 'What else do you know?',
     options: {
       'alkalinity-pH': 'Alkalinity and pH',
-      'alkalinity-gas': 'Alkalinity, and the CO₂ of the air it rests with',
+      'alkalinity-gas': 'Alkalinity, and the CO₂ of the air in balance with it',
       'alkalinity-carbon': 'Alkalinity and total inorganic carbon',
       'carbon-pH': 'Total inorganic carbon and pH',
-      'gas-pH': 'pH, and the CO₂ of the air it rests with',
+      'gas-pH': 'pH, and the CO₂ of the air in balance with it',
       'carbon-gas': 'Total inorganic carbon, and the CO₂ of the air',
     },
     example: 'alkalinity-pH',
@@ -81,7 +81,7 @@ export const balanceFields = {
   temperature: waterTemperature,
   others,
   ...otherIons,
-  dissolved: { ...dissolved, help: 'Wanted by the field formula only.', folded: true },
+  dissolved: { ...dissolved, help: 'Needed by the field formula only.', folded: true },
   activity: choice({
     label: 'Activities by',
     options: { 'extended-debye-hueckel': 'extended Debye–Hückel', davies: 'Davies' },

@@ -26,9 +26,9 @@ const MOST_IMBALANCE = 0.05;
 
 export default worksheet({
   id: 'carbonate-balance',
-  question: 'Does this water throw down calcite, or take it up?',
+  question: 'Does this water deposit calcite, or dissolve it?',
   fields: balanceFields,
-  folded: 'Other ions, and how it is reckoned',
+  folded: 'Other ions, and how it is worked out',
   work: (v) => {
     const perVolume = waterPerVolume({ temperature: v.temperature });
     const { sodium, potassium, sulfate, chloride, nitrate } = theOthers(v);
@@ -95,7 +95,7 @@ export default worksheet({
       of: (r) => r.water.carbon * r.perVolume,
     },
     gas: {
-      label: 'CO₂ it would rest with',
+      label: 'CO₂ it is in balance with',
       kind: 'ratio',
       of: (r) => r.water.carbonDioxidePressure / STANDARD_ATMOSPHERE,
       units: PPM,
@@ -188,7 +188,7 @@ export default worksheet({
       put: (r) =>
         r.field
           ? `With dissolved solids S, calcium C and alkalinity A in mg/L (C and A as CaCO₃): pHs = ${r.field.saturationPH.toFixed(2)}, index ${figure(r.field.index)}`
-          : 'The field formula wants calcium, alkalinity and dissolved solids above nought.',
+          : 'The field formula needs calcium, alkalinity and dissolved solids above 0.',
     },
   ],
   figure: ({ result, values }) => <BalanceBars {...result} balanced={!isReported(values)} />,
@@ -239,7 +239,7 @@ function ofIndex(index: number | undefined, calcite: () => string): Judgement {
     say:
       index > 0
         ? `It holds more calcite than it can keep: up to ${calcite()} may come out. Strain what is milky before it reaches a lance, and test its hardness after it has stood, not before.`
-        : `It would take up calcite, ${calcite()} of it: keep it in plastic rather than in bare metal. For foam this is no fault.`,
+        : `It would dissolve calcite, ${calcite()} of it: keep it in plastic rather than in bare metal. For foam this is no fault.`,
   };
 }
 

@@ -125,7 +125,7 @@ export default worksheet({
   doubts: ({ control, test }, _, say) => {
     const strength = over(test.strength, control.strength) ?? 1;
     return strength > MOST_STRENGTH
-      ? `Read both strengths again: ${say(strength, 'ratio', { units: PERCENT })} of what a good water gives is sooner a slip than the water.`
+      ? `Read both strengths again: ${say(strength, 'ratio', { units: PERCENT })} of what a good water gives is more likely a slip than the water.`
       : undefined;
   },
   judge: ({ close, control, test, en1008, astmC1602 }, _, say) => {

@@ -20,7 +20,7 @@ export function ofPH(
     say:
       pH > CAUSTIC
         ? `Make no foam with ${what}, and keep it off skin and out of eyes: at pH ${at} it is caustic, as lye, wash water or much soda makes it. If none went in, read ${read} again.`
-        : `Make no foam with ${what}, and mix no cement with it: at pH ${at} it is an acid, and EN 1008 wants ${say(LEAST_PH, 'count', { plain: true })} or more (from memory). If nothing sour went into it, read ${read} again.`,
+        : `Make no foam with ${what}, and mix no cement with it: at pH ${at} it is an acid, and EN 1008 asks for ${say(LEAST_PH, 'count', { plain: true })} or more (from memory). If nothing sour went into it, read ${read} again.`,
   };
 }
 

@@ -40,7 +40,7 @@ export default worksheet({
   refusals: BRINE_REFUSAL,
   results: {
     share: {
-      label: 'Were it all calcium chloride, of the cement',
+      label: 'If it were all calcium chloride, of the cement',
       kind: 'ratio',
       of: (r) => r.shareOfCement,
       units: PERCENT,

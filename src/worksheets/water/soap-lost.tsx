@@ -94,7 +94,7 @@ export default worksheet({
       of: (r) => (r.soap ? r.yours.byHouse.share : undefined),
       units: PERCENT,
       significant: 2,
-      note: 'Commercial soap, with the excess a lather wants: about twice the chemistry.',
+      note: 'Commercial soap, with the excess a lather needs: about twice the chemistry.',
     },
     empiricalNeeded: {
       label: 'To put in, by that figure',
@@ -182,7 +182,7 @@ export default worksheet({
       <SoapPlot soap={v.soap} dose={v.dose} water={v.hardness} soft={v.soft} say={say} />
     ) : undefined,
   cautions: ['glycerol-and-concentrate'],
-  defers: ['The concentrate’s own sheet, for what it is made of and the water it wants.'],
+  defers: ['The concentrate’s own sheet, for what it is made of and the water it needs.'],
   sources: [
     'soap-stoichiometry',
     'iupac-atomic-weights',

@@ -5,4 +5,4 @@ import type { Say } from '../../islands/engine/say.ts';
 export const stillHard = (total: number, say: Say): string =>
   softEnoughForFoam(total)
     ? ''
-    : ` It is still hard for foam, which wants ${say(SOFT_ENOUGH, 'hardness')} or less (common practice, no source).`;
+    : ` It is still hard for foam, which needs ${say(SOFT_ENOUGH, 'hardness')} or less (common practice, no source).`;

@@ -278,7 +278,7 @@ export default worksheet({
           'The buffer such a test is done in is commonly a strong solution of ammonia (from memory): goggles and gloves, open it in fresh air, and read the kit’s own sheet.',
         ]
       : []),
-    'Hardness wastes soap: two molecules for every calcium or magnesium ion. Synthetic and protein concentrates do not fall out so; what each bears, only its sheet says.',
+    'Hardness wastes soap: two molecules for every calcium or magnesium ion. Synthetic and protein concentrates do not fall out in this way; only its sheet says what each bears.',
     ...bySurvey(total, say),
   ],
   keeps: { total: 'water.hardness', together: 'water.together' },
@@ -301,7 +301,7 @@ export default worksheet({
   ),
   cautions: ['stored-rainwater'],
   defers: [
-    'The concentrate’s own sheet says what water it wants; the laboratory’s report outranks a drop kit.',
+    'The concentrate’s own sheet says what water it needs; the laboratory’s report outranks a drop kit.',
   ],
   sources: ['standard-methods-2340b', 'usgs-hardness', 'hardness-definitions', 'common-practice'],
 });

@@ -30,7 +30,7 @@ test('no strength is reached before 16 hours, nor is one said of a part that fre
   for (const name of ['oneFreeze', 'reached', 'atFreeze'])
     expect(early.numbers, name).not.toHaveProperty(name);
   expect(early.judgement.verdict).toBe('stop');
-  expect(early.words).toMatch(/too young to have any strength worth reckoning\. Bring it indoors/);
+  expect(early.words).toMatch(/too young to have any strength worth counting\. Bring it indoors/);
 });
 
 test.each([

@@ -98,5 +98,5 @@ test('a volume found for one form of several is told to be that of the last', ()
   expect(told('volume')).toContain('Of several forms this is the one worked last');
   expect(told('sides')).not.toContain('worked last');
   const form = answer(shapes, readWorksheet(shapes, {}, {}, say), say);
-  expect(form.ok && form.notes[0]).toContain('go by the form worked here last');
+  expect(form.ok && form.notes[0]).toContain('go by the form entered here last');
 });

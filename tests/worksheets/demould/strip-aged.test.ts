@@ -60,11 +60,11 @@ test('an age that these temperatures cannot have brought about does not count in
   const plain = work(stripWindow, typed).numbers.earliest!.value;
   const old = work(stripWindow, { ...typed, 'strip-window.age': { t: '28', u: 'h' } });
   expect(old.numbers.earliest!.value).toBeCloseTo(plain, -1);
-  expect(old.notes.join()).toContain('does not come of these temperatures');
+  expect(old.notes.join()).toContain('does not follow from these temperatures');
   // Nor does an age of nothing after thirty hours.
   const none = work(stripWindow, { ...typed, 'strip-window.age': { t: '0', u: 'h' } });
   expect(none.numbers.earliest!.value).toBeGreaterThan(plain);
-  expect(none.notes.join()).toContain('does not come of these temperatures');
+  expect(none.notes.join()).toContain('does not follow from these temperatures');
 });
 
 test('nor is it called so where it is off by what rounding takes', () => {
@@ -79,8 +79,8 @@ test('nor is it called so where it is off by what rounding takes', () => {
       'part.sinceCasting': { t: '50', u: 'h' },
       'strip-window.age': { t: hours, u: 'h' },
     }).notes.join();
-  expect(notes('50.9')).not.toContain('does not come of these temperatures');
-  expect(notes('51.1')).toContain('does not come of these temperatures');
+  expect(notes('50.9')).not.toContain('does not follow from these temperatures');
+  expect(notes('51.1')).toContain('does not follow from these temperatures');
 });
 
 test('a day at the coldest counts as the slower of two laws has it', () => {

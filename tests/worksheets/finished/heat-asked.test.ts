@@ -53,7 +53,7 @@ test('what a thickness resists is judged by a wish only where one was typed', ()
   const { judgement, numbers } = of('60');
   expect(judgement).toMatchObject({
     verdict: 'good',
-    say: expect.stringMatching(/^Reckon with 0\.32\s.*gives 0\.49\s/),
+    say: expect.stringMatching(/^Plan with 0\.32\s.*gives 0\.49\s/),
   });
   for (const name of ['thin', 'thick', 'mass']) expect(numbers).not.toHaveProperty(name);
   expect(of('60', '0.3').judgement.verdict).toBe('good');

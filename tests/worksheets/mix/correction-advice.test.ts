@@ -398,7 +398,7 @@ describe('several buckets in a mixer have the room that one has', () => {
     // Where the mixer cannot hold what one stands for, its size is told once.
     const over = at(['11', '11'], '30', { 'mix.largestLoad': { t: '50', u: 'L' } });
     expect(over.words).toMatch(
-      /^Look at the mix bucket 1 .* If it stands: Correct each by its own/,
+      /^Look at the mix bucket 1 .* If it is right: Correct each by its own/,
     );
     expect(over.words.match(/the mixer takes/g)).toHaveLength(1);
     // In a larger mixer there is one sum for all.

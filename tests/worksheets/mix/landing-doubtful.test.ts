@@ -68,7 +68,7 @@ test('what is little is told to want a finer scale than the example’s', () => 
   const jar = { 'bucket.volume': { t: '0.2', u: 'L' } };
   expect(refused(jar)).toMatchObject({
     input: 'landing-foamScale',
-    say: expect.stringContaining('So small a load wants a finer scale: type what yours shows.'),
+    say: expect.stringContaining('So small a load needs a finer scale: type what yours shows.'),
   });
   expect(refused({ ...jar, 'landing.foamScale': { t: '1', u: 'g' } })).toBeUndefined();
 });

@@ -102,7 +102,7 @@ test.each([
   const many = of('20.1 L');
   expect(many.verdict).toBe('look');
   expect(many.say).toMatch(
-    /^21 loads: check the volume.* If they stand, make the foam of each load only once/,
+    /^21 loads: check the volume.* If they are right, make the foam of each load only once/,
   );
   // More than the mixer asks for are chosen, for whole pieces.
   const chosen = { [volume]: '20 L', 'mix.largestLoad': '1 L', 'mix.leastLoads': '23' };

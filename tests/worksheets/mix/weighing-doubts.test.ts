@@ -126,7 +126,7 @@ describe('what a load is made of', () => {
   test('as is more in the mixer than went in', () => {
     const heavy = words('13.57', '7.45', '46.3');
     expect(heavy).toMatch(
-      /^Look at the mix in the mixer: 46\.3\skg, .* made of 21\.0\skg\..* If all stands: 7\s% too heavy\..* Add /,
+      /^Look at the mix in the mixer: 46\.3\skg, .* made of 21\.0\skg\..* If all is right: 7\s% too heavy\..* Add /,
     );
     expect(words('13.57', '7.45', '31.5')).not.toContain('Look at');
     expect(words('13.57', '7.45', '31.6')).toContain('Look at');

@@ -44,7 +44,7 @@ test('more loads than a day holds are told as loads, and as those asked for wher
   expect(refused(typed('clock.volume', '8000', 'L'))).toBeUndefined();
   expect(refused(typed('clock.volume', '10600', 'L'))).toEqual({
     input: 'clock-load',
-    say: 'That makes 265 loads; at most 200 are reckoned: a larger mixer, or fewer pieces. Still the example’s: “Largest load the mixer takes”.',
+    say: 'That makes 265 loads; at most 200 are worked out: a larger mixer, or fewer pieces. Still the example’s: “Largest load the mixer takes”.',
   });
   expect(refused({ 'mix.leastLoads': { t: '200' } })).toBeUndefined();
   expect(refused({ 'mix.leastLoads': { t: '206' } })).toMatchObject({

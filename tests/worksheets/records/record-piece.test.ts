@@ -138,7 +138,7 @@ describe('a strength far outside what is published for its density', () => {
     ]);
     expect(said(tested('bend', '23', 'MPa'))).toEqual([
       expect.stringMatching(
-        /over 5 times \S+\skPa, the most for its density, as reckoned from the crushing strengths published at 28\sdays\. Look/,
+        /over 5 times \S+\skPa, the most for its density, as worked out from the crushing strengths published at 28\sdays\. Look/,
       ),
     ]);
     expect(said(tested('bend', '2.3', 'kPa'))).toEqual([

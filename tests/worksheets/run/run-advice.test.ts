@@ -39,7 +39,7 @@ describe('what to do with the blend', () => {
   test('a mix that stands at what no correction brings home is told where to go', () => {
     const advice = on(600 * 2.2046, 0)!;
     expect(doubtWords(advice, say)?.say).toMatch(
-      /If it stands, .*do not correct it, place it where nothing is asked of it, or set it aside\.$/,
+      /If it is right, .*do not correct it, place it where nothing is asked of it, or set it aside\.$/,
     );
   });
 

@@ -254,7 +254,7 @@ describe('slips in what was put in', () => {
     expect(of(80)).toMatch(
       /^The foam comes to 18\.8\sg\/L, where 80\.0\sg\/L is planned: look again/,
     );
-    expect(of(20)).toMatch(/Look for a slip.* If it stands, close the air/);
+    expect(of(20)).toMatch(/Look for a slip.* If it is right, close the air/);
   });
 
   // As the plan’s own worksheet has it: 16, 32 and 250 g/L, and a tenth of water to all that is dry.

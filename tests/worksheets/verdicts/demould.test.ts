@@ -152,7 +152,7 @@ verdicts(handling, carried, [
   [
     bars(1880, 2250),
     'look',
-    /^Check the force.*2250\skPa is above 1090\skPa.* If it stands: Moved/,
+    /^Check the force.*2250\skPa is above 1090\skPa.* If it is right: Moved/,
   ],
   [
     { ...bars(1880, 2250), bars: '1' },

@@ -38,17 +38,17 @@ verdicts(bubbles, { designed: '66.4 %' }, [
 const slab = { dry: '465 kg/m3', wetness: 'dampRoom', thickness: '60 mm', ask: 'resistance' };
 
 verdicts(heatThrough, slab, [
-  [{ hoped: '' }, 'good', /Reckon with/],
+  [{ hoped: '' }, 'good', /Plan with/],
   [{ hoped: '0.324 m2.K/W' }, 'good', /as much as you want/],
   [{ hoped: '0.326 m2.K/W' }, 'look', /may or may not reach/],
   [{ hoped: '0.484 m2.K/W' }, 'look', /may or may not reach/],
   [{ hoped: '0.487 m2.K/W' }, 'look', /Even by the lowest/],
   // The relation and the tables begin at 20 lb/ft³ and end at 120.
   [{ hoped: '', dry: '319 kg/m3' }, 'look', /^Take this as a guess.*the layer gives/],
-  [{ hoped: '', dry: '321 kg/m3' }, 'good', /Reckon with/],
+  [{ hoped: '', dry: '321 kg/m3' }, 'good', /Plan with/],
   [{ ask: 'thickness', wanted: '0.4 m2.K/W', dry: '319 kg/m3' }, 'look', /0\.40\s.* takes \d/],
   // Nothing read of in service is wetter than 6 %.
-  [{ hoped: '', wetness: 'other', moisture: '6 %' }, 'good', /Reckon with/],
+  [{ hoped: '', wetness: 'other', moisture: '6 %' }, 'good', /Plan with/],
   [{ hoped: '', wetness: 'other', moisture: '6.1 %' }, 'look', /a soaked piece/],
   // From 150 mm on it heats inside: 0.811 m²·K/W.
   [{ ask: 'thickness', wanted: '0.808 m2.K/W' }, 'good', /make it 150\smm thick/],

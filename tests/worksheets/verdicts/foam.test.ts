@@ -43,7 +43,7 @@ verdicts(timeInHand, waiting, [
   [
     { perMinute: '0.1 % ± 0.3', wait: '35.8 min' },
     'look',
-    /^Look at the share.* after 250\smin.*(?<!If it stands: )Make it afresh: 35\.7\smin/,
+    /^Look at the share.* after 250\smin.*(?<!If it is right: )Make it afresh: 35\.7\smin/,
   ],
   [
     { perMinute: '0.1 % ± 0.3', wait: '26 min' },
@@ -86,12 +86,12 @@ verdicts(
     [
       { loss: '0.27 %', wait: '10 min', dose: 'mass' },
       'stop',
-      /even fresh foam comes out at 611\skg\/m³.*A wait does not mend it.*\slighter\.$/,
+      /even fresh foam comes out at 611\skg\/m³.*A wait does not cure it.*\slighter\.$/,
     ],
     [
       { loss: '0.27 %', wait: '20 min' },
       'stop',
-      /even fresh foam comes out at 611\skg\/m³.*A wait does not mend it/,
+      /even fresh foam comes out at 611\skg\/m³.*A wait does not cure it/,
     ],
   ],
 );
@@ -111,7 +111,7 @@ verdicts(timeInHand, { ...waiting, perMinute: '0.6 % ± 0.7', seen: '10 min' }, 
   [
     { perMinute: '0.6 % ± 0', wait: '10.1 min' },
     'look',
-    /^Look at how long it was read.*10\smin, and no.*If it stands: Blend/,
+    /^Look at how long it was read.*10\smin, and no.*If it is right: Blend/,
   ],
   [{ perMinute: '0.6 % ± 0', wait: '10.7 min', seen: '10.6 min' }, 'look', /here 10\.6\smin/],
   [{ perMinute: '0.6 % ± 0', wait: '20 min', seen: '20 min' }, 'good', /^Blend it before 41\.7/],
@@ -128,7 +128,7 @@ verdicts(foamDensity, bucket, [
   [{ full: '2.248 kg' }, 'look', /just above the standards/],
   [{ full: '2.128 kg' }, 'look', /lies in the standards/],
   // Lighter than any of the standards’ foams, a slip is likelier than the air.
-  [{ full: '1.25 kg' }, 'stop', /First look for a slip: in the vessel.*If it stands/],
+  [{ full: '1.25 kg' }, 'stop', /First look for a slip: in the vessel.*If it is right/],
   // Above 120 g/L it is wet.
   [{ full: '3.248 kg' }, 'good', /makers work/],
   [{ full: '3.252 kg' }, 'look', /wet foam/],
@@ -273,7 +273,7 @@ verdicts(airOrifice, { ...hole, edge: 'rounded', temperature: '60 °C' }, [
   [{ edge: 'sharp', after: '1.1 bar' }, 'look', /nearly steady/],
   [{ edge: 'own', coefficient: '0.8', after: '1.1 bar' }, 'good', /changes little/],
   // The narrowest place has the temperature before it ÷ 1.2: 0 °C from 327.8 K, 54.6 °C.
-  [{ after: '1 bar', temperature: '54.7 °C' }, 'good', /wants it so\.$/],
+  [{ after: '1 bar', temperature: '54.7 °C' }, 'good', /needs that\.$/],
   [{ after: '1 bar', temperature: '54.5 °C' }, 'good', /moisture may freeze/],
 ]);
 

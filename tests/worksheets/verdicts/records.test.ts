@@ -4,7 +4,7 @@ import { verdicts } from './verdicts.ts';
 verdicts(reconcile, {}, [
   // Three quarters of the foam’s gas were in the mix: 719.9 kg/m³.
   [{ full: '15.23 kg' }, 'good', /That is one batch/],
-  [{ full: '15.26 kg' }, 'look', /^Check what went in and .*only 74\.8.*If they stand/],
+  [{ full: '15.26 kg' }, 'look', /^Check what went in and .*only 74\.8.*If they are right/],
   // Ten times its ± of half a litre is beyond a slip of the scale.
   [{ full: '11.552 kg' }, 'stop', /5\.0\sL more would explain it\. After/],
   // No bucket known so badly makes it an average to plan with.
@@ -19,17 +19,17 @@ verdicts(reconcile, {}, [
   [
     { placed: '324 L ± 162', leftOver: '0.6 kg', foamVolume: '253 L' },
     'look',
-    /^Look at what came out and its ±.*Only 13\.9.*check what went in.*If they stand.*teaches nothing of foam\.$/,
+    /^Look at what came out and its ±.*Only 13\.9.*check what went in.*If they are right.*teaches nothing of foam\.$/,
   ],
   [
     { placed: '32.4 L', leftOver: '0.6 kg', foamVolume: '253 L' },
     'look',
-    /is missing.*Only 13\.9.*check what went in.*If they stand.*teaches nothing of foam\.$/,
+    /is missing.*Only 13\.9.*check what went in.*If they are right.*teaches nothing of foam\.$/,
   ],
   [
     { placed: '16 L', leftOver: '0.6 kg', full: '15.26 kg' },
     'look',
-    /is missing.*Only 74\.8.*If they stand.*Change one of them\.$/,
+    /is missing.*Only 74\.8.*If they are right.*Change one of them\.$/,
   ],
   [
     { placed: '16 L', leftOver: '0.6 kg', full: '15.23 kg' },

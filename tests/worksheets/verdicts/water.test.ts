@@ -100,7 +100,7 @@ verdicts(setFaster, { hardness: mg(311), waterCement: '0.4', alkalinity: '' }, [
 
 verdicts(softener, { hardness: mg(311), by: 'resin', leaves: mg(0) }, [
   [{ leaves: mg(120) }, 'good', /Make the foam with it/],
-  [{ leaves: mg(121) }, 'look', /still hard for foam, which wants 120\smg\/L/],
+  [{ leaves: mg(121) }, 'look', /still hard for foam, which needs 120\smg\/L/],
   [{ leaves: mg(155) }, 'look', /still hard/],
   [{ leaves: mg(156) }, 'stop', /spent or bypassed/],
   // ASTM C1602: 600 mg/L as Na₂O, 61.98 g/mol, one for each of CaCO₃: 968.9 mg/L.
@@ -112,7 +112,7 @@ verdicts(softener, { hardness: mg(311), by: 'resin', leaves: mg(0) }, [
 verdicts(carbonateBalance, { others: 'none' }, [
   [{ known: 'total', hardness: mg(0) }, 'good', /no calcite to come out/],
   [{ pH: '6.88' }, 'good', /Near balance/],
-  [{ pH: '6.87' }, 'look', /take up calcite/],
+  [{ pH: '6.87' }, 'look', /dissolve calcite/],
   [{ pH: '7.47' }, 'good', /Near balance/],
   [{ pH: '7.48' }, 'look', /more calcite than it can keep/],
 ]);

@@ -152,7 +152,7 @@ describe('washing soda', () => {
     const at = (target: string) => answered(soda, { 'water.softTarget': target }).judgement;
     for (const target of ['400', '240', '120.5']) {
       expect(at(target).verdict, target).toBe('look');
-      expect(at(target).say).toMatch(/still hard for foam, which wants 120\smg/);
+      expect(at(target).say).toMatch(/still hard for foam, which needs 120\smg/);
       expect(at(target).say).not.toContain('Use it for the foam');
     }
     expect(at('120')).toMatchObject({

@@ -122,7 +122,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
             ? `Of the ${hours(logged.age)} to stripping the temperature log covers ${hours(logged.to - logged.from)}: `
             : 'The temperature log covers nothing of the time to stripping: '}
           {age === undefined
-            ? 'without a mean temperature for the rest no age is reckoned.'
+            ? 'without a mean temperature for the rest no age is worked out.'
             : 'for the rest the mean temperature counts.'}
         </p>
       )}

@@ -34,7 +34,7 @@ export function CorrectionsMade({ editor, say }: { readonly editor: Editor; read
                 ]);
               }}
             >
-              It was not made
+              It was not made: take it off
             </button>
           </li>
         ))}

@@ -73,7 +73,7 @@ export function RecordsRoom({
             : 'The browser may clear it when the disk is full, Safari after a week away too (from memory). '}
           {space.persistent === false && (
             <button type="button" onClick={ask}>
-              Ask it to keep the records
+              Ask the browser to keep your records
             </button>
           )}
         </p>

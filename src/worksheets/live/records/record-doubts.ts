@@ -48,7 +48,7 @@ export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | unde
   const by = say(Math.abs(off), 'ratio', { units: PERCENT, significant: 2 });
   return {
     verdict: 'look',
-    say: `Check the bucket’s weights and volume: it weighs ${density(wet)} where ${density(planned)} was planned, ${by} ${off > 0 ? 'heavier' : 'lighter'}. If they stand, it is another mix: go on with the weighed density for weight, strength and curing, and look for the cause before the next batch.`,
+    say: `Check the bucket’s weights and volume: it weighs ${density(wet)} where ${density(planned)} was planned, ${by} ${off > 0 ? 'heavier' : 'lighter'}. If they are right, it is another mix: go on with the weighed density for weight, strength and curing, and look for the cause before the next batch.`,
   };
 }
 
@@ -69,7 +69,7 @@ export function recordDryDoubt(
     verdict: 'look',
     say: light
       ? `Dried, the piece weighs ${density(dry)}, less than the ${density(solids)} of the cement and sand in it, and drying only takes water away. Look at the weight of the piece, its volume and their units.`
-      : `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they stand, the mix fell together in the form after it was weighed.`,
+      : `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they are right, the mix collapsed in the form after it was weighed.`,
   };
 }
 
@@ -79,7 +79,7 @@ function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   if (!sunk?.collapsed) return undefined;
   return {
     verdict: 'look',
-    say: `Check both depths: the top sank by ${say(sunk.share, 'ratio', { units: PERCENT, significant: 2 })} of the depth filled. If they stand, the mix fell together in the form and is denser there than the bucket says: go by a piece weighed dry. It teaches nothing of settling.`,
+    say: `Check both depths: the top sank by ${say(sunk.share, 'ratio', { units: PERCENT, significant: 2 })} of the depth filled. If they are right, the mix collapsed in the form and is denser there than the bucket says: go by a piece weighed dry. It teaches nothing of settling.`,
   };
 }
 
@@ -93,7 +93,7 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
   const temperature = (si: number) => say(si, 'temperature', { plain: true });
   if (frost !== undefined)
     return look(
-      `While it cured, ${temperature(frost)} is written down: at ${temperature(ICE_POINT)} or colder young concrete may freeze, and strength is not to be reckoned from age.`,
+      `While it cured, ${temperature(frost)} is written down: at ${temperature(ICE_POINT)} or colder young concrete may freeze, and strength cannot be worked out from age.`,
     );
   const hot = curedHot(record);
   const clean = cleanAge(record);
@@ -108,8 +108,8 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
     ...(clean?.young
       ? [
           clean.age < EARLIEST_ADJUSTED_AGE
-            ? `It came out clean at an age of ${saidApart(clean.age, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} at 20\u00a0°C (68\u00a0°F), where nothing younger than ${least}, by that age or by the clock, is to be reckoned with.`
-            : `It came out clean ${saidApart(readingValue(record, 'stripAge')!, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} after casting, where nothing younger than ${least} is to be reckoned with.`,
+            ? `It came out clean at an age of ${saidApart(clean.age, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} at 20\u00a0°C (68\u00a0°F), where nothing younger than ${least}, by that age or by the clock, counts.`
+            : `It came out clean ${saidApart(readingValue(record, 'stripAge')!, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} after casting, where nothing younger than ${least} counts.`,
         ]
       : []),
   ];
@@ -158,7 +158,7 @@ const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judge
     .filter((name) => filled(readings[name]))
     .map((name) => ({
       verdict: 'stop',
-      say: `“${READINGS[name].label}” says none, and a correction tells of some. One of the two is wrong.`,
+      say: `“${READINGS[name].label}” says none, and a correction names some. One of the two is wrong.`,
     }));
 
 /** What is doubted of the readings of a batch; `strengths`: of those of its strengths. */

@@ -13,7 +13,7 @@ export const recordStrengthDoubts = (record: BatchRecord, say: Say): readonly Ju
     const what =
       reading === 'crush'
         ? 'published at 28\u00a0days for its density'
-        : 'for its density, as reckoned from the crushing strengths published at 28\u00a0days';
+        : 'for its density, as worked out from the crushing strengths published at 28\u00a0days';
     return {
       verdict: 'look',
       say: `${READINGS[reading].label}: read ${stress(strength)}, ${above ? `over ${OFF_BAND} times` : 'less than a fifth of'} ${stress(end)}, the ${above ? 'most' : 'least'} ${what}. Look again at it and at its unit, and at what the density comes from; as it stands it teaches nothing.`,

@@ -103,7 +103,7 @@ export function RunReplan({
           take({ plan: other, ...(foamIn && { foamIn }) });
         }}
       >
-        Weigh by the bench’s plan
+        Use the bench’s plan
       </button>
     </div>
   );

@@ -139,7 +139,7 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
                   say: `Near enough ${TO_EXAMPLE}`,
                 }
               : gas
-                ? { verdict: 'look', say: 'If it stands, it is near enough: place it.' }
+                ? { verdict: 'look', say: 'If it is right, it is near enough: place it.' }
                 : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
         />
       )}
@@ -159,7 +159,7 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
         <>
           <Verdict
             verdict="look"
-            say={`${gas ? 'If it stands: too' : 'Too'} heavy. ${TIP_BACK} ${addWords(advice, say)}, fold it in gently, weigh again.`}
+            say={`${gas ? 'If it is right: too' : 'Too'} heavy. ${TIP_BACK} ${addWords(advice, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'foamAdded', advice.fix.foamVolume)}>
             {I} added that foam
@@ -170,7 +170,7 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
         <>
           <Verdict
             verdict="look"
-            say={`${gas ? 'If it stands: too' : 'Too'} light. ${TIP_BACK} ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, plan, say)}, fold it in gently, weigh again.`}
+            say={`${gas ? 'If it is right: too' : 'Too'} light. ${TIP_BACK} ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, plan, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'baseAdded', advice.fix.baseMass)}>
             {I} added that base mix

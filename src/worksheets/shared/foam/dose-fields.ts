@@ -94,7 +94,7 @@ export const concentrate = {
   }),
   hardness: number('hardness', {
     label: 'Hardness of the water in the solution',
-    help: 'Of the water you make foam with, which had better be the soft one.',
+    help: 'Of the water you make foam with, which should be the soft one.',
     example: '311.4 mg/L CaCO3',
     min: '0 mg/L CaCO3',
     max: '15000 mg/L CaCO3',

@@ -17,7 +17,7 @@ export function foamFaultDoubt(
     verdict: fault.verdict,
     say: {
       hardly: `${foamed} hardly foam${watered} Weigh it again, and look at its unit.`,
-      thin: `${foamed} lighter than the standards’ band (from memory), and little of it survives the paddle. Look for a slip in its unit, its vessel’s volume and the weights. If it stands, close the air a little, or make the solution stronger.`,
+      thin: `${foamed} lighter than the standards’ band (from memory), and little of it survives the paddle. Look for a slip in its unit, its vessel’s volume and the weights. If it is right, close the air a little, or make the solution stronger.`,
       wet: `${foamed} wet${watered} Open the air a little.`,
     }[fault.is],
   };

@@ -45,8 +45,8 @@ export const vesselSaid = {
     label: 'Relief valve',
     help: 'It must pass all that the source can push in with its regulator failed open. The valve of a vessel made for a hand pump passes a hand pump’s air.',
     options: {
-      passes: 'Passes that, set no higher than the marking',
-      fitted: 'Set no higher than the marking, no more known',
+      passes: 'It passes that, and is set no higher than the marking',
+      fitted: 'Set no higher than the marking; what it passes is not known',
       none: 'None, or I do not know its setting',
       unsaid: 'Not said yet',
     },

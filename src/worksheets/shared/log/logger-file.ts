@@ -243,7 +243,7 @@ export function attachedInWords(log: TemperatureLog, recorded: Recorded | undefi
   return [
     `Attached${log.bare ? `, in ${SYMBOLS[log.scale]}` : ''}.`,
     left > 0 &&
-      `${left} ${left === 1 ? 'row is' : 'rows are'} not counted. The text stays in the box: mend it and attach it again.`,
+      `${left} ${left === 1 ? 'row is' : 'rows are'} not counted. The text stays in the box: correct it and attach it again.`,
     every > 1 && `Of every ${every} readings one was kept.`,
   ]
     .filter(Boolean)

@@ -186,7 +186,7 @@ export function doubtWords(
   if (advice.is === 'too-small')
     return {
       verdict: 'stop',
-      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume')} at this density: ${slip}. If they stand, bring ${vesselFor(advice.volume, say)}.`,
+      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume')} at this density: ${slip}. If they are right, bring ${vesselFor(advice.volume, say)}.`,
     };
   if (advice.is === 'too-doubtful')
     return {
@@ -206,7 +206,7 @@ const weighAgainWords = (off: number, say: Say): Judgement => ({
     off > 0 ? ', and whether all the foam was folded in' : ''
   }. It reads ${offWords(off, say)}: that would take ${
     off > 0 ? 'more foam than there is mix' : 'more base mix than half of what is in the mixer'
-  }. If it stands, it is another mix, not for that part: do not correct it, ${ASIDE}.`,
+  }. If it is right, it is another mix, not for that part: do not correct it, ${ASIDE}.`,
 });
 
 /** How far a mix came out from what was planned, in words. */

@@ -6,7 +6,7 @@ import type { Say } from '../../../islands/engine/say.ts';
 /** Why a mix that is there cannot be brought to a density; `what` that is called. */
 export const targetRefusals = (what: string) => ({
   'heavier-than-base-mix': (e: DomainError, say: Say) =>
-    `${what}, ${say(e.value, 'density')}, is not below the base mix (${say(e.allowed.max!, 'density', { significant: 4 })}): no foam would be wanted.`,
+    `${what}, ${say(e.value, 'density')}, is not below the base mix (${say(e.allowed.max!, 'density', { significant: 4 })}): no foam would be needed.`,
   'lighter-than-foam': (e: DomainError, say: Say) =>
     `${what}, ${say(e.value, 'density')}, is not above the foam (${say(e.allowed.min!, 'density')}): no amount of foam reaches it.`,
 });

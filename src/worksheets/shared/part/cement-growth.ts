@@ -8,7 +8,7 @@ export const cement = choice({
   help: BY_ITS_NUMBER,
   options: {
     unknown: 'I do not know',
-    slow: 'Slow: 32.5\u00a0N, CEM\u00a0III, or so by its bag',
+    slow: 'Slow: 32.5\u00a0N, CEM\u00a0III, or slow by its bag',
     ordinary: 'Ordinary: 32.5 R or 42.5\u00a0N',
     rapid: 'Rapid: 42.5 R or 52.5',
   },

@@ -31,7 +31,7 @@ const after = (frost: number, say: Say) =>
 
 /** That it froze, and what that makes of a strength by age. */
 export const frozenWords = (frost: number, since: number | undefined, say: Say) =>
-  `${since === undefined ? `It freezes ${after(frost, say)}, and how long ago it was cast is not said` : `It froze ${after(frost, say)}`}. After a frost no strength is to be reckoned from age: see “If it has frozen”, on the page on frost.`;
+  `${since === undefined ? `It freezes ${after(frost, say)}, and how long ago it was cast is not said` : `It froze ${after(frost, say)}`}. After a frost no strength can be worked out from age: see “If it has frozen”, on the page on frost.`;
 
 /** What a frost makes of `pieces` that were broken. */
 export const frostyTests = (frost: number, pieces: string, say: Say) =>
