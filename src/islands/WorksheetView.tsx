@@ -296,7 +296,7 @@ function reset(sheet: AnyWorksheet) {
   use(sheet.id, false);
   notify(`reset-${sheet.id}`, `“${sheet.question}” shows the example again.`, [
     {
-      label: 'Put mine back',
+      label: 'Put my readings back',
       undoes: true,
       run: () => {
         // Text typed since then is not overwritten.

@@ -120,7 +120,7 @@ describe('the bench', () => {
     await page.getByRole('button', { name: 'Use the link’s batch' }).click();
     // The link's units come with it, and go again with it.
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('6.8343');
-    await page.getByRole('button', { name: 'Put mine back' }).click();
+    await page.getByRole('button', { name: 'Put my readings back' }).click();
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.9');
   });
 

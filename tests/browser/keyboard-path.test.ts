@@ -231,7 +231,7 @@ describe('with keys alone', () => {
     await page.keyboard.press('Enter');
     await reset.waitFor({ state: 'detached' });
     expect(await focused()).toBe('foam-density-fields');
-    await page.getByRole('button', { name: 'Put mine back' }).focus();
+    await page.getByRole('button', { name: 'Put my readings back' }).focus();
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.5');
     // What was pressed is there again, and has no focus to give; the text has.

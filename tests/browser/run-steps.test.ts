@@ -211,7 +211,7 @@ describe.concurrent('a batch at the bench, step by step', () => {
         ),
       ),
     ).toEqual([expect.stringContaining('"602.5"'), expect.stringContaining(record!.date)]);
-    await page.getByRole('button', { name: 'Put mine back' }).click();
+    await page.getByRole('button', { name: 'Put my readings back' }).click();
     expect(await page.evaluate(() => localStorage.getItem('suds.bench.1.curing.castAt'))).toBe(
       null,
     );

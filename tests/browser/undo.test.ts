@@ -85,7 +85,7 @@ test('readings put back leave alone what was typed since', async () => {
   await page.getByRole('button', { name: 'Back to the example' }).first().click();
   await expect.poll(() => tare!.inputValue()).toBe('0.85');
   await tare!.fill('0.95');
-  await page.getByRole('button', { name: 'Put mine back' }).click();
+  await page.getByRole('button', { name: 'Put my readings back' }).click();
   await expect.poll(() => full!.inputValue()).toBe('2.6');
   expect(await tare!.inputValue()).toBe('0.95');
 });
@@ -133,7 +133,7 @@ test('two worksheets put back to the example can both be had back', async () => 
       .getByRole('button', { name: 'Back to the example' })
       .click();
   await expect.poll(() => volume.inputValue()).not.toBe('33');
-  const back = page.getByRole('button', { name: 'Put mine back' });
+  const back = page.getByRole('button', { name: 'Put my readings back' });
   expect(await back.count()).toBe(2);
   await back.first().click();
   await back.first().click();

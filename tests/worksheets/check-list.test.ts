@@ -34,7 +34,7 @@ describe('what the check list before mixing is given', () => {
   });
 });
 
-test('on an empty bench it lists what no batch is without', () => {
+test('on an empty bench it lists what every batch needs', () => {
   const html = renderToString(h(BeforeYouMix, { given: list }));
   for (const title of [
     'Wet cement burns skin and eyes',

@@ -177,7 +177,7 @@ export function unreadWords({ gaps = [] }: Known, say: Say, until = Infinity): s
   if (!gap) return undefined;
   const lasts = gap.to - gap.from;
   const long = say(lasts, 'time', { units: lasts < 2 * DAY ? HOURS : DAYS, significant: 2 });
-  return `Find out how cold it got in the ${long} before reading ${gap.row}: nothing was read then, and the straight line across them knows no night.`;
+  return `Find out how cold it got in the ${long} before reading ${gap.row}: nothing was read then, and the straight line across them leaves out the night.`;
 }
 
 const SAID: Partial<Record<LogProblem['code'], string>> = {

@@ -27,7 +27,7 @@ const NAMES = {
   'cooler-mix': 'A cooler mix',
   sheet: 'A sheet on the face',
 } as const;
-const STATES = { calm: 'calm', caution: 'take care', act: 'act' } as const;
+const STATES = { calm: 'below the limits', caution: 'take care', act: 'act' } as const;
 /** A loss in a word: below the limits it is calm only when the upper end of the estimate is too, and the face is no `warmer`. */
 const stateOf = (rate: number, state: keyof typeof STATES, warmer: boolean) =>
   state === 'calm' &&
@@ -61,11 +61,11 @@ function ofLoss(r: Evaporation, wind: number, warmer: boolean, say: Say): Judgem
   if (warmer)
     return {
       verdict: 'look',
-      say: `Hold a thermometer to the face and enter what it reads: ${amount} is calm only for one as warm as the air, so perhaps take care: hold a sheet over it.`,
+      say: `Hold a thermometer to the face and enter what it reads: ${amount} is below the limits only if it is as warm as the air, so perhaps take care: hold a sheet over it.`,
     };
   return {
     verdict: 'good',
-    say: `${amount} is calm, its upper end too. Hold a sheet over it all the same.`,
+    say: `${amount} is below the limits, its upper end too. Hold a sheet over it all the same.`,
   };
 }
 

@@ -47,7 +47,7 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   if (hottest > PEAK_LIMIT - NEAR)
     return {
       verdict: 'look',
-      say: `${hot}${asDry ? ', by how well the fresh mix conducts,' : ''} comes too near to ${limit}, or passes it. Cast it ${smaller} or in lifts, or with cooler water; at the least, leave a thermometer in the middle of the first one.`,
+      say: `${hot}${asDry ? ', by how well the fresh mix conducts,' : ''} comes too near to ${limit}, or exceeds it. Cast it ${smaller} or in lifts, or with cooler water; at the least, leave a thermometer in the middle of the first one.`,
     };
   const lag = Math.max(difference.value, asDry?.difference.value ?? 0);
   // What is past the limit does not read as it.
@@ -56,7 +56,7 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   if (lag > DIFFERENCE_LIMIT)
     return {
       verdict: 'look',
-      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${span(apart(difference.value), asDry && apart(lag))}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it ${smaller}. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
+      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${span(apart(difference.value), asDry && apart(lag))}: that is above the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it ${smaller}. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
     };
   if (hottest <= v.mixAt + 0.5)
     return {
@@ -112,7 +112,7 @@ function ofCold({ cold }: Worked, v: HeatValues, say: Say): Judgement | undefine
 function ofRange(notes: readonly Note[], say: Say): readonly string[] {
   if (notes.some(({ code }) => code === 'boils'))
     return [
-      'Above the boil the figure only means far too hot: steam carries heat the sum leaves out.',
+      'Above boiling point the figure only means far too hot: steam carries heat the sum leaves out.',
     ];
   const { min, max } = AGE_FACTOR_RANGE;
   const plain = (kelvin: number) => say(kelvin, 'temperature', { plain: true });

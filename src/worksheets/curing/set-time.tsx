@@ -112,7 +112,7 @@ function ofRace(
   if (share !== undefined && share >= TOO_DEEP)
     return {
       verdict: 'stop',
-      say: `${begins} At the pace seen it would sink ${sinks}. Even if it slows, that is no part any more: quicken the set, or cast with a foam that lasts.`,
+      say: `${begins} At the pace seen it would sink ${sinks}. Even if it slows, the part would be lost: quicken the set, or cast with a foam that lasts.`,
     };
   if (set.initial < TOO_SOON)
     return {
@@ -124,7 +124,7 @@ function ofRace(
       ? { verdict: 'good', say: `${begins} Watch the level all the same.` }
       : {
           verdict: 'look',
-          say: `${begins} Whether the paste holds the foam so long, only its level tells: read how far it sinks in the first half hour, and enter that.`,
+          say: `${begins} Only its level tells whether the paste holds the foam so long: read how far it sinks in the first half hour, and enter that.`,
         };
   if (share === 0)
     return {
@@ -229,7 +229,7 @@ export default worksheet({
     'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
     ...(r.notes.length > 0
       ? [
-          'The rule of a third is told down to 4\u00a0°C (40\u00a0°F), and from memory up to 38\u00a0°C (100\u00a0°F); this mix or its air is outside it.',
+          'The rule of a third is given down to 4\u00a0°C (40\u00a0°F), and from memory up to 38\u00a0°C (100\u00a0°F); this mix or its air is outside it.',
         ]
       : []),
     ...(v.accelerator === 'product' && v.steel === 'yes'

@@ -83,7 +83,7 @@ export const methodForm = choice<Form>({
 
 /** What puts a lift, or any one of several, outside the method. */
 export const special = choice({
-  label: 'Does one of these hold?',
+  label: 'Does one of these apply?',
   options: {
     none: 'None of them',
     oneHand: 'I use one hand',
@@ -125,7 +125,7 @@ export function covered(judged: () => Judgement, special: string, taken: string)
     ? [`Take ${taken}: the method is not for ${SCOPE_WORDS[outside]}.`, 'In between: ']
     : [
         'Say first whether the floor is wet, the load shifts, it is colder than 19\u00a0°C (66\u00a0°F) or warmer than 26\u00a0°C (79\u00a0°F), or you kneel, lack room or use one hand: the method covers none of these.',
-        'If none is so: ',
+        'If none applies: ',
       ];
   return {
     verdict: all.verdict === 'stop' ? 'stop' : 'look',

@@ -55,7 +55,7 @@ export default worksheet({
       of: liftCells,
     }),
     duration,
-    special: { ...special, label: 'Does one of these hold for any?' },
+    special: { ...special, label: 'Does one of these apply to any?' },
     form: methodForm,
   },
   folded: 'Metric or US form',

@@ -149,7 +149,7 @@ function Open({ editor }: { readonly editor: Editor }) {
             onClick={() => {
               const back = swapBench({ entries: record.bench, kept: record.kept });
               notify('bench', 'The bench is as it was when this batch was saved.', [
-                { label: 'Put mine back', run: back, undoes: true },
+                { label: 'Put my readings back', run: back, undoes: true },
               ]);
             }}
           >

@@ -256,6 +256,6 @@ function restoreBench(bench: Bench): void {
   const had = !benchIsEmpty();
   const back = swapBench(bench);
   notify('bench', 'The bench of the file is on the bench.', [
-    { label: had ? 'Put mine back' : 'Take it off again', run: back },
+    { label: had ? 'Put my readings back' : 'Take it off again', run: back },
   ]);
 }

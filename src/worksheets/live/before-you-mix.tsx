@@ -60,8 +60,8 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
         <h3>Before you mix</h3>
         <p class={used.length === 0 ? 'on-screen' : undefined}>
           {used.length === 0
-            ? 'You have used no worksheet yet: this is what no batch is without. Use some, and what they bring is added here.'
-            : `What no batch is without, and what ${used.length === 1 ? 'the worksheet' : `the ${used.length} worksheets`} you have used ${used.length === 1 ? 'brings' : 'bring'} with ${used.length === 1 ? 'it' : 'them'}.`}
+            ? 'You have used no worksheet yet: this is what every batch needs. Use some, and what they need is added here.'
+            : `What every batch needs, and what ${used.length === 1 ? 'the worksheet' : `the ${used.length} worksheets`} you have used ${used.length === 1 ? 'brings' : 'bring'} with ${used.length === 1 ? 'it' : 'them'}.`}
         </p>
         <p class="on-paper">
           Date <span class="blank" /> Batch <span class="blank" />

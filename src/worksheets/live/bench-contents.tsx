@@ -102,7 +102,7 @@ function takeFromLink(): void {
   notify('link', `${taken}. Your bench holds other readings.`, [
     {
       label: 'Use the link’s batch',
-      run: () => take('The link’s batch is on the bench.', 'Put mine back'),
+      run: () => take('The link’s batch is on the bench.', 'Put my readings back'),
     },
   ]);
 }

@@ -22,7 +22,7 @@ export function fibreDoubt(kind: FibreKind, share: number, say: Say): Judgement 
   const ordinary = triedInOrdinary ? ` (${percent(triedInOrdinary)} in ordinary concrete)` : '';
   const more =
     tried === undefined
-      ? `No dose of this fibre in foamed concrete was read of${ordinary}; ${percent(share)} is more than the ${percent(most)} at which this page begins to doubt.`
+      ? `No dose of this fibre in foamed concrete was found${ordinary}; ${percent(share)} is more than the ${percent(most)} at which this page begins to doubt.`
       : `${percent(share)} of fibre is more than the ${percent(most)} tried with this one in published work.`;
   return {
     verdict: 'look',

@@ -116,7 +116,7 @@ export default worksheet({
     },
   notes: (_, { kind }) => [
     ...(FIBRES[kind].tried === undefined && kind !== 'plain-glass'
-      ? ['No dose of this fibre in foamed concrete was read of for this page: begin low.']
+      ? ['No dose of this fibre in foamed concrete was found for this page: begin low.']
       : []),
     'Long, thin and many fibres ball sooner. No published limit for a mix without stone was found.',
   ],

@@ -213,7 +213,7 @@ export default worksheet({
     };
   },
   notes: ({ found }, v) => [
-    `${formatNumber(LANDING_TRIALS, { decimals: 0 })} trials, the same dice each time: odds less than half a per cent apart are the same. Every ± is one standard uncertainty: the truth lies within it about two times in three.`,
+    `${formatNumber(LANDING_TRIALS, { decimals: 0 })} trials, the same each time: odds less than half a per cent apart are the same. Every ± is one standard uncertainty: the truth lies within it about two times in three.`,
     ...(found.impossible > 0
       ? [
           `${found.impossible} trials asked for what cannot be, such as less than no water, and were left out: some ± is very large for its reading.`,

@@ -175,7 +175,7 @@ export default worksheet({
     if (depth > PRACTICE_LIFT.max)
       judged(
         'look',
-        `Place it in two: no more than ${practiceLift('max', say)} is placed in one lift.`,
+        `Place it in two lifts: no more than ${practiceLift('max', say)} is placed in one lift.`,
       );
     if (all[0]?.verdict !== 'stop') {
       judged(

@@ -144,7 +144,7 @@ export default worksheet({
     if (r.alkalies > ALKALIES)
       return {
         verdict: 'look',
-        say: `Good for the foam, at ${soft}. Its sodium alone passes the strictest limit on alkalis for mixing water, so keep the unsoftened water for the base mix.`,
+        say: `Good for the foam, at ${soft}. Its sodium alone exceeds the strictest limit on alkalis for mixing water, so keep the unsoftened water for the base mix.`,
       };
     return {
       verdict: 'good',

@@ -344,7 +344,7 @@ test('a sum that is stretched, or boils, says so whichever way the part conducts
     return {
       celsius: result.hottest - 273.15,
       stretched: /0\s°C to 80\s°C.*stretched/.test(notes),
-      boils: notes.includes('Above the boil'),
+      boils: notes.includes('Above boiling point'),
     };
   };
   const seen = new Set<string>();

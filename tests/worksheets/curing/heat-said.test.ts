@@ -102,7 +102,7 @@ test('too much iron for Bogue is said of the two oxides, not as a share of one',
 
 test('a span whose ends read alike is said as one', () => {
   const lag = (thickness: number) =>
-    / by ([^:]*): that is past/.exec(
+    / by ([^:]*): that is above/.exec(
       of({ far: 'ground', groundAt: celsius(-30), thickness }).words,
     )?.[1];
   expect(lag(0.137)).toBe('50 °C');

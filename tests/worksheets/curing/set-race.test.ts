@@ -27,7 +27,7 @@ test('the race is judged by how much of the depth would sink by set', () => {
   for (const waterCement of [values.testWater + 0.001, 0.4, 0.55])
     expect(judged({ ...lasting, waterCement })).toMatchObject({
       verdict: 'look',
-      say: expect.stringMatching(/^With the bag’s water.*yours is wetter.*only its level tells/),
+      say: expect.stringMatching(/^With the bag’s water.*yours is wetter.*Only its level tells/),
     });
 });
 

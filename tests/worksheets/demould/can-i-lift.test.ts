@@ -29,7 +29,7 @@ test('what the method does not cover is asked openly, and unsaid no lift is good
   expect(lifted({ mass: '2' }).verdict).toBe('good');
   expect(lifted({ mass: '2', special: '' })).toMatchObject({
     verdict: 'look',
-    say: expect.stringMatching(/^Say first whether.* If none is so: 2\.00\skg is within/),
+    say: expect.stringMatching(/^Say first whether.* If none applies: 2\.00\skg is within/),
   });
 });
 

@@ -213,11 +213,11 @@ describe('fibre', () => {
 
   test.each([
     ['polypropylene', '5 %', 'more than the 0.50\u00a0% tried with this one'],
-    ['steel', '5 %', 'was read of; 5.0\u00a0% is more than the 0.50\u00a0%'],
-    ['pva', '5 %', 'No dose of this fibre in foamed concrete was read of'],
-    ['basalt', '5 %', 'No dose of this fibre in foamed concrete was read of'],
-    ['nylon', '0.6 %', 'No dose of this fibre in foamed concrete was read of'],
-    ['ar-glass', '1.5 %', 'read of (1.5\u00a0% in ordinary concrete); 1.5\u00a0% is more'],
+    ['steel', '5 %', 'was found; 5.0\u00a0% is more than the 0.50\u00a0%'],
+    ['pva', '5 %', 'No dose of this fibre in foamed concrete was found'],
+    ['basalt', '5 %', 'No dose of this fibre in foamed concrete was found'],
+    ['nylon', '0.6 %', 'No dose of this fibre in foamed concrete was found'],
+    ['ar-glass', '1.5 %', 'found (1.5\u00a0% in ordinary concrete); 1.5\u00a0% is more'],
   ])('%s at %s is looked at in the batch as on its own sheet', (kind, share, words) => {
     for (const sheet of [fibres, batch]) {
       const found = asked(sheet, dosed(kind, share));

@@ -156,7 +156,7 @@ test('what is put in beside has its place in the order, fibre behind the jug tha
 
 test('a batch that is only written up is asked for nothing more', () => {
   const own = { ...plan, example: false };
-  const orders = /Add |Good\.|place it|run-number|Exactly that|a jug of it|strike it off/;
+  const orders = /Add |Good\.|place it|run-number|exactly that|a jug of it|strike it off/;
   const mixed = { cement: '13.57', water: '5.43', foamDensity: '80', planned: '600' };
   const bucket = { ...mixed, tare: '0.85', vessel: '20' };
   for (const [step, readings] of [

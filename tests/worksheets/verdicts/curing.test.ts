@@ -16,22 +16,26 @@ const cold = { concrete: '6 °C', humidity: '20 %' };
 
 verdicts(evaporation, { ...dry, wind: '0 km/h' }, [
   // Half of 0.5 kg/(m²·h) to take care, half of 1.0 to act; ± 40 %.
-  [{ wind: '3.8 km/h' }, 'good', /is calm, its upper end too/],
+  [{ wind: '3.8 km/h' }, 'good', /is below the limits, its upper end too/],
   [{ wind: '4 km/h' }, 'look', /perhaps take care/],
   [{ wind: '7 km/h' }, 'look', /perhaps take care/],
   [{ wind: '7.1 km/h' }, 'look', /break the wind.* limit to take care at/],
   [{ wind: '18.1 km/h' }, 'look', /limit to take care at/],
   [{ wind: '18.2 km/h' }, 'stop', /the limit at which to act/],
   // Air no cure is meant in is another unit’s, and hides no loss.
-  [{ air: '40 °C', humidity: '20 %' }, 'good', /is calm/],
+  [{ air: '40 °C', humidity: '20 %' }, 'good', /is below the limits, its upper end/],
   [{ air: '72 °C', wind: '20 km/h' }, 'stop', /^The air gets as warm as 72.*its unit/],
   [{ air: '60 °C', wind: '20 km/h' }, 'look', /^The air gets as warm as 60.*its unit/],
   [{ concrete: '45 °C', air: '41 °C', wind: '20 km/h' }, 'stop', /to act.*as warm as 41/],
   // Frost is for another page, and below 5 °C nothing cures; neither makes the wind harmless.
   [{ concrete: '0 °C', air: '3 °C', humidity: '100 %' }, 'stop', /frost, not wind/],
   [{ concrete: '0.1 °C', air: '3 °C', humidity: '100 %' }, 'look', /too cold to cure/],
-  [{ ...cold, air: '5 °C' }, 'good', /is calm/],
-  [{ ...cold, air: '4.9 °C' }, 'look', /is calm.*4\.9\s°C is too cold to cure/],
+  [{ ...cold, air: '5 °C' }, 'good', /is below the limits, its upper end/],
+  [
+    { ...cold, air: '4.9 °C' },
+    'look',
+    /is below the limits, its upper end.*4\.9\s°C is too cold to cure/,
+  ],
   [{ ...cold, air: '5 °C', wind: '60 km/h' }, 'stop', /the limit at which to act/],
   [{ ...cold, air: '4.9 °C', wind: '60 km/h' }, 'stop', /to act.*too cold to cure/],
   [{ ...cold, concrete: '4.9 °C', air: '8 °C', wind: '60 km/h' }, 'stop', /to act.*too cold/],
@@ -40,9 +44,9 @@ verdicts(evaporation, { ...dry, wind: '0 km/h' }, [
 verdicts(evaporation, { concrete: '', air: '25 °C', humidity: '70 %', wind: '3 km/h' }, [
   // In the sun a face is warmer than its air: without a thermometer on it a calm is none.
   [{ sun: 'yes' }, 'look', /^Hold a thermometer to the face/],
-  [{ sun: 'yes', concrete: '25 °C' }, 'good', /is calm/],
+  [{ sun: 'yes', concrete: '25 °C' }, 'good', /is below the limits, its upper end/],
   [{ sun: 'yes', concrete: '40 °C' }, 'stop', /the limit at which to act/],
-  [{ sun: 'no' }, 'good', /is calm/],
+  [{ sun: 'no' }, 'good', /is below the limits, its upper end/],
   [{ sun: 'yes', air: '4 °C' }, 'look', /^Hold a thermometer.*too cold to cure/],
 ]);
 
@@ -63,14 +67,14 @@ const bag = {
 
 verdicts(setTime, bag, [
   // Nobody watches beyond a working day, 8 hours; before one hour the pour may not be over.
-  [{ initial: '8 h' }, 'look', /only its level tells/],
+  [{ initial: '8 h' }, 'look', /Only its level tells/],
   [{ initial: '8.1 h' }, 'stop', /does not begin to set before/],
   [{ initial: '8.1 h', foamTime: '8.2 h' }, 'good', /Watch the level/],
-  [{ initial: '61 min' }, 'look', /only its level tells/],
+  [{ initial: '61 min' }, 'look', /Only its level tells/],
   [{ initial: '59 min' }, 'look', /before you have placed it/],
   [{ initial: '59 min', foamTime: '2 h' }, 'look', /before you have placed it/],
   // The foam lasts until half of it is drained.
-  [{ foamTime: '2.4 h' }, 'look', /only its level tells/],
+  [{ foamTime: '2.4 h' }, 'look', /Only its level tells/],
   [{ foamTime: '2.6 h' }, 'good', /Watch the level/],
   // Wetter than the bag's test it sets later, and the foam need not last so long.
   [{ foamTime: '2.6 h', waterCement: '0.31' }, 'look', /yours is wetter and sets later/],
@@ -86,7 +90,7 @@ verdicts(setTime, bag, [
   ],
   [{ sunk: '0.25 mm' }, 'look', /If that is too much/],
   [{ sunk: '5.9 mm' }, 'look', /If that is too much/],
-  [{ sunk: '6.1 mm' }, 'stop', /that is no part any more/],
+  [{ sunk: '6.1 mm' }, 'stop', /the part would be lost/],
   // A mix is of 10 to 30 °C; below 5 it hardly sets.
   [{ mixAt: '4.9 °C', sunk: '0.01 mm' }, 'stop', /too cold to cast.*do not cast today/],
   [{ mixAt: '5 °C', initial: '2 h', sunk: '0.01 mm' }, 'look', /is cold: it sets late/],
@@ -97,7 +101,7 @@ verdicts(setTime, bag, [
   // Warmer than 40 °C nobody means a mix to be.
   [{ mixAt: '40 °C', sunk: '0.01 mm' }, 'look', /is hot: it stiffens early/],
   [{ mixAt: '40.1 °C', sunk: '0.01 mm' }, 'stop', /too hot to cast.*Cool the mix/],
-  [{ mixAt: '9.9 °C', sunk: '20 mm' }, 'stop', /is cold.*no part any more/],
+  [{ mixAt: '9.9 °C', sunk: '20 mm' }, 'stop', /is cold.*the part would be lost/],
   // A quick cement does not set late for that, and a slow one asks for no warmth that there is.
   [{ mixAt: '8 °C', initial: '20 min' }, 'look', /^It begins to set at.*mix less at once\.$/],
   [{ mixAt: '10 °C', initial: '20 min' }, 'look', /mix less at once, or cooler/],
@@ -239,7 +243,7 @@ verdicts(heatInside, room, [
     'look',
     /^Check the conductivity and its unit: 5\.0\s.* far above 0\.73/,
   ],
-  [{ thickness: '99 mm' }, 'look', /to 20\.0\d\s°C: that is past the usual 20\s°C/],
+  [{ thickness: '99 mm' }, 'look', /to 20\.0\d\s°C: that is above the usual 20\s°C/],
   [{ thickness: '101 mm' }, 'look', /may lag the inside/],
   // 2 degrees below the usual 70, in a box: 68.0 °C at 44.0 mm of as little as fresh mix may conduct.
   [{ near: 'insulated', far: 'insulated', thickness: '43.9 mm' }, 'good', /68\s°C at most/],

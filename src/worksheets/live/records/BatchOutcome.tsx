@@ -141,7 +141,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       {!reckoned.ok && reckoned.more && (
         <p class="note">
           By its plan it holds more than the cement, water, sand and foam written down here: so what
-          went in is not held against what came out, and how much of its foam lived is not told.
+          went in is not compared with what came out, and how much of its foam lived is not known.
         </p>
       )}
       {reckoned.ok && reckoned.verdict.yield === undefined && (
@@ -152,7 +152,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       )}
       {empty.length > 0 && (
         <p class="note">
-          To hold what went in against what came out, write down:{' '}
+          To compare what went in with what came out, write down:{' '}
           {empty.map((name) => READINGS[name].label.toLowerCase()).join(', ')}.
         </p>
       )}
@@ -161,8 +161,8 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           One batch’s figures
           {cementDensity &&
             `, for cement of ${say(cementDensity, 'density')} as on the bench it was saved from`}
-          . <a href={pageAt('batch-records/learn/')}>What your batches teach</a> holds them together
-          with the rest and with what is assumed; that average is the one to plan with.
+          . <a href={pageAt('batch-records/learn/')}>What your batches teach</a> combines them with
+          the rest and with what is assumed; that average is the one to plan with.
         </p>
       )}
       {weighedDensity(record) !== undefined && !contradicts(reckoned) && !record.invented && (

@@ -23,7 +23,7 @@ export function CorrectionsMade({ editor, say }: { readonly editor: Editor; read
                 keepFocus(event, 'record-state');
                 editor.change(change);
                 const left = filled(editor.record.readings.leftOver)
-                  ? ' What was left over stays, with any that was taken out for it: look at it.'
+                  ? ' What was left over stays, with any mix taken out for the correction: check it.'
                   : '';
                 notify('correction', `The correction was taken off the record.${left}`, [
                   {

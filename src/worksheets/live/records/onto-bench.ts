@@ -47,6 +47,6 @@ export function ontoBench(
   const back = putOnBench(kind, entries);
   notify(`onto-${kind}`, say, [
     { label: open.label, run: () => location.assign(pageAt(open.page)) },
-    { label: 'Put mine back', undoes: true, run: back },
+    { label: 'Put my readings back', undoes: true, run: back },
   ]);
 }

@@ -159,7 +159,7 @@ export function FoamWeight({
       <Weighing id="run-foam" {...of} say={say} />
       {over && (
         <div class="run-undo">
-          <p>On the bench this weighing stands in the place of the one there.</p>
+          <p>On the bench this weighing has replaced the one there.</p>
           <button
             type="button"
             onClick={(event) => {
@@ -167,7 +167,7 @@ export function FoamWeight({
               putBack();
             }}
           >
-            Put mine back
+            Put my readings back
           </button>
         </div>
       )}

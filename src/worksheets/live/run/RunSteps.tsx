@@ -59,13 +59,13 @@ function Amount({
       {planned !== undefined && readingValue(editor.record, name) === undefined && (
         <button
           type="button"
-          aria-label={`Exactly that: ${spec.label}`}
+          aria-label={`I put in exactly that: ${spec.label}`}
           onClick={(event) => {
             keepFocus(event, `record-${name}`);
             put(editor, name, asSaid(planned, kind, how, say), say, { significant: 7 });
           }}
         >
-          Exactly that
+          I put in exactly that
         </button>
       )}
     </div>
