@@ -105,7 +105,7 @@ describe('after one visit to the first page', { timeout: ALL_PAGES }, () => {
   test('a batch is begun, followed and finished, and its record kept', async () => {
     await opened.go('bench/run/');
     await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.getByRole('button', { name: 'Exactly that' }).first().click();
+    await page.getByRole('button', { name: 'I put in exactly that' }).first().click();
     for (let step = 0; step < 4; step++) await page.getByRole('button', { name: /^Next/ }).click();
     await page.locator('#record-sunk').fill('2');
     await page.getByRole('button', { name: /^Done/ }).click();

@@ -13,7 +13,7 @@ describe.concurrent('a run that was left, or not stored', () => {
     const clock = () => page.evaluate(() => localStorage.getItem('suds.clock.1'));
     const value = (id: string) => page.locator(`#${id}`).inputValue();
     await beginRun(page);
-    for (const name of ['Exactly that', 'Exactly that'])
+    for (const name of ['I put in exactly that', 'I put in exactly that'])
       await page.getByRole('button', { name }).first().click();
     await next.click();
     await step(1);

@@ -84,7 +84,7 @@ describe.concurrent('a batch at the bench, step by step', () => {
       localStorage.setItem('suds.bench.1.foam-density.full', '{"t":"9.9"}');
     });
     await beginRun(page);
-    for (const name of ['Exactly that', 'Exactly that'])
+    for (const name of ['I put in exactly that', 'I put in exactly that'])
       await page.getByRole('button', { name }).first().click();
     const next = page.getByRole('button', { name: /^Next/ });
     await next.click();
@@ -121,7 +121,7 @@ describe.concurrent('a batch at the bench, step by step', () => {
     await page.locator('#run-foamMass').fill('2');
     await expect.poll(() => page.locator('#record-foamVolume').inputValue()).toBe('25');
     await page.locator('#record-foamVolume').fill('');
-    await page.getByRole('button', { name: 'Exactly that' }).click();
+    await page.getByRole('button', { name: 'I put in exactly that' }).click();
 
     const small = await page.evaluate(() =>
       [...document.querySelectorAll<HTMLElement>('.run button, .run input, .run select')]
@@ -314,7 +314,7 @@ describe.concurrent('a batch at the bench, step by step', () => {
     await page.locator('#record-water').fill('abc');
     await expect.poll(last).toMatch(/^Mixing water: ‘abc’ is not a number\./);
     await page.locator('#record-water').fill('');
-    for (const name of ['Exactly that', 'Exactly that'])
+    for (const name of ['I put in exactly that', 'I put in exactly that'])
       await page.getByRole('button', { name }).first().click();
     const next = page.getByRole('button', { name: /^Next/ });
     await next.click();
@@ -361,9 +361,9 @@ describe.concurrent('a batch at the bench, step by step', () => {
     await page.reload();
     await press(page, 'Use the bench’s plan');
     expect(await focused(page)).toBe('run-step');
-    await press(page, 'Exactly that');
+    await press(page, 'I put in exactly that');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('record-water');
-    await press(page, 'Exactly that');
+    await press(page, 'I put in exactly that');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('record-cement');
     await press(page, 'Next: foam');
     await expect.poll(step).toContain('2 of 5');
