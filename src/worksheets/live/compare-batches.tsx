@@ -98,7 +98,7 @@ export default function CompareBatches() {
         <p class="note">
           A chart, and what it says of your plans, needs two batches of your own with a planned
           density and a weighed one, whose readings can all be true
-          {otherPlan.length > 0 && ', planned for about the same share of foam that lives'}
+          {otherPlan.length > 0 && ', planned for about the same share of foam that survives'}
           {!invented && landed.length === 1 && ': there is one so far'}.
         </p>
       )}

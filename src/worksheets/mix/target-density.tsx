@@ -66,7 +66,7 @@ export default worksheet({
     cementDensity,
     foamLives: foamShare,
   },
-  folded: 'The cement, and the foam that lives',
+  folded: 'The cement, and the foam that survives',
   work: ({ by, use, density, foam, ...planned }) => {
     const wet = by === 'use' ? USES[use].density : density;
     const mix = cubicMetre({ ...planned, foamDensity: foam }, wet);

@@ -95,12 +95,12 @@ export default worksheet({
       of: (r) => r.water.carbon * r.perVolume,
     },
     gas: {
-      label: 'CO₂ it is in balance with',
+      label: 'CO₂ of the air in balance with it',
       kind: 'ratio',
       of: (r) => r.water.carbonDioxidePressure / STANDARD_ATMOSPHERE,
       units: PPM,
       significant: 2,
-      note: 'Parts per million of the air above it; outdoors some 400.',
+      note: 'In parts per million; outdoors some 400.',
     },
     dioxide: {
       label: 'CO₂ dissolved',

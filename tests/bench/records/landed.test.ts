@@ -210,7 +210,7 @@ describe('batches of another plan', () => {
       expect(landed).toHaveLength(count - 3);
       expect(otherPlan).toEqual(['B1', 'B2', 'B3']);
       expect(saidOf(count).say).toMatch(
-        / Left out, as planned for another share of foam that lives: “B1”, “B2”, “B3”\.$/,
+        / Left out, as planned for another share of foam that survives: “B1”, “B2”, “B3”\.$/,
       );
       expect(saidOf(count).say).not.toMatch(/beyond what chance|Correct the plan/);
     }

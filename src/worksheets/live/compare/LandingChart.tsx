@@ -36,7 +36,7 @@ export interface Said {
 const ALL_LIVES = 0.975;
 /** How a plan is corrected so that its target stays what is wanted, and the next batches are judged by themselves. */
 const ONCE =
-  'Correct the plan once, not after each batch: keep the target at the density you want, and put the share that your batches teach into “Foam that lives until it is in the mix”.';
+  'Correct the plan once, not after each batch: keep the target at the density you want, and put the share that your batches teach into “Foam that survives until it is in the mix”.';
 const NO_MORE =
   'Look at the bucket’s volume, the weight of the foam, and air whipped into the base mix: no more of the foam can live than all of it.';
 
@@ -130,7 +130,7 @@ export function chartJudgement({
   const theirs = `These batches are invented, so your plan stays as it is. Of your own it would say: ${say}`;
   const without =
     otherPlan.length > 0
-      ? ` Left out, as planned for another share of foam that lives: ${namesInWords(otherPlan)}.`
+      ? ` Left out, as planned for another share of foam that survives: ${namesInWords(otherPlan)}.`
       : '';
   return {
     verdict: verdict === 'good' && leftOut.length > 0 ? undefined : verdict,

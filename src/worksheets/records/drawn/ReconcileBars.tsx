@@ -10,7 +10,7 @@ export function ReconcileBars({ found, say }: { readonly found: Reconciled; read
   const x = scaleLinear([0, Math.max(meant, found.yield)], [LEFT, RIGHT]);
   const litres = (volume: number) => say(volume, 'volume');
   const rows = [
-    { name: 'if all the foam lives', gas: found.gasIn, total: meant, y: 24 },
+    { name: 'if all foam survives', gas: found.gasIn, total: meant, y: 24 },
     { name: 'as weighed', gas: Math.max(0, found.gasFound), total: found.yield, y: 92 },
   ];
   return (

@@ -6,7 +6,7 @@ export const LEAST_LIVES = 0.2;
 
 /** How much of the foam's gas the batch was planned to keep. */
 export const foamShare = number('ratio', {
-  label: 'Foam that lives until it is in the mix, of its gas',
+  label: 'Foam that survives until it is in the mix, of its gas',
   usual: true,
   help: 'As in the batch: its foam was made for that.',
   example: '100 %',

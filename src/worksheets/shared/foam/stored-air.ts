@@ -150,7 +150,7 @@ export function storedNotes(
   const open = !forbidden && (made === 'unsaid' || relief !== 'passes');
   return [
     ...(open ? [`Whether it may be filled at all is not said yet: first ask ${ASKED}.`] : []),
-    `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${pressureVolume(stored.pressureVolume, say)}, ${above} the ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)} from which European law sets requirements for a simple vessel’s making.`,
+    `If it burst, the full vessel would let go as much energy as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${pressureVolume(stored.pressureVolume, say)}, ${above} the ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)} from which European law sets requirements for a simple vessel’s making.`,
   ];
 }
 
