@@ -15,7 +15,7 @@ export const waitingFields = {
   how: choice({
     ...howItDrains,
     options: DRAINS,
-    help: 'What your own batches drained is offered with “So much a minute”.',
+    help: 'What your own batches drained is offered with “A steady share a minute”.',
   }),
   half: { ...drains.half, when: { how: ['curve'] } },
   exponent: { ...drains.exponent, when: { how: ['curve'] } },

@@ -119,7 +119,7 @@ export default worksheet({
       of: (r) => r.found.wetDensity.trials.mean,
     },
     u: {
-      label: 'Wet density, give or take',
+      label: 'Wet density, plus or minus',
       kind: 'density',
       of: (r) => r.found.wetDensity.trials.sd,
       significant: 2,
@@ -140,7 +140,7 @@ export default worksheet({
       of: (r) => r.found.yield.trials.mean,
     },
     yieldU: {
-      label: 'Yield, give or take',
+      label: 'Yield, plus or minus',
       kind: 'volume',
       of: (r) => r.found.yield.trials.sd,
       significant: 2,
@@ -151,7 +151,7 @@ export default worksheet({
       of: (r) => r.found.ovenDryDensity.trials.mean,
     },
     dryU: {
-      label: 'Oven-dry density, give or take',
+      label: 'Oven-dry density, plus or minus',
       kind: 'density',
       of: (r) => r.found.ovenDryDensity.trials.sd,
       significant: 2,

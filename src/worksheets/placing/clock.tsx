@@ -54,7 +54,7 @@ export default worksheet({
       example: 'each',
     }),
     hands: choice({
-      label: 'Hands',
+      label: 'People',
       options: { one: 'Alone', two: 'Two people' },
       example: 'one',
     }),

@@ -91,7 +91,7 @@ export default worksheet({
       significant: 2,
     },
     scaled: {
-      label: 'By the formula, without its floor of 30\u00a0m (98\u00a0ft)',
+      label: 'By the formula, without its minimum of 30\u00a0m (98\u00a0ft)',
       kind: 'length',
       of: (r) => r.distance.scaled,
       units: DISTANCE,
@@ -168,7 +168,7 @@ export default worksheet({
     {
       tex: String.raw`R = 20\,(2\,m_{\text{TNT}})^{1/3} \ge 30\ \text{m}`,
       put: ({ held, distance }, _, say) =>
-        `m = ${say(held.tnt, 'mass', { units: SMALL_MASS, significant: 3 })}: ${say(distance.scaled, 'length', { units: DISTANCE, significant: 3 })} by the rule${distance.floor === undefined ? ', and beyond the energies the standard covers' : `, ${say(distance.floor, 'length', { units: DISTANCE, significant: 2 })} by its floor`}`,
+        `m = ${say(held.tnt, 'mass', { units: SMALL_MASS, significant: 3 })}: ${say(distance.scaled, 'length', { units: DISTANCE, significant: 3 })} by the rule${distance.floor === undefined ? ', and beyond the energies the standard covers' : `, ${say(distance.floor, 'length', { units: DISTANCE, significant: 2 })} by its minimum`}`,
     },
   ],
   figure: ({ result: { held }, say }) => (

@@ -161,7 +161,7 @@ export default worksheet({
     if (close.size > 0)
       return {
         verdict: 'look',
-        say: `Make the pair once more, and mix with it only if it passes again: its ${AND.format(close)} ${close.size > 1 ? 'lie' : 'lies'} within one ± of a line.`,
+        say: `Make the pair once more, and mix with it only if it passes again: its ${AND.format(close)} ${close.size > 1 ? 'lie' : 'lies'} within one ± of a limit.`,
       };
     return {
       verdict: 'good',

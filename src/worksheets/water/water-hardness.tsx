@@ -322,7 +322,7 @@ function hardnessIn(unit: string, label: string) {
 function bySurvey(total: number, say: Say): string[] {
   return tradeClass(total) === 'extremely-hard'
     ? [
-        `No survey’s line was seen above ${say(asCarbonate(180), 'hardness')}; makers call water near ${say(EXTREME, 'hardness', { significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness')}.`,
+        `No survey’s class was found above ${say(asCarbonate(180), 'hardness')}; makers call water near ${say(EXTREME, 'hardness', { significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness')}.`,
       ]
     : [];
 }

@@ -4,7 +4,7 @@ import { number } from '../../../islands/fields.ts';
 import { PERCENT } from '../words/amounts.ts';
 
 /** The ways a foam is known to drain, as a choice asks for them. */
-export const DRAINS = { curve: 'Along a fitted curve', line: 'So much a minute' } as const;
+export const DRAINS = { curve: 'Along a fitted curve', line: 'A steady share a minute' } as const;
 
 export const howItDrains = {
   label: 'How does it drain?',
