@@ -7,5 +7,5 @@ import { foamShare } from '../shared/foam/foam-share.ts';
 export const foamLives = {
   ...foamShare,
   learned: learned('foam.survival'),
-  help: 'More is made for what dies: do not allow for it again.',
+  help: 'More foam is made for what dies: do not allow for it again.',
 } as const;

@@ -52,7 +52,7 @@ export default worksheet({
     }),
     density: number('density', {
       label: 'Wet density',
-      help: 'Weight for its volume as it goes into the form: what the bucket on the scale tells.',
+      help: 'Its weight per volume as it goes into the form, as the bucket on the scale shows it.',
       example: '600 kg/m3',
       min: '200 kg/m3',
       max: '2000 kg/m3',

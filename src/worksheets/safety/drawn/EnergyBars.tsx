@@ -56,8 +56,8 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
         )}
       </svg>
       <figcaption>
-        Three ways to count the same air. They differ in how the air is taken to expand, and none
-        of them is wrong.
+        Three ways to count the same air. They differ in how the air is taken to expand, and none of
+        them is wrong.
       </figcaption>
     </figure>
   );
