@@ -44,6 +44,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { DEMO_DAYS } from '../../src/worksheets/curing/curing-fields.ts';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import { demo } from '../../src/worksheets/demo.ts';
+import { ABOUT_28_DAYS } from '../../src/worksheets/live/records/record-strengths.ts';
 
 /**
  * Most figures in the chapters are put there by core when a page is built. These are typed, or said in
@@ -287,6 +288,11 @@ const cubes = (count: number) => {
 
 /** Page, words that stand in it, and what must hold for them to be true. */
 const claims: readonly [string, string, () => boolean][] = [
+  [
+    'batch-records/learn',
+    'only if it was crushed at 21 to 60 days',
+    () => ABOUT_28_DAYS.from === 21 * 86_400 && ABOUT_28_DAYS.to === 60 * 86_400,
+  ],
   [
     'curing/strength',
     'believe it if there are four or more',
