@@ -196,6 +196,14 @@ describe('a mix that missed its plan', () => {
     expect(verdicts(small('169', '1')).map(({ verdict }) => verdict)).toEqual(['good']);
   });
 
+  test('a cupful of foam added to a litre leaves the survival known', () => {
+    const record = small('167', '1');
+    const foamAdded = { t: '60', u: 'mL', s: 'metric' } as const;
+    expect(
+      verdicts({ ...record, readings: { ...record.readings, foamAdded } }).map(({ say }) => say),
+    ).toEqual([expect.stringMatching(/^The readings agree: 90\s±\s3\s%/)]);
+  });
+
   test('is not said of a density that the other readings contradict', () => {
     const wrong = but({ full: '11' });
     expect(recordPlanDoubt(wrong, say)).toBeDefined();
