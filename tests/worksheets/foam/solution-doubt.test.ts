@@ -43,10 +43,12 @@ describe('the foaming solution', () => {
           .filter((note) => /kitchen scale/.test(note))
           .join();
       };
-      expect(told({})).toMatch(/^1\.\d\sg of concentrate is .* measure 1\.\d\smL with a syringe/);
-      // 20 g of it are weighed to a twentieth.
-      expect(told({ priming: '0.6' })).toContain('g of concentrate');
-      expect(told({ priming: '0.8' })).toBe('');
+      expect(told({})).toMatch(
+        /^A kitchen scale hardly shows 1\.\d\sg of concentrate: measure 1\.\d\smL with a syringe/,
+      );
+      // 5 g of it are weighed to a tenth.
+      expect(told({ priming: '0.11' })).toContain('g of concentrate');
+      expect(told({ priming: '0.14' })).toBe('');
     },
   );
 
