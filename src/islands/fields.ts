@@ -69,6 +69,8 @@ export interface NumberField extends Common {
    * The ± is a share of the number, as in the example: a jar is known more closely than a barrel.
    */
   readonly plusMinusGrows?: boolean;
+  /** As a share of the number, the ± is no more than this until it is typed: half a litre is no ± of a cupful. */
+  readonly plusMinusAtMost?: number;
   /** The smallest and the largest value allowed, with their units. */
   readonly min?: string;
   readonly max?: string;

@@ -152,6 +152,49 @@ describe.concurrent('out and in', () => {
     expect((await stored(page)).find(({ id }) => id === 'a')!.notes).toBe('in the file');
   });
 
+  test('files chosen together are looked at one after the other, a refused one too', async ({
+    expect,
+    page,
+  }) => {
+    const of = (id: string) =>
+      JSON.stringify({ format: FORMAT, version: 1, batches: [slabs(id)], photos: [] });
+    await keep(page);
+    await page.locator('input[type="file"]').setInputFiles(
+      (
+        [
+          ['one.json', of('a')],
+          ['two.json', 'not JSON at all'],
+          ['three.json', of('c')],
+        ] as const
+      ).map(([name, content]) => ({
+        name,
+        mimeType: 'application/json',
+        buffer: Buffer.from(content),
+      })),
+    );
+    await expect.poll(() => status(page)).toContain('“one.json” holds one batch');
+    const next = page.getByRole('button', { name: 'See the next file' });
+    expect(await next.count()).toBe(0);
+    await press(page, 'Bring in one batch');
+    await expect.poll(() => next.innerText()).toContain('“two.json”, and 1 after it');
+    await press(page, 'See the next file, “two.json”, and 1 after it');
+    await expect.poll(() => status(page)).toContain('not JSON');
+    expect(await focused(page)).toBe('batches-file-said');
+    await expect.poll(() => next.innerText()).toBe('See the next file, “three.json”');
+    await press(page, 'See the next file, “three.json”');
+    await expect.poll(() => status(page)).toContain('“three.json” holds one batch');
+    await press(page, 'Leave it');
+    await expect.poll(() => status(page)).toBe('Left as it is.');
+    expect(await next.count()).toBe(0);
+    expect((await stored(page)).map(({ id }) => id)).toEqual(['a']);
+    // Chosen anew, one alone leaves none waiting.
+    await bring(page, of('d'), 'four.json');
+    await expect.poll(() => status(page)).toContain('“four.json” holds one batch');
+    await press(page, 'Bring in one batch');
+    await expect.poll(async () => (await stored(page)).length).toBe(2);
+    expect(await next.count()).toBe(0);
+  });
+
   const hostile = [
     ['{"format": "suds', 'not JSON'],
     ['[1, 2, 3]', 'holds no batches'],

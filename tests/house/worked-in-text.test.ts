@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { slabLimit } from '../../content/chapters/demoulding/lift.ts';
+import { youngLighter } from '../../content/chapters/finished-part/density.ts';
 import { dosed, without } from '../../content/chapters/mix/admixtures.ts';
 import { ROUNDED, SHARP_CHOKED, SHARP_EDGED } from '../../src/core/air/orifice.ts';
 import { fhpActivationEnergy } from '../../src/core/curing/age-factor.ts';
@@ -44,6 +45,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { DEMO_DAYS } from '../../src/worksheets/curing/curing-fields.ts';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import { demo } from '../../src/worksheets/demo.ts';
+import { ABOUT_28_DAYS } from '../../src/worksheets/live/records/record-strengths.ts';
 
 /**
  * Most figures in the chapters are put there by core when a page is built. These are typed, or said in
@@ -287,6 +289,18 @@ const cubes = (count: number) => {
 
 /** Page, words that stand in it, and what must hold for them to be true. */
 const claims: readonly [string, string, () => boolean][] = [
+  [
+    'finished-part/density',
+    'of it reacted, a guess for two weeks',
+    () =>
+      Number.parseFloat(youngLighter) ===
+      Math.round(100 * (1 - (1 + 0.6 * POWERS_PER_GRAM.bound) / 1.2)),
+  ],
+  [
+    'batch-records/learn',
+    'only if it was crushed at 21 to 60 days',
+    () => ABOUT_28_DAYS.from === 21 * 86_400 && ABOUT_28_DAYS.to === 60 * 86_400,
+  ],
   [
     'curing/strength',
     'believe it if there are four or more',

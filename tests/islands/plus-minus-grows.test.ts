@@ -25,6 +25,19 @@ test('a jar is known as closely, for its size, as a bucket, until a ± is typed'
   expect(read({ t: 'a jar' }).pm).toBe(2e-4);
 });
 
+test('a little is known no worse than a share of itself, until a ± is typed', () => {
+  const little = { ...field, plusMinusGrows: false, plusMinusAtMost: 0.2 };
+  const of = (entry: Entry) => readNumber(little, entry, {}, speaker('metric'));
+  expect(of({ t: '3' }).pm).toBe(2e-4);
+  expect(of({ t: '1' }).pm).toBe(2e-4);
+  expect(of({ t: '0.5' }).pm).toBeCloseTo(1e-4, 12);
+  expect(of({ t: '60', u: 'mL' })).toMatchObject({ pmText: '0.012' });
+  expect(of({ t: '0.5', p: '0.4', pu: 'L' }).pm).toBeCloseTo(4e-4, 12);
+  // Of nothing, and of what cannot be read, no share is known.
+  expect(of({ t: '0' }).pm).toBe(2e-4);
+  expect(of({ t: 'a cup' }).pm).toBe(2e-4);
+});
+
 test('so is one whose volume another worksheet found, which may know it to ± 0', () => {
   const brim = { v: 1e-3, from: 'x' };
   expect(read(undefined, { brim }).pm).toBeCloseTo(1e-5, 12);

@@ -102,6 +102,12 @@ test('a part is priced by the cubic metre or the cubic yard', () => {
 test('pigment is weighed to what a scale of the reader’s units shows', () => {
   expect(asked(pigment).judgement.say).toContain('Weigh it to 0.05\u00a0oz, the same');
   expect(asked(pigment, {}, 'metric').judgement.say).toContain('Weigh it to the gram, the same');
+  // A gram of a few grams is another colour.
+  const [few, more] = ['660', '670'].map((t) => ({ 'pigment.cement': { t, u: 'g' } }));
+  const fine = ', on a finer scale than a kitchen’s, the same';
+  expect(asked(pigment, few, 'metric').judgement.say).toContain(`Weigh it to 0.1\u00a0g${fine}`);
+  expect(asked(pigment, more, 'metric').judgement.say).toContain('Weigh it to the gram, the same');
+  expect(asked(pigment, few, 'us').judgement.say).toContain(`Weigh it to 0.005\u00a0oz${fine}`);
 });
 
 test('pigment is weighed for as many loads as were planned', () => {

@@ -9,6 +9,7 @@ import { MIX_WATER_DENSITY } from '~/core/mix/densities.ts';
 import { demo } from '~/worksheets/demo.ts';
 import { demoCube } from '~/worksheets/demo-worked.ts';
 import { TEST_BATCH } from '../mix/proportion.ts';
+import { bar as testBar } from '../placing/how-much.ts';
 
 function published<Row extends { readonly id: string }>(rows: readonly Row[], id: string): Row {
   const row = rows.find((each) => each.id === id);
@@ -55,11 +56,11 @@ export const shrinkageReviewed = [
 export const shrinkageTabled = ['bca-400', 'bca-800', 'bca-1600'].map(row);
 
 const firstReviewed = shrinkage('review-44');
-/** How much the demo's slab loses of its length, m. */
-export const slabShortens = [
-  firstReviewed.low * demo.slab.length,
-  firstReviewed.high * demo.slab.length,
-] as const;
+const shortens = (length: number) =>
+  [firstReviewed.low * length, firstReviewed.high * length] as const;
+/** How much the demo's slab and its test bars lose of their length, m. */
+export const slabShortens = shortens(demo.slab.length);
+export const bar = { length: testBar.length, shortens: shortens(testBar.length) };
 
 const absorbed = (id: string) => published(ABSORPTION_BY_MASS, id);
 /** Water taken up, of the dry mass unless said. */

@@ -49,7 +49,8 @@ export function readNumber(
   const parsed = readText(field, typed, typedIn, say);
   const size = own ? parsed.ok && parsed.value : fromKept?.v;
   const share = field.plusMinusGrows && size && example?.ok ? Math.abs(size / example.value) : 1;
-  const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say, share);
+  const most = size && field.plusMinusAtMost ? Math.abs(size) * field.plusMinusAtMost : undefined;
+  const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say, share, most);
   if (!own && upstream && !fromKept) {
     const { asks } = field;
     const beside = asks && kept[asks.beside];
@@ -213,6 +214,7 @@ function readPlusMinus(
   kept: number | undefined,
   say: Say,
   share: number,
+  most = Number.POSITIVE_INFINITY,
 ) {
   if (field.plusMinus === undefined)
     return { pmText: undefined, pm: kept ?? 0, pmProblem: undefined };
@@ -240,7 +242,7 @@ function readPlusMinus(
     parsed.value,
     say,
   );
-  const pm = typed === undefined ? share * parsed.value : parsed.value;
+  const pm = typed === undefined ? Math.min(share * parsed.value, most) : parsed.value;
   return {
     pmText: typed !== undefined && unit === typedIn ? typed : pmShown(pm, kind, unit),
     pm: pmProblem ? 0 : pm,

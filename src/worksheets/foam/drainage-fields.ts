@@ -107,7 +107,7 @@ export const drainageFields = {
   }),
   error: number('ratio', {
     label: 'Error of one reading, as a share of all the liquid',
-    help: 'One part in a hundred is about a millilitre in a jar that holds 100.',
+    help: 'A millilitre is 1\u00a0% where the foam holds 100\u00a0mL of liquid, and 6\u00a0% where it holds 16, as a small measuring jar of foam does.',
     example: '1 %',
     min: '0.05 %',
     max: '20 %',

@@ -4,6 +4,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { curd, doseOf } from '../shared/foam/dose.ts';
 import { foamFaultDoubt } from '../shared/foam/foam-doubt.ts';
+import { littleConcentrate } from '../shared/foam/little-concentrate.ts';
 import { solutionDoubt, strengthOf } from '../shared/foam/solution-doubt.ts';
 import { solutionOrder } from '../shared/foam/solution-order.ts';
 import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/words/amounts.ts';
@@ -96,7 +97,8 @@ export default worksheet({
       say: `In this order: ${solutionOrder(solution)}. Stir the ${say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME })} of concentrate in gently: froth made in the tank is concentrate wasted.`,
     });
   },
-  notes: ({ lost }, _, say) => [
+  notes: ({ lost, solution }, _, say) => [
+    ...littleConcentrate(solution, say),
     ...(lost
       ? [
           `Each litre of this water turns ${say(lost.stoichiometric * 1e-3, 'mass', { units: SMALL_MASS, significant: 2 })} of soap to curd by the chemistry. Old household figures come to ${say(lost.empirical * 1e-3, 'mass', { units: SMALL_MASS, significant: 2 })}: commercial soap holds water, and a lather needs an excess.`,

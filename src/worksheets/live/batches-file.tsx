@@ -63,6 +63,8 @@ export default function BatchesFile() {
   /** It stands when all else of the file is done with: what is lost is mended in the records. */
   const [lost, setLost] = useState<readonly string[]>([]);
   const [said, setSaid] = useState('');
+  /** Chosen together with the one that is looked at, and looked at after it. */
+  const [waiting, setWaiting] = useState<readonly File[]>([]);
   const out = useTakeOut(setSaid);
   const status = useRef<HTMLParagraphElement>(null);
   const choiceOf = (id: string): Choice => choices[id] ?? 'leave';
@@ -94,6 +96,12 @@ export default function BatchesFile() {
     } catch (error) {
       setSaid(unreadOf(error));
     }
+  };
+
+  const lookAt = async ([first, ...rest]: readonly File[]) => {
+    setWaiting([]);
+    await look(first!);
+    setWaiting(rest);
   };
 
   const wouldStore = ({ plan, photosHere }: Coming, idFor = newId) => {
@@ -141,7 +149,7 @@ export default function BatchesFile() {
         <button type="button" onClick={out.table}>
           Table for a spreadsheet (CSV)
         </button>
-        <FileButton accept=".json,application/json" onFiles={([file]) => look(file!)}>
+        <FileButton accept=".json,application/json" multiple onFiles={lookAt}>
           Bring a file in
         </FileButton>
       </p>
@@ -163,6 +171,21 @@ export default function BatchesFile() {
         </p>
       )}
       {lost.length > 0 && <Lost lost={lost} />}
+      {!coming && waiting.length > 0 && (
+        <p>
+          <button
+            type="button"
+            class="main"
+            onClick={(event) => {
+              keepFocus(event, SAID);
+              lookAt(waiting);
+            }}
+          >
+            See the next file, “{waiting[0]!.name}”
+            {waiting.length > 1 && `, and ${waiting.length - 1} after it`}
+          </button>
+        </p>
+      )}
       {coming && (
         <section aria-label="What would change" class="coming" id={COMING} tabIndex={-1}>
           {coming.unmarked.length > 0 && (

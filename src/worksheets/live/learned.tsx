@@ -1,7 +1,7 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { pageAt } from '../../bench/page-at.ts';
-import type { BatchRecord } from '../../bench/records/record.ts';
-import { HOUR } from '../../core/quantity/constants.ts';
+import { type BatchRecord, filled } from '../../bench/records/record.ts';
+import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import { type Lesson, PRIORS } from '../../core/records/priors.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
@@ -14,6 +14,7 @@ import { signedTenths } from './compare/signed-percent.ts';
 import { lastingChange } from './records/lasting-change.ts';
 import { type LessonLearned, learnFrom, storeLearned } from './records/lessons.ts';
 import { oddsOf, timesIn100 } from './records/record-odds.ts';
+import { ABOUT_28_DAYS } from './records/record-strengths.ts';
 import { nameOf } from './records/record-words.ts';
 import { useRecords } from './records/use-records.ts';
 
@@ -52,6 +53,13 @@ function endWords(
   if (lesson === 'settling' && ends.low)
     return 'Settling: the interval begins at 0\u00a0%, because the top cannot sink by less than nothing.';
   return undefined;
+}
+/** Why batches that were tested say nothing of strength yet. */
+function noneWords(lesson: Lesson, used: readonly BatchRecord[]): string | undefined {
+  const tested = ({ readings }: BatchRecord) => filled(readings.crush) || filled(readings.bend);
+  if (lesson !== 'strength' || !used.some(tested)) return undefined;
+  const [from, to] = [ABOUT_28_DAYS.from / DAY, ABOUT_28_DAYS.to / DAY];
+  return `Strength: what is published is of 28 days, crushed, and by oven-dry density. So only what was crushed at ${from} to ${to} days counts here, with a piece dried in an oven and a weighed density; the others stand in the table below.`;
 }
 /** A figure, its ± and its unit stay on one line. */
 const together = (text: string) => text.replaceAll(' ', '\u00a0');
@@ -102,7 +110,7 @@ export default function LearnedFromBatches() {
         })}
       />
       {lessons.map(({ lesson, learned }) => {
-        const why = learned.count > 0 ? endWords(lesson, learned.ends) : undefined;
+        const why = learned.count > 0 ? endWords(lesson, learned.ends) : noneWords(lesson, used);
         return why && <p class="note">{why}</p>;
       })}
       {lessons.map(({ lesson, learned, from }) =>

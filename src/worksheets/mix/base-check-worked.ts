@@ -86,8 +86,11 @@ export function baseCheckWorked(
   const asMeant = !worthIt(fromMeant);
   const dryBelow = ROBS_FOAM_BELOW - (wanted < ROBS_FOAM_BELOW && asMeant ? 0 : doubt);
   const dryAsMeant = check.waterCement < dryBelow && (fromMeant > 0 || asMeant);
+  // All of the base mix, m³: a jug that holds more cannot have been full of it.
+  const all = ((1 + wanted + v.sandCement) * v.cement) / measured;
+  const short = v.jug > all;
   // Only a correction that should be made is shown as an amount.
-  const add = worthIt(off) && !slip && !doubtful && !dryAsMeant ? check : undefined;
+  const add = worthIt(off) && !slip && !doubtful && !dryAsMeant && !short ? check : undefined;
   const plain = Math.abs(cementDensity / v.cementDensity - 1) < SAME_CEMENT;
   return {
     measured,
@@ -96,6 +99,8 @@ export function baseCheckWorked(
     aim,
     off,
     slip,
+    all,
+    short,
     doubt,
     doubtful,
     surer,

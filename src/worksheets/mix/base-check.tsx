@@ -56,13 +56,18 @@ export default worksheet({
     },
   },
   judge: (
-    { check, wanted, aim, off, slip, doubt, doubtful, surer, dryAsMeant, plain },
+    { check, wanted, aim, off, slip, all, short, doubt, doubtful, surer, dryAsMeant, plain },
     { cement, cementDensity },
     say,
   ) => {
     const some = (kg: number) => say(kg, 'mass', { significant: 2 });
     const driest = `${ROBS_FOAM_BELOW}, the driest to meet foam`;
     const to = aim > wanted ? `, which brings it to ${driest}` : '';
+    if (short)
+      return {
+        verdict: 'stop',
+        say: `The jug holds more than the whole base mix, ${say(all, 'volume')}: one of the readings is of another mix or still the example’s. If they stand, bring a vessel that half of it fills, weighed and measured on a scale that shows grams, and type each ±.`,
+      };
     if (slip)
       return {
         verdict: 'stop',
@@ -75,10 +80,10 @@ export default worksheet({
       };
     if (dryAsMeant) {
       const found = saidApart(check.waterCement, 'count', [ROBS_FOAM_BELOW], say, { decimals: 3 });
-      const short = ROBS_FOAM_BELOW - check.waterCement;
+      const lacks = ROBS_FOAM_BELOW - check.waterCement;
       return {
         verdict: 'look',
-        say: `${found} is below ${ROBS_FOAM_BELOW}, whatever was meant: a paste so dry takes water out of the foam. Add ${short < doubt ? 'a little' : `${some(short * cement)} of`} water, or be ready for a heavier mix.`,
+        say: `${found} is below ${ROBS_FOAM_BELOW}, whatever was meant: a paste so dry takes water out of the foam. Add ${lacks < doubt ? 'a little' : `${some(lacks * cement)} of`} water, or be ready for a heavier mix.`,
       };
     }
     if (!worthIt(off))

@@ -1,10 +1,22 @@
 import { PIGMENT_CEILING, PIGMENT_USUAL, pigmentMass } from '../../core/mix/pigment.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/words/amounts.ts';
 import { DoseBar } from './drawn/DoseBar.tsx';
 import { pigmentDoubt } from './pigment-doubt.ts';
 import { pigmentShare } from './pigment-share.ts';
+
+/** Of less than this, kg, a gram is more than a twentieth. A choice: no source. */
+const LITTLE = 0.02;
+
+/** What a load's pigment is weighed to, kg. */
+const weighedTo = (mass: number, say: Say): string =>
+  mass < LITTLE
+    ? `${say.system === 'us' ? '0.005\u00a0oz' : '0.1\u00a0g'}, on a finer scale than a kitchen’s`
+    : say.system === 'us'
+      ? '0.05\u00a0oz'
+      : 'the gram';
 
 const percent = (share: number) => share * 100;
 
@@ -63,7 +75,7 @@ export default worksheet({
       verdict: 'good',
       say:
         share > 0
-          ? `Within the usual range. Weigh it to ${say.system === 'us' ? '0.05\u00a0oz' : 'the gram'}, the same for every load, and stir it into the mixing water before the cement.`
+          ? `Within the usual range. Weigh it to ${weighedTo(dose.mass, say)}, the same for every load, and stir it into the mixing water before the cement.`
           : 'No pigment: the part keeps the colour of its cement.',
     },
   folded: 'Its own maximum, and how many loads',

@@ -1,6 +1,7 @@
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { ASSUMED_FOAM } from '../shared/foam/assumed-foam.ts';
+import { littleConcentrate } from '../shared/foam/little-concentrate.ts';
 import { solutionDoubt } from '../shared/foam/solution-doubt.ts';
 import { Bucket } from '../shared/mix/Bucket.tsx';
 import { buckets } from '../shared/mix/buckets.ts';
@@ -34,7 +35,8 @@ export default worksheet({
     });
   },
   minds: [...PIECES_KEPT, ASSUMED_FOAM],
-  notes: ({ mix, loads }, v, say) => [
+  notes: ({ mix, loads, solution }, v, say) => [
+    ...littleConcentrate(solution, say),
     ...(v.bucket > loads.each.foamVolume
       ? [
           `The foam’s bucket holds ${say(v.bucket * v.foamDensity, 'mass')} of it, and a load takes ${say(loads.each.foamMass, 'mass')}: weigh foam in a smaller vessel, or count a bucket of it as waste.`,

@@ -17,7 +17,7 @@ import { sandTakenAsDry } from '../shared/mix/sand-taken-as-dry.ts';
 import { STRENGTH_TABLE, strengthRows } from '../shared/part/strength-rows.ts';
 import { judgeBy } from '../shared/words/judge-by.ts';
 import { mixDoubts } from './mix-doubts.ts';
-import { USES, usesNear } from './uses.ts';
+import { lighterThanAny, USES, usesNear } from './uses.ts';
 
 /** Below this a thumb leaves its mark, Pa: its push spread over its pad. Common practice, no source. */
 const DENTS_BELOW = 0.5e6;
@@ -107,7 +107,7 @@ export default worksheet({
     const fit =
       by === 'use'
         ? `${upperFirst(USES[use].note)}. `
-        : `By common practice ${usual(r.wet, say)}. `;
+        : `By common practice ${usual(r.wet, say)}${lighterThanAny(r.wet) ? '; yours is lighter and softer still' : ''}. `;
     const soft =
       r.band.known && r.band.low < DENTS_BELOW
         ? `The least any specification or table here gives is ${say(r.band.low, 'stress', { significant: 2 })}: so weak, a thumb dents it and corners break. `

@@ -28,6 +28,10 @@ export const USES = {
 /** So near, kg/m³, a density is the one that is usual: 37.5 lb/ft³ is 601 kg/m³. A choice: no source. */
 const NEAR = 25;
 
+/** Whether a wet density, kg/m³, is below what any of them is usual for. */
+export const lighterThanAny = (density: number): boolean =>
+  density < USES.insulation.density - NEAR;
+
 /** The use that a wet density, kg/m³, is usual for, or those next below and above it. */
 export function usesNear(density: number) {
   const uses = Object.values(USES);

@@ -6,6 +6,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { foamFaultDoubt } from '../shared/foam/foam-doubt.ts';
 import { isFoam } from '../shared/foam/is-foam.ts';
 import { lazy } from '../shared/lazy.ts';
+import { OF_LITTLE } from '../shared/mix/of-little.ts';
 import { foamDensityField } from '../shared/mix/recipe.ts';
 import { cementDensity } from '../shared/mix/recipe-details.ts';
 import { weighingBucket } from '../shared/mix/weighing-bucket.ts';
@@ -24,7 +25,13 @@ const measured = (
   label: string,
   example: string,
   plusMinus: string,
-  more: { help?: string; folded?: boolean; nothingIsSure?: boolean; units?: Units } = {},
+  more: {
+    help?: string;
+    folded?: boolean;
+    nothingIsSure?: boolean;
+    plusMinusAtMost?: number;
+    units?: Units;
+  } = {},
 ) => number('volume', { label, example, plusMinus, min: '0 L', max: '5 m3', ...more });
 
 const fields = {
@@ -52,6 +59,7 @@ const fields = {
     help: 'With what was taken out before a correction.',
     example: '0.6 kg',
     plusMinus: '0.05 kg',
+    ...OF_LITTLE,
     min: '0 kg',
     max: '5000 kg',
     optional: true,
@@ -61,6 +69,7 @@ const fields = {
     units: ADDED_FOAM,
     folded: true,
     nothingIsSure: true,
+    ...OF_LITTLE,
   }),
   baseAdded: weighed('Base mix added while correcting', '0 kg', {
     folded: true,

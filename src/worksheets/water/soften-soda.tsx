@@ -15,6 +15,7 @@ import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SMALL_MASS } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
+import { WEIGHABLE } from '../shared/words/weighable.ts';
 import { balancedBy, isReported } from './balanced-by.ts';
 import { BRINE_REFUSAL, demandFresh } from './brine.ts';
 import { SofteningCurve } from './drawn/SofteningCurve.tsx';
@@ -35,8 +36,6 @@ import { WATER_BLAMES, WATER_REFUSALS, waterOf } from './water-solved.ts';
 
 /** Where soda does less of the work than this, the rest is left to lime that comes out by itself. A choice. */
 const BY_SODA = 0.5;
-/** Of less than this a kitchen scale that shows whole grams is a tenth off; twice it is well weighed, kg. A choice. */
-const WEIGHABLE = 0.005;
 /** A hardness that passes another by no more than this factor is no other. A choice. */
 const ABOUT = 1.03;
 /** What soda can do for a water. */

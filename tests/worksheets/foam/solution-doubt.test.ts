@@ -31,6 +31,27 @@ describe('the foaming solution', () => {
     expect(plain.say).not.toContain('glycerol');
   });
 
+  test.each([
+    [foamingSolution, { foamVolume: '0.69', glycerol: '0', priming: '0' }],
+    [proportion, { volume: '0.85', glycerol: '0', priming: '0' }],
+  ] as const)(
+    'so little concentrate that a kitchen scale misses the dose is told',
+    (sheet, typed) => {
+      const told = (more: Readonly<Record<string, string>>) => {
+        const { result, values } = answered(sheet, { ...typed, ...more });
+        return (sheet as AnyWorksheet).notes!(result, values, say)
+          .filter((note) => /kitchen scale/.test(note))
+          .join();
+      };
+      expect(told({})).toMatch(
+        /^A kitchen scale hardly shows 1\.\d\sg of concentrate: measure 1\.\d\smL with a syringe/,
+      );
+      // 5 g of it are weighed to a tenth.
+      expect(told({ priming: '0.11' })).toContain('g of concentrate');
+      expect(told({ priming: '0.14' })).toBe('');
+    },
+  );
+
   test('the share shown is that of the amounts shown, make-up for a soap included', () => {
     for (const kind of ['other', 'soap']) {
       const { numbers, values, result } = answered(foamingSolution, { kind });

@@ -25,6 +25,24 @@ function byPlan(kg: number, base?: number) {
   return found;
 }
 
+test('a jug that holds more than the whole base mix tells nothing of it', () => {
+  const of = (cement: string) => {
+    const entries = { 'base-check.cement': { t: cement, u: 'g' } };
+    const found = answer(baseCheck, readWorksheet(baseCheck, entries, {}, say), say);
+    mustAnswer(found);
+    return found;
+  };
+  // 198 g at w/c 0.40 is 147 mL as heavy as the jug says, 1890 kg/m³; 1350 g just a litre.
+  const small = of('198');
+  expect(small.judgement).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringMatching(/^The jug holds more than the whole base mix, 147\smL: /),
+  });
+  expect(small.numbers.addCement).toBeUndefined();
+  expect(of('1340').judgement.say).toContain('holds more than the whole base mix');
+  expect(of('1360').judgement.say).not.toContain('holds more than the whole base mix');
+});
+
 describe('a cement with limestone in it', () => {
   /** A base mix of w/c 0.42 with 30 % of limestone: 1 ÷ (0.7 ÷ 3150 + 0.3 ÷ 2700) = 3000 kg/m³, so 1885 in the jug. */
   const weighed = (more: Entries = {}) => {

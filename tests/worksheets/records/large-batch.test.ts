@@ -56,6 +56,12 @@ test('foam measured out by the bucket is no surer, for its amount, in a large ba
   }
 });
 
+test('a little foam added, or left over, is known no worse than a fifth of it, on page and worksheet', () => {
+  for (const name of ['foamAdded', 'leftOver'] as const)
+    for (const own of ['plusMinus', 'plusMinusAtMost'] as const)
+      expect(RECORD_FIELDS[name][own]).toBe(reconcile.fields[name][own]);
+});
+
 test('the page of a batch and the worksheet take a measured volume to be known as closely', () => {
   for (const name of ['foamVolume', 'placed'] as const) {
     const [sheet, record] = [reconcile.fields[name], RECORD_FIELDS[name]];

@@ -161,6 +161,49 @@ describe('a mix that missed its plan', () => {
     expect(recordPlanDoubt({ ...sound!, readings }, say)).toBeUndefined();
   });
 
+  // Of a litre, with a vessel of 200 mL, on the scale that is assumed until its own ± is typed.
+  const small = (full: string, p?: string) => ({
+    ...sound!,
+    corrections: [],
+    readings: Object.fromEntries(
+      (
+        [
+          ['planned', '400', 'kg/m3'],
+          ['cement', '198', 'g', p],
+          ['water', '99', 'g', p],
+          ['foamDensity', '65', 'g/L'],
+          ['foamVolume', '690', 'mL'],
+          ['tare', '85', 'g', p],
+          ['full', full, 'g', p],
+          ['vessel', '200', 'mL'],
+        ] as const
+      ).map(([name, t, u, p]) => [name, { t, u, s: 'metric', ...(p && { p, pu: u }) }]),
+    ),
+  });
+
+  test.each(['173', '169'])('says instead that the ± is too wide to tell, of %s g', (full) => {
+    const [first, ...more] = verdicts(small(full)).map(({ say }) => say);
+    expect(first).toMatch(
+      /^Type the ± of your own scale .* within ±\s71\skg\/m³ they cannot tell whether this is the 400\skg\/m³ that was planned\./,
+    );
+    expect(more).toEqual([]);
+  });
+
+  test('says how far off it is once the scale’s own ± is typed', () => {
+    expect(verdicts(small('173', '1')).map(({ say }) => say)).toEqual([
+      expect.stringContaining('440\u00a0kg/m³ where 400\u00a0kg/m³ was planned, 10\u00a0% heavier'),
+    ]);
+    expect(verdicts(small('169', '1')).map(({ verdict }) => verdict)).toEqual(['good']);
+  });
+
+  test('a cupful of foam added to a litre leaves the survival known', () => {
+    const record = small('167', '1');
+    const foamAdded = { t: '60', u: 'mL', s: 'metric' } as const;
+    expect(
+      verdicts({ ...record, readings: { ...record.readings, foamAdded } }).map(({ say }) => say),
+    ).toEqual([expect.stringMatching(/^The readings agree: 90\s±\s3\s%/)]);
+  });
+
   test('is not said of a density that the other readings contradict', () => {
     const wrong = but({ full: '11' });
     expect(recordPlanDoubt(wrong, say)).toBeDefined();

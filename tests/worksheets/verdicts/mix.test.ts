@@ -30,6 +30,9 @@ verdicts(targetDensity, neat, [
     /^By common practice 600\skg\/m³ is for “Insulating slab [^”]*” \(light and warm, and soft\)\. For/,
   ],
   [{ density: '625 kg/m3' }, 'good', /practice 600\skg\/m³ is for [^“]*“[^”]*” \([^)]*\)\. For/],
+  // Lighter than any of them it is not called usual.
+  [{ density: '574 kg/m3' }, 'good', /warm, and soft\); yours is lighter and softer still\. The/],
+  [{ density: '576 kg/m3' }, 'good', /warm, and soft\)\. The/],
   [
     { density: '700 kg/m3' },
     'good',

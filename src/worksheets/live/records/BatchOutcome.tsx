@@ -197,7 +197,7 @@ export function judgementsOf(
 ): readonly Judgement[] {
   const base = recordBaseDoubt(record, say);
   // Of readings that contradict each other the density may be the wrong one.
-  const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
+  const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say, reckoned);
   const doubts = [...readingDoubts(record, reckoned, say, strengths), ...(ofPlan ? [ofPlan] : [])];
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
   const judgement = reconcileJudgement(reckoned.verdict, readingValue(record, 'sand'), say);

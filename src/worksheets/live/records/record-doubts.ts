@@ -38,14 +38,28 @@ export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | unde
   return baseMixDoubt({ water, cement }, planned, say);
 }
 
-/** A mix as it was placed, so far from its plan that it is another one, however well its readings agree. */
-export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+/**
+ * A mix as it was placed, so far from its plan that it is another one, however well its readings agree; or weighed so
+ * coarsely that it might be.
+ */
+export function recordPlanDoubt(
+  record: BatchRecord,
+  say: Say,
+  reckoned = reckon(record),
+): Judgement | undefined {
   const [planned, wet] = [readingValue(record, 'planned'), weighedDensity(record)];
   if (!planned || wet === undefined) return undefined;
-  const off = wet / planned - 1;
-  if (Math.abs(off) <= STILL_THAT_MIX * NEAR_ENOUGH) return undefined;
+  const far = STILL_THAT_MIX * NEAR_ENOUGH * planned;
+  const off = wet - planned;
+  const pm = reckoned.ok ? reckoned.verdict.u.wetDensity : 0;
+  if (Math.abs(off) <= far && pm <= far) return undefined;
   const density = (x: number) => say(x, 'density');
-  const by = say(Math.abs(off), 'ratio', { units: PERCENT, significant: 2 });
+  if (2 * pm >= Math.abs(off))
+    return {
+      verdict: 'look',
+      say: `Type the ± of your own scale beside the bucket’s weights, and of its volume: within ±\u00a0${say(pm, 'density', { significant: 2 })} they cannot tell whether this is the ${density(planned)} that was planned. If it stands, weigh a larger vessel, or on a finer scale.`,
+    };
+  const by = say(Math.abs(off) / planned, 'ratio', { units: PERCENT, significant: 2 });
   return {
     verdict: 'look',
     say: `Check the bucket’s weights and volume: it weighs ${density(wet)} where ${density(planned)} was planned, ${by} ${off > 0 ? 'heavier' : 'lighter'}. If they are right, it is another mix: go on with the weighed density for weight, strength and curing, and look for the cause before the next batch.`,

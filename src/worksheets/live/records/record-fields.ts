@@ -15,6 +15,7 @@ import {
   type Units,
 } from '../../../islands/fields.ts';
 import type { Asked } from '../../../islands/worksheet.ts';
+import { OF_LITTLE } from '../../shared/mix/of-little.ts';
 import { ADDED_FOAM, DAYS, FOAM, HOURS, KPA } from '../../shared/words/amounts.ts';
 
 type NumberName = Exclude<ReadingName, 'stripped' | 'dried'>;
@@ -69,7 +70,12 @@ export const RECORD_FIELDS = {
   tare: mass('tare'),
   full: mass('full', 'Struck level. Each weighing goes here: the last before it is placed counts.'),
   vessel: { ...litres('vessel', '0.2 L', 'To the brim.'), example: '20 L', plusMinusGrows: true },
-  foamAdded: { ...litres('foamAdded', '0.5 L'), units: ADDED_FOAM, nothingIsSure: true },
+  foamAdded: {
+    ...litres('foamAdded', '0.5 L'),
+    units: ADDED_FOAM,
+    nothingIsSure: true,
+    ...OF_LITTLE,
+  },
   baseAdded: { ...mass('baseAdded'), nothingIsSure: true },
   placed: {
     ...litres('placed', '0.3 L', 'Forms and samples, by their inside measures.'),
@@ -82,6 +88,7 @@ export const RECORD_FIELDS = {
       'Scraped from mixer, bucket and floor, and what was taken out before a correction.',
     ),
     plusMinus: '0.05 kg',
+    ...OF_LITTLE,
   },
   depth: other('length', 'depth', { example: '60 mm' }),
   sunk: other('length', 'sunk', { example: '2 mm' }),
