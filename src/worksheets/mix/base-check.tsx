@@ -66,7 +66,7 @@ export default worksheet({
     if (short)
       return {
         verdict: 'stop',
-        say: `The jug holds more than the whole base mix, ${say(all, 'volume')}: one of the readings is of another mix or still the example’s. If they stand, bring a vessel that half of it fills, weighed and measured on a scale that shows grams, and type each ±.`,
+        say: `The jug holds more than the whole base mix, ${say(all, 'volume')}: one of the readings is of another mix or still the example’s. If they are right, bring a vessel that half of it fills, weighed and measured on a scale that shows grams, and type each ±.`,
       };
     if (slip)
       return {

@@ -57,7 +57,7 @@ export function recordPlanDoubt(
   if (2 * pm >= Math.abs(off))
     return {
       verdict: 'look',
-      say: `Type the ± of your own scale beside the bucket’s weights, and of its volume: within ±\u00a0${say(pm, 'density', { significant: 2 })} they cannot tell whether this is the ${density(planned)} that was planned. If it stands, weigh a larger vessel, or on a finer scale.`,
+      say: `Type the ± of your own scale beside the bucket’s weights, and of its volume: within ±\u00a0${say(pm, 'density', { significant: 2 })} they cannot tell whether this is the ${density(planned)} that was planned. If that ± is right, weigh a larger vessel, or on a finer scale.`,
     };
   const by = say(Math.abs(off) / planned, 'ratio', { units: PERCENT, significant: 2 });
   return {
