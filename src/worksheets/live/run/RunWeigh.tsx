@@ -24,6 +24,7 @@ import { gasDoubt } from './run-gas.ts';
 import { formsShort, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
+import { lacksOf } from './run-weighings.ts';
 
 /** The field of the full bucket: what is done next, whatever was pressed. */
 const FULL = 'record-full';
@@ -87,6 +88,9 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
     put(editor, 'leftOver', (at('leftOver') ?? 0) + out, say, { significant: 4 });
     setUndo({ ...wrote, out: { ...undo.out, wrote: editor.record.readings.leftOver! } });
   };
+  const lacks = at('full') !== undefined && lacksOf(readings);
+  const spent =
+    (advice?.is === 'place' || advice?.is === 'another-mix') && spentWords(advice, target!, say);
   const bucketFields = <BucketFields editor={editor} before={before} say={say} />;
   return (
     <>
@@ -98,6 +102,11 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
         </p>
       )}
       <RecordFields editor={editor} names={['full']} say={say} />
+      {lacks && (
+        <p class="note" data-heard>
+          {lacks}
+        </p>
+      )}
       {undo && stands(record, undo) && density === undefined && (
         <div class="run-undo">
           <p data-heard>The correction is written down{!over && ': weigh the bucket again'}.</p>
@@ -143,9 +152,8 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
                 : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
         />
       )}
-      {(advice?.is === 'place' || advice?.is === 'another-mix') && (
-        <Verdict {...spentWords(advice, target!, say)} />
-      )}
+      {/* Not in one breath with “weigh again before anything is placed”. */}
+      {spent && <Verdict {...spent} say={`${gas ? 'If it stands: ' : ''}${spent.say}`} />}
       {short && (
         <p class="note" data-heard>
           {short}
