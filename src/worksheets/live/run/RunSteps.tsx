@@ -10,7 +10,7 @@ import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../../islands/parts/Verdict.tsx';
 import { FURTHER } from '../../shared/mix/further.ts';
 import { JUG } from '../../shared/words/amounts.ts';
-import { asSaid, weighedOut } from '../../shared/words/as-said.ts';
+import { asSaid, inOunces, onScale, weighedOut } from '../../shared/words/as-said.ts';
 import { RecordFields } from '../records/RecordFields.tsx';
 import { SCALE } from '../records/record-fields.ts';
 import { BucketFields } from './RunBucket.tsx';
@@ -50,6 +50,7 @@ function Amount({
         <p data-heard>
           {name === 'foamVolume' ? 'Foam to put in' : spec.label}:{' '}
           <strong class="run-number">{say(planned, kind, how)}</strong>
+          {kind === 'mass' && inOunces(planned, how, say)}
         </p>
       )}
       {why.map((words) => (
@@ -92,7 +93,7 @@ const SAND_UNPLANNED = [
 /** So much of what has no field, as it is weighed out; nothing where the plan holds none of it. */
 function grams(plan: RunPlan | undefined, what: string, say: Say): string | undefined {
   const mass = plan?.other?.find(({ name }) => name === what)?.mass;
-  return mass === undefined ? undefined : say(mass, 'mass', weighedOut(mass, say));
+  return mass === undefined ? undefined : onScale(mass, weighedOut(mass, say), say);
 }
 
 /** Cautions of what only some batches hold, and what that is. */

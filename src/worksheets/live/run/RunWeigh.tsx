@@ -11,7 +11,7 @@ import {
   TO_EXAMPLE,
 } from '../../shared/mix/correction-advice.ts';
 import { ADDED_FOAM } from '../../shared/words/amounts.ts';
-import { asSaid, scaleReads } from '../../shared/words/as-said.ts';
+import { asSaid, onScale, scaleReads } from '../../shared/words/as-said.ts';
 import { RecordFields } from '../records/RecordFields.tsx';
 import { blendDensity } from '../records/record-words.ts';
 import { BucketFields } from './RunBucket.tsx';
@@ -31,7 +31,7 @@ const FULL = 'record-full';
 
 /** What the bucket reads with the blend as it is aimed at, before it is weighed. */
 const aimWords = (tare: number, mix: number, of: string, say: Say): string =>
-  `Full of blended mix it should read ${say(tare + mix, 'mass', scaleReads(mix, say))}${of}.`;
+  `Full of blended mix it should read ${onScale(tare + mix, scaleReads(mix, say), say)}${of}.`;
 
 /** The bucket holds only a part of what is corrected. */
 const TIP_BACK = 'Tip the bucket back into the mixer: this is for the whole load.';
@@ -200,7 +200,7 @@ function madeOf(
   const [cement, water, sand = plan?.sand ?? 0] = [at('cement'), at('water'), at('sand')];
   if (!cement || !water || plan?.other) return '';
   const part = (of: number) =>
-    say((mass * of) / (cement + water + sand), 'mass', { significant: 2 });
+    onScale((mass * of) / (cement + water + sand), { significant: 2 }, say);
   const sandToo = sand > 0 ? `, ${part(sand)} of sand` : '';
   return ` (${part(cement)} of cement${sandToo}, ${part(water)} of water)`;
 }
