@@ -53,7 +53,8 @@ describe('a weight stands as a US scale shows it too', () => {
     [2.71, { decimals: 2 }, '2.71 lb = 2 lb 11.4 oz'],
     [9.53, { significant: 2 }, '9.5 lb = 9 lb 8 oz'],
     [10.97, { decimals: 2 }, '10.97 lb = 11 lb 0 oz'],
-    [12, { decimals: 2 }, '12.00 lb = 12 lb 0 oz'],
+    [12, { decimals: 2 }, '12.00 lb'],
+    [10, { significant: 2 }, '10 lb'],
     [0.8, {}, '12.8 oz'],
   ])('%d lb, %o: %s', (pounds, how, says) => {
     expect(shown(pounds, how)).toBe(says);

@@ -51,7 +51,7 @@ const WHOLE_OUNCES = 10;
 
 /**
  * What `say` shows of a weight as most US scales show it, with the mark before it: ` = 18 lb 3 oz` for 18.17 lb.
- * Nothing in metric and below a pound.
+ * Nothing in metric, below a pound, and of whole pounds.
  */
 export function inOunces(si: number, how: Said, say: Say): string {
   if (say.system !== 'us') return '';
@@ -59,7 +59,8 @@ export function inOunces(si: number, how: Said, say: Say): string {
   const step = ounces < WHOLE_OUNCES * 16 ? 10 : 1;
   const steps = Math.round(ounces * step);
   const over = steps % (16 * step);
-  if (over === steps) return '';
+  // Less than a pound, or whole pounds.
+  if (over === steps || (!over && Math.abs(ounces * step - steps) < 1e-6)) return '';
   const mass = (of: number, us: string) =>
     say(fromUnit(of / step, 'mass', us), 'mass', { units: { metric: us, us }, plain: true });
   return ` = ${mass((steps - over) / 16, 'lb')} ${mass(over, 'oz')}`;
