@@ -76,7 +76,7 @@ function Amount({
 /** Which ± a weighing is taken to have, and where another is typed. */
 function scaleWords(say: Say): string {
   const { p, pu } = SCALE[say.system];
-  return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. With another scale type its ± beside the number: at least the step it shows. Alike beside water and cement, it goes for foam and blend too.`;
+  return `Each weighing counts as ±\u00a0${p}\u00a0${pu}. Type another scale’s ±, at least the step it shows, beside water and cement: the rest follow.`;
 }
 
 /** More than many a kitchen scale takes, kg. A choice. */
