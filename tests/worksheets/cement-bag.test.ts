@@ -34,7 +34,9 @@ test('whether it counts as a blend goes by its letters', () => {
 
 test('the plan, the batch and the jug say what a CEM II and a Type IL weigh', () => {
   const helped = sheets.flatMap(({ id, fields }) =>
-    /CEM\sII: near 3000.*Type\sIL 3100 \(194\), from memory/.test((fields as Fields).cementDensity?.help ?? '')
+    /CEM\sII: near 3000.*Type\sIL 3100 \(194\), from memory/.test(
+      (fields as Fields).cementDensity?.help ?? '',
+    )
       ? [id]
       : [],
   );
