@@ -38,6 +38,8 @@ export interface RunPlan {
    * load.
    */
   readonly evenLoads?: number;
+  /** What the largest of several sizes holds, m³. */
+  readonly largest?: number;
   /** The foaming solution for all loads, with waste, m³; absent if unknown. */
   readonly solution?: number;
   /** How much to make was typed. */
@@ -117,7 +119,7 @@ const AMOUNTS = [
 
 const isPlan = (x: Partial<RunPlan>) =>
   AMOUNTS.every((name) => Number.isFinite(x[name])) &&
-  [x.binder, x.forms, x.form, x.evenLoads, x.solution].every(
+  [x.binder, x.forms, x.form, x.evenLoads, x.largest, x.solution].every(
     (it) => it === undefined || Number.isFinite(it),
   ) &&
   (x.other === undefined || (Array.isArray(x.other) && x.other.every(isPart)));

@@ -17,6 +17,28 @@ afterEach(async () => {
   await opened.close();
 });
 
+test('the time since a casting that lies on the bench is offered, and used when pressed', async () => {
+  const page = await open('demoulding/when-to-strip/');
+  const now = page.locator('#strip-window-now');
+  const offered = page.getByRole('button', { name: /since “Cast at”/ });
+  expect(await offered.count()).toBe(0);
+  // 26 h and a minute ago, by the clock of this browser.
+  await page.evaluate(() => {
+    const at = new Date(Date.now() - 26 * 3_600_000 - 60_000);
+    at.setMinutes(at.getMinutes() - at.getTimezoneOffset());
+    localStorage.setItem(
+      'suds.bench.1.curing.castAt',
+      JSON.stringify({ t: at.toISOString().slice(0, 16) }),
+    );
+  });
+  await opened.go('demoulding/when-to-strip/');
+  await wakeWorksheets(page);
+  await expect.poll(() => offered.innerText()).toMatch(/^Use 26\.0\sh since/);
+  expect(await now.inputValue()).not.toContain('26');
+  await offered.click();
+  await expect.poll(() => now.inputValue()).toMatch(/^26\.0\sh$/);
+});
+
 describe('a logger’s file', () => {
   test('is read row by row, counted from, and shared with the next page', async () => {
     const page = await open('curing/temperature-and-age/');

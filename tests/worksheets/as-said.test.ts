@@ -4,7 +4,7 @@ import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { put } from '../../src/worksheets/live/run/run-put.ts';
 import { ADDED_FOAM } from '../../src/worksheets/shared/words/amounts.ts';
-import { asSaid } from '../../src/worksheets/shared/words/as-said.ts';
+import { asSaid, onScale } from '../../src/worksheets/shared/words/as-said.ts';
 import { batch, say } from './run/run-batch.ts';
 
 describe('what is pressed is what was shown', () => {
@@ -39,5 +39,28 @@ describe('what is pressed is what was shown', () => {
       water: { t: '13.91', u: 'lb', s: 'us' },
       foamAdded: { t: '2.8', u: 'qt', s: 'us' },
     });
+  });
+});
+
+describe('a weight stands as a US scale shows it too', () => {
+  const us = speaker('us');
+  const shown = (pounds: number, how: object) =>
+    onScale(pounds * 0.45359237, how, us).replaceAll('\u00a0', ' ');
+
+  test.each([
+    // By hand: .17 of 16 oz are 2.72; .71 are 11.36; .5 are 8; .97 are 15.52, a pound.
+    [18.17, { decimals: 2 }, '18.17 lb = 18 lb 3 oz'],
+    [2.71, { decimals: 2 }, '2.71 lb = 2 lb 11.4 oz'],
+    [9.53, { significant: 2 }, '9.5 lb = 9 lb 8 oz'],
+    [10.97, { decimals: 2 }, '10.97 lb = 11 lb 0 oz'],
+    [12, { decimals: 2 }, '12.00 lb'],
+    [10, { significant: 2 }, '10 lb'],
+    [0.8, {}, '12.8 oz'],
+  ])('%d lb, %o: %s', (pounds, how, says) => {
+    expect(shown(pounds, how)).toBe(says);
+  });
+
+  test('and in metric alone', () => {
+    expect(onScale(8.24, { decimals: 2 }, say)).toBe('8.24\u00a0kg');
   });
 });

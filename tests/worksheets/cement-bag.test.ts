@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { binderDensity } from '../../src/core/mix/binder.ts';
 import type { Field, Fields } from '../../src/islands/fields.ts';
 import { benchKey } from '../../src/islands/worksheet.ts';
 import { sheets } from './all.ts';
@@ -31,11 +32,25 @@ test('whether it counts as a blend goes by its letters', () => {
   );
 });
 
-test('the plan, the batch and the jug say what a CEM II weighs', () => {
+test('the plan, the batch and the jug say what a CEM II and a Type IL weigh', () => {
   const helped = sheets.flatMap(({ id, fields }) =>
-    /CEM\sII: near 3000.*from memory/.test((fields as Fields).cementDensity?.help ?? '')
+    /CEM\sII: near 3000.*Type\sIL 3100 \(194\), from memory/.test(
+      (fields as Fields).cementDensity?.help ?? '',
+    )
       ? [id]
       : [],
   );
   expect(helped).toEqual(expect.arrayContaining(['proportion', 'batch', 'base-check']));
+  // In pounds too. With a tenth, and with a third, of limestone.
+  expect(3100 / 16.01846).toBeCloseTo(193.5, 1);
+  for (const [share, weighs] of [
+    [0.1, 3098],
+    [0.33, 2986],
+  ] as const)
+    expect(
+      binderDensity([
+        { kind: 'portland', share: 1 - share },
+        { kind: 'limestone', share },
+      ]),
+    ).toBeCloseTo(weighs, 0);
 });

@@ -56,6 +56,7 @@ export default worksheet({
     cement,
     strength28: number('stress', {
       label: 'Strength at 28 days, low end',
+      help: 'From “How strong is it getting?”, for your own density or bars.',
       example: '0.552 MPa',
       min: '0.001 MPa',
       max: '100 MPa',

@@ -70,7 +70,12 @@ function airNote({ cooling }: Worked, { thickness, mixAt }: Values<typeof setFie
   if (!cooling)
     return 'Worked as if it stayed as warm as poured. A part under 100\u00a0mm (4\u00a0in) is as warm as the air within an hour or two: if the air is colder or warmer, say so above.';
   const hours = (time: number) => say(time, 'time', { units: HOURS, significant: 2 });
-  return `Bare in still air it is half way from ${say(mixAt, 'temperature')} to the air’s ${say(cooling.temperature, 'temperature')} after ${hours(cooling.timeConstant * Math.LN2)}, its own heat left out. In wind it is sooner, in wood or wrapped later: kept as poured it would begin to set at ${hours(cooling.kept)}, as warm as the air at once at ${hours(cooling.atOnce)}.${thickness > THIN ? ' A part so thick stays warmer inside, where it may set sooner than said here.' : ''}`;
+  const [from, to] = [mixAt, cooling.temperature].map((at) => say(at, 'temperature'));
+  const inAir =
+    from === to
+      ? 'As warm as the air, it stays so, its own heat left out.'
+      : `Bare in still air it is half way from ${from} to the air’s ${to} after ${hours(cooling.timeConstant * Math.LN2)}, its own heat left out. In wind it is sooner, in wood or wrapped later: kept as poured it would begin to set at ${hours(cooling.kept)}, as warm as the air at once at ${hours(cooling.atOnce)}.`;
+  return `${inAir}${thickness > THIN ? ' A part so thick stays warmer inside, where it may set sooner than said here.' : ''}`;
 }
 
 /** What is to be said of a part that gets too cold before it sets; undefined where it does not. */

@@ -16,7 +16,8 @@ import { flexuralAt28Days } from '../shared/part/part-strength.ts';
 import { firstFrost, hasFrozen } from '../shared/time/first-frost.ts';
 import { KEPT_EXTREMES } from '../shared/time/kept-extremes.ts';
 import { paceBetween } from '../shared/time/paces.ts';
-import { AHEAD, SINCE_CASTING } from '../shared/time/since.ts';
+import { AHEAD } from '../shared/time/since.ts';
+import { SINCE_CASTING } from '../shared/time/since-casting.ts';
 import { DAYS, KPA, PERCENT } from '../shared/words/amounts.ts';
 
 const temperature = (

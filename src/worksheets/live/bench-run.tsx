@@ -22,6 +22,7 @@ import { begun, foamCounts, isOver, isPast, PAST, resumed } from './run/run-goin
 import { following, loadBefore, withBucketOf } from './run/run-load-before.ts';
 import { named } from './run/run-name.ts';
 import { isRecent } from './run/run-recent.ts';
+import { withScaleOf } from './run/run-scale.ts';
 import { isUnmixed, unfinishedOf } from './run/run-unfinished.ts';
 import { useMinute } from './sheet/use-minute.ts';
 
@@ -55,7 +56,9 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
   const records = useListed(ready && resting);
   const begin = async (planned: BatchRecord) => {
     const before = loadBefore(planned, records ?? []);
-    const { record, foamIn } = before ? withBucketOf(before, planned) : { record: planned };
+    const { record, foamIn } = before
+      ? withBucketOf(before, withScaleOf(before, planned))
+      : { record: planned };
     const saved = await saveRecord(record);
     if (!saved.ok) {
       if (saved.because === 'conflict')

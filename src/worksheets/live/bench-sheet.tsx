@@ -14,6 +14,7 @@ import { solutionOrder } from '../shared/foam/solution-order.ts';
 import { overflows } from '../shared/mix/correction-advice.ts';
 import { jointsKnown } from '../shared/mix/whole-pieces.ts';
 import { FOAM, JUG, PERCENT } from '../shared/words/amounts.ts';
+import { onScale } from '../shared/words/as-said.ts';
 import waterHardness from '../water/water-hardness.tsx';
 import { PlanHeld, planHeld } from './run/PlanHeld.tsx';
 import { AT_THE_BENCH, nextLoad } from './sheet/next-load.ts';
@@ -85,8 +86,10 @@ export function Sheet({ system, entries, kept }: SheetProps) {
   const weighedIn = toFill.map((load) =>
     count === 1 ? 'Weighed' : `Weighed, load ${several ? '___' : load}`,
   );
-  const amounts = (kind: 'mass' | 'volume', part: number) =>
-    count === 1 ? [say(part, kind)] : [say(part, kind), say(part * count, kind)];
+  const amounts = (kind: 'mass' | 'volume', part: number) => [
+    kind === 'mass' ? onScale(part, {}, say) : say(part, kind),
+    ...(count === 1 ? [] : [say(part * count, kind)]),
+  ];
   const once = (text: string) => (count === 1 ? [text] : ['', text]);
   // What is poured may be weighed, which is more exact.
   const poured = (volume: number, mass: number) =>

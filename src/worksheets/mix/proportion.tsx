@@ -20,10 +20,9 @@ export default worksheet({
     const { volume, load: largestLoad } = v;
     const filled = piecesFilled(kept, volume);
     // Pieces of several sizes may yet be shared out.
-    const joints =
-      filled?.alike && jointsOf({ ...filled, volume, loads: loads.count, largestLoad });
+    const joints = filled && jointsOf({ ...filled, volume, loads: loads.count, largestLoad });
     const doubts: (Judgement | undefined)[] = [
-      joints ? { verdict: 'look', say: joints.short } : undefined,
+      joints && (filled.alike || joints.sure) ? { verdict: 'look', say: joints.short } : undefined,
       loadsDoubt(v),
       assumedDoubt(v.foamDensity, kept, say),
       ...mixDoubts(mix, v.foamDensity, say),

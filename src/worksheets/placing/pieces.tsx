@@ -147,7 +147,11 @@ export default worksheet({
   },
   refusals: { 'hole-not-inside': holeNotInside },
   keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
-  leaves: { ...leavesSides, 'batch.evenLoads': (r) => r.evenLoads },
+  leaves: {
+    ...leavesSides,
+    'batch.evenLoads': (r) => r.evenLoads,
+    'batch.largest': (r) => Math.max(...r.each),
+  },
   givesWay: { total: 'mix.volume' },
   working: [
     {

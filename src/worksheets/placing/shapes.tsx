@@ -47,6 +47,7 @@ export default worksheet({
       bars: filled[1],
       count: sizes.reduce((sum, { count }) => sum + count, 0),
       evenLoads: evenLoads(sizes, proud * v.waste),
+      largest: Math.max(...sizes.map(({ volume }) => volume)),
       total: proud * (1 + v.waste),
     };
   },
@@ -125,7 +126,11 @@ export default worksheet({
     one: 'part.volume',
     cores: 'part.cores',
   },
-  leaves: { ...leavesSides, 'batch.evenLoads': (r) => r.evenLoads },
+  leaves: {
+    ...leavesSides,
+    'batch.evenLoads': (r) => r.evenLoads,
+    'batch.largest': (r) => r.largest,
+  },
   givesWay: { total: 'mix.volume' },
   working: [
     {

@@ -49,6 +49,10 @@ test('a wall in colder air says its set as kept warm, as cold at once, and what 
   expect(found().put).toMatch(/e\^\(−t \/ 45\.0\smin\) of the way left/);
   expect(found({ thickness: 0.1 }).note).not.toContain('so thick');
   expect(found({ thickness: 0.101 }).note).toMatch(/so thick stays warmer inside/);
+  // Poured at 20.01 °C into air of 20 °C, it has no way to go.
+  const level = { air: 293.15, mixAt: 293.16 };
+  expect(found(level).note).toBe('As warm as the air, it stays so, its own heat left out.');
+  expect(found({ ...level, thickness: 0.2 }).note).toMatch(/so thick stays warmer inside/);
   expect(found({ around: 'alike' }).note).toContain('Worked as if it stayed as warm as poured');
   // The room outdoes the water, which has cooled before it tells.
   const [water, room] = found().ways.map(([, time]) => Number.parseFloat(time!));

@@ -54,7 +54,7 @@ test('the verdict and its table say foam to add in one unit, of two digits where
   const found = answer(correct, readWorksheet(correct, entries, {}, us), us);
   if (!found.ok) throw new Error('no answer');
   const result = found.result as ReturnType<typeof correct.work>;
-  const inVerdict = /Add ([^ ]+) of foam \(([^ ]+)\)/.exec(found.judgement.say)!;
+  const inVerdict = /Add ([^ ]+) of foam \(([^ ]+) by weight\)/.exec(found.judgement.say)!;
   const inTable = benchRows(result.common, { waterCement: 0.4, sandCement: 0 }, us);
   const amounts = inTable.flatMap(([, , cell]) => cell!.match(/^([^ ]+) \(([^ ]+)\)$/) ?? []);
   const unit = (text: string) => text.split('\u00a0')[1];

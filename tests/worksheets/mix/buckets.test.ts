@@ -16,7 +16,7 @@ describe('the foam by other measures', () => {
       'By weight 804 g: the bucket then reads 1.42 kg.',
     );
     expect(measures({ tare: 0.62, vessel: 0.012 }, 11.48, 'us')).toBe(
-      'By weight 1.77 lb: the bucket then reads 3.14 lb.',
+      'By weight 1.77 lb = 1 lb 12.3 oz: the bucket then reads 3.14 lb = 3 lb 2.2 oz.',
     );
   });
 

@@ -370,7 +370,8 @@ describe('several buckets in a mixer have the room that one has', () => {
       'correct.mass': kg('26'),
     });
     const { words, numbers, tables } = at(['15.65'], '26');
-    const much = /All of it .*first take out all but 31\.5.* Then add 8\.5\sL of foam \(\d+\sg\)/;
+    const much =
+      /All of it .*first take out all but 31\.5.* Then add 8\.5\sL of foam \(\d+\sg by weight\)/;
     expect(words).toMatch(much);
     expect(alone.judgement.say).toMatch(much);
     expect(numbers.addFoam!.value).toBeCloseTo(alone.numbers.addFoam!.value, 12);

@@ -6,7 +6,8 @@ import { readWorksheet } from '../../../src/islands/engine/read.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { keepResults } from '../../../src/islands/keep-results.ts';
 import type { AnyWorksheet } from '../../../src/islands/worksheet.ts';
-import { runPlan } from '../../../src/worksheets/live/run/run-plan.ts';
+import { jointsPlanned, runPlan } from '../../../src/worksheets/live/run/run-plan.ts';
+import proportion from '../../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../../src/worksheets/placing/pieces.tsx';
 import shapes from '../../../src/worksheets/placing/shapes.tsx';
 import { jointsKnown } from '../../../src/worksheets/shared/mix/whole-pieces.ts';
@@ -105,6 +106,52 @@ test('loads that do not share the pieces out are told, with those that do', () =
     ),
   });
   expect(told(4)).toBeUndefined();
+});
+
+test.each([
+  ['in rows', inRows],
+  ['in one form', inForm],
+])('a piece that takes more than a load is not told to be shared out: %s', (_, made) => {
+  made('1', '4');
+  // 8.1 L and 3 L, 3 and 5 % more, are 12.0 L: two loads of 6.0 L, and the slab is in both.
+  const { v: volume } = $kept.get()['batch.volume'] as { v: number };
+  const of = (largestLoad: number) =>
+    jointsKnown({}, $kept.get(), { loads: 2, volume, largestLoad })!;
+  expect(of(0.0065)).toMatchObject({ sure: true });
+  expect(of(0.0065).say).toMatch(
+    /^2 loads for 5 pieces of more than one size: the largest takes more than a load, and gets a joint .*\. Only a larger mixer, or a smaller piece, avoids it\.$/,
+  );
+  expect(of(0.009).say).toMatch(/Make it as a batch of its own\.$/);
+  const at = (load: string) =>
+    runPlan({ 'mix.largestLoad': { t: load, u: 'L' } }, $kept.get(), say)!;
+  expect(jointsPlanned(at('6.5'))).toMatch(/^2 loads .* Only a larger mixer/);
+  expect(jointsPlanned(at('9'))).toMatch(/^2 loads .* batch of its own/);
+  expect(jointsPlanned(at('13'))).toBeUndefined();
+  // Four slabs and six bars in three loads of 13.3 L: one of them takes two slabs, if it is mixed larger.
+  made('4', '6');
+  expect(told(3)).not.toHaveProperty('sure');
+  expect(told(3)!.say).toContain('share them out');
+});
+
+test('the verdict on the batch tells of such a piece, and not where pieces may be shared out', () => {
+  const judged = (load: string) => {
+    const kept = $kept.get();
+    const reading = readWorksheet(
+      proportion,
+      { 'mix.largestLoad': { t: load, u: 'L' } },
+      kept,
+      say,
+    );
+    const found = answer(proportion, reading, say, kept);
+    mustAnswer(found);
+    return found.judgement;
+  };
+  inForm('1', '4');
+  expect(judged('6.5 L').say).toMatch(
+    /^The largest piece takes more than a load, and gets a joint/,
+  );
+  inForm('13', '6');
+  expect(judged('40 L').say).not.toContain('largest piece');
 });
 
 test('the plan at the bench counts the bars among the forms, and no slabs for them', () => {

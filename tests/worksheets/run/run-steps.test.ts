@@ -51,6 +51,31 @@ describe('the step that weighs the blend', () => {
     expect(weigh(heavy, own)).toContain('These readings cannot be a mix');
   });
 
+  test('asks for the empty bucket where only the full one is written down', () => {
+    expect(weigh({ ...small, vessel: '20', full: '12.9' }, own)).toContain(
+      'This weighing needs “Bucket, empty” too',
+    );
+    const whole = { ...small, tare: '0.85', vessel: '20' };
+    expect(weigh({ ...whole, full: '12.9' }, own)).not.toContain('This weighing needs');
+    expect(weigh({ ...small, vessel: '20' }, own)).not.toContain('This weighing needs');
+  });
+
+  test('a blend that is to be weighed again before it is placed is placed only if that stands', () => {
+    // All of its foam alive it would weigh 600 kg/m³, and 564 is within twice what is near enough.
+    const mixed = batch({
+      ...{ cement: '13.57', water: '5.43', foamDensity: '80', foamVolume: '25.3' },
+      ...{ tare: '0.85', vessel: '20', full: '12.13', planned: '600' },
+    });
+    const made = { weighed: 640, foam: 0 };
+    const words = drawnOf(2, { ...mixed, corrections: [made, made] }, own);
+    expect(words).toContain('Weigh again before anything is added or placed.');
+    expect(words).toMatch(/If it stands: No more corrections\..*place it as it is/);
+    const heavy = { ...mixed.readings, full: { t: '13.6', u: 'kg', s: 'metric' } as const };
+    const told = drawnOf(2, { ...mixed, readings: heavy, corrections: [made, made] }, own);
+    expect(told).toContain('No more corrections.');
+    expect(told).not.toContain('If it stands');
+  });
+
   test('tells of a bucket that the mix will not fill until it is weighed', () => {
     expect(weigh({ ...small, tare: '0.85', vessel: '20' }, own)).toContain('a smaller vessel');
     const weighed = { ...small, tare: '0.85', vessel: '20', full: '12.9' };

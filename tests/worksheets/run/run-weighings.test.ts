@@ -95,6 +95,18 @@ describe('a weighing that cannot be blames itself', () => {
     expect(foam(2400, 'refused')).toEqual({ problem: 'refused' });
   });
 
+  test.each([
+    [{ vessel: '20' }, 'This weighing needs “Bucket, empty” too'],
+    [{ tare: '0.85' }, 'This weighing needs “Bucket’s volume” too'],
+  ])('a full bucket beside %o asks for what is missing', (readings, asks) => {
+    const weighed = { field, value: 2.45, pm: 0.01, problem: undefined };
+    const found = foamWeighed(weighed, runReadings(batch(readings), say), say);
+    expect(found).toEqual({ lacks: expect.stringContaining(asks) });
+    // Nothing is asked for before anything is weighed.
+    const none = { ...weighed, value: undefined };
+    expect(foamWeighed(none, runReadings(batch(readings), say), say)).toEqual({});
+  });
+
   test('an empty bucket of 850 kg is refused and gives no density', () => {
     const readings = runReadings(batch({ tare: '850', vessel: '20' }), say);
     expect(readings.problem('tare')).toContain('at most 200\u00a0kg');

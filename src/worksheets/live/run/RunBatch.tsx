@@ -22,6 +22,7 @@ import { writeAim } from './run-aim.ts';
 import { isPast, PAST, PLACE, turned } from './run-going.ts';
 import { replannedLoad } from './run-load-before.ts';
 import { jointsPlanned, runPlan } from './run-plan.ts';
+import { scaleCarried } from './run-scale.ts';
 import { useAwake } from './use-awake.ts';
 import { useRunTimes } from './use-run-times.ts';
 
@@ -107,7 +108,9 @@ export function RunBatch({
   const leave = (how: () => void) => (editor.held ? how() : toHead());
   const turn = (by: number) => {
     if (by > 0 && plan) writeAim(editor, plan, say);
-    go(turned(going, by, plan));
+    const carried = by > 0 && step === 0 ? scaleCarried(editor.record, going) : undefined;
+    if (carried) editor.change({ readings: carried.readings });
+    go({ ...turned(going, by, plan), ...carried?.going });
   };
   return (
     <div class="run" data-run={step} data-state={editor.state.is}>

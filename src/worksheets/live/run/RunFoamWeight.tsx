@@ -97,6 +97,8 @@ interface FoamWeighing {
   readonly onEntry: (entry: Entry) => void;
   readonly reading: NumberReading;
   readonly problem: string | undefined;
+  /** What of its bucket is still asked for. */
+  readonly lacks: string | undefined;
   /** On the bench it lies in the place of the reader’s own. */
   readonly over: boolean;
   readonly putBack: () => void;
@@ -108,7 +110,7 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   const [entry, setEntry] = useState<Entry>(() => $going.get()?.foam ?? { t: '' });
   const reading = read('foam', entry, say);
   const weighing = runReadings(foamWeighing(editor).record, say);
-  const { density, doubt, problem } = foamWeighed(withPm(reading), weighing, say);
+  const { density, doubt, problem, lacks } = foamWeighed(withPm(reading), weighing, say);
   const first = useRef(true);
   const last = useRef(density);
   // With the drawing, not after it: what is typed next is never written over.
@@ -122,9 +124,9 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
     if (density !== undefined)
       put(editor, 'foamDensity', density, say, { significant: 3, pm: doubt });
     // One of an earlier weighing is not this foam's; one that was typed is nobody's to empty.
-    else if (problem && cameOf(before, readingValue(editor.record, 'foamDensity')))
+    else if ((problem || lacks) && cameOf(before, readingValue(editor.record, 'foamDensity')))
       writeReading(editor, 'foamDensity', { t: '' });
-  }, [density, doubt, problem === undefined]);
+  }, [density, doubt, problem === undefined, lacks]);
   const bucket = foamIn(editor);
   const set = JSON.stringify([entry, bucket]);
   const handed = useRef(set);
@@ -143,12 +145,12 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
     takeBack($going.get()?.id);
     setOver(false);
   };
-  return { entry, onEntry, reading, problem, over, putBack };
+  return { entry, onEntry, reading, problem, lacks, over, putBack };
 }
 
 /** The field of that weighing. */
 export function FoamWeight({
-  of: { over, putBack, ...of },
+  of: { lacks, over, putBack, ...of },
   say,
 }: {
   readonly of: FoamWeighing;
@@ -157,6 +159,11 @@ export function FoamWeight({
   return (
     <>
       <Weighing id="run-foam" {...of} say={say} />
+      {lacks && (
+        <p class="note" data-heard>
+          {lacks}
+        </p>
+      )}
       {over && (
         <div class="run-undo">
           <p>On the bench this weighing has replaced the one there.</p>

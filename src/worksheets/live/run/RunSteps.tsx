@@ -10,7 +10,7 @@ import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../../islands/parts/Verdict.tsx';
 import { FURTHER } from '../../shared/mix/further.ts';
 import { JUG } from '../../shared/words/amounts.ts';
-import { asSaid, weighedOut } from '../../shared/words/as-said.ts';
+import { asSaid, inOunces, onScale, weighedOut } from '../../shared/words/as-said.ts';
 import { RecordFields } from '../records/RecordFields.tsx';
 import { SCALE } from '../records/record-fields.ts';
 import { BucketFields } from './RunBucket.tsx';
@@ -50,6 +50,7 @@ function Amount({
         <p data-heard>
           {name === 'foamVolume' ? 'Foam to put in' : spec.label}:{' '}
           <strong class="run-number">{say(planned, kind, how)}</strong>
+          {kind === 'mass' && inOunces(planned, how, say)}
         </p>
       )}
       {why.map((words) => (
@@ -75,7 +76,7 @@ function Amount({
 /** Which ± a weighing is taken to have, and where another is typed. */
 function scaleWords(say: Say): string {
   const { p, pu } = SCALE[say.system];
-  return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. With another scale, type its ± beside the number: at least the step it shows.`;
+  return `Each weighing counts as ±\u00a0${p}\u00a0${pu}. Type another scale’s ±, at least the step it shows, beside water and cement: the rest follow.`;
 }
 
 /** More than many a kitchen scale takes, kg. A choice. */
@@ -92,7 +93,7 @@ const SAND_UNPLANNED = [
 /** So much of what has no field, as it is weighed out; nothing where the plan holds none of it. */
 function grams(plan: RunPlan | undefined, what: string, say: Say): string | undefined {
   const mass = plan?.other?.find(({ name }) => name === what)?.mass;
-  return mass === undefined ? undefined : say(mass, 'mass', weighedOut(mass, say));
+  return mass === undefined ? undefined : onScale(mass, weighedOut(mass, say), say);
 }
 
 /** Cautions of what only some batches hold, and what that is. */

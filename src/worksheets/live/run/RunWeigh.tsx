@@ -11,7 +11,7 @@ import {
   TO_EXAMPLE,
 } from '../../shared/mix/correction-advice.ts';
 import { ADDED_FOAM } from '../../shared/words/amounts.ts';
-import { asSaid, scaleReads } from '../../shared/words/as-said.ts';
+import { asSaid, onScale, scaleReads } from '../../shared/words/as-said.ts';
 import { RecordFields } from '../records/RecordFields.tsx';
 import { blendDensity } from '../records/record-words.ts';
 import { BucketFields } from './RunBucket.tsx';
@@ -24,13 +24,14 @@ import { gasDoubt } from './run-gas.ts';
 import { formsShort, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
+import { lacksOf } from './run-weighings.ts';
 
 /** The field of the full bucket: what is done next, whatever was pressed. */
 const FULL = 'record-full';
 
 /** What the bucket reads with the blend as it is aimed at, before it is weighed. */
 const aimWords = (tare: number, mix: number, of: string, say: Say): string =>
-  `Full of blended mix it should read ${say(tare + mix, 'mass', scaleReads(mix, say))}${of}.`;
+  `Full of blended mix it should read ${onScale(tare + mix, scaleReads(mix, say), say)}${of}.`;
 
 /** The bucket holds only a part of what is corrected. */
 const TIP_BACK = 'Tip the bucket back into the mixer: this is for the whole load.';
@@ -87,6 +88,9 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
     put(editor, 'leftOver', (at('leftOver') ?? 0) + out, say, { significant: 4 });
     setUndo({ ...wrote, out: { ...undo.out, wrote: editor.record.readings.leftOver! } });
   };
+  const lacks = at('full') !== undefined && lacksOf(readings);
+  const spent =
+    (advice?.is === 'place' || advice?.is === 'another-mix') && spentWords(advice, target!, say);
   const bucketFields = <BucketFields editor={editor} before={before} say={say} />;
   return (
     <>
@@ -98,6 +102,11 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
         </p>
       )}
       <RecordFields editor={editor} names={['full']} say={say} />
+      {lacks && (
+        <p class="note" data-heard>
+          {lacks}
+        </p>
+      )}
       {undo && stands(record, undo) && density === undefined && (
         <div class="run-undo">
           <p data-heard>The correction is written down{!over && ': weigh the bucket again'}.</p>
@@ -143,9 +152,8 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
                 : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
         />
       )}
-      {(advice?.is === 'place' || advice?.is === 'another-mix') && (
-        <Verdict {...spentWords(advice, target!, say)} />
-      )}
+      {/* Not in one breath with “weigh again before anything is placed”. */}
+      {spent && <Verdict {...spent} say={`${gas ? 'If it stands: ' : ''}${spent.say}`} />}
       {short && (
         <p class="note" data-heard>
           {short}
@@ -192,7 +200,7 @@ function madeOf(
   const [cement, water, sand = plan?.sand ?? 0] = [at('cement'), at('water'), at('sand')];
   if (!cement || !water || plan?.other) return '';
   const part = (of: number) =>
-    say((mass * of) / (cement + water + sand), 'mass', { significant: 2 });
+    onScale((mass * of) / (cement + water + sand), { significant: 2 }, say);
   const sandToo = sand > 0 ? `, ${part(sand)} of sand` : '';
   return ` (${part(cement)} of cement${sandToo}, ${part(water)} of water)`;
 }

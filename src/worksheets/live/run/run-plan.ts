@@ -36,12 +36,17 @@ const AIM = 'mix.planned';
 function behind(origin: string | undefined, kept: KeptResults) {
   if (origin === 'yours') return { typed: true as const };
   const held = (key: string) => (origin === 'kept' ? kept[key] : undefined);
-  const [forms, evenLoads] = ['batch.net', 'batch.evenLoads'].map((key) => keptValue(held(key)));
+  const [forms, evenLoads, largest] = ['batch.net', 'batch.evenLoads', 'batch.largest'].map((key) =>
+    keptValue(held(key)),
+  );
   const form = origin === 'kept' ? alikePiece(kept) : undefined;
   const all = held(BATCH_VOLUME.takes);
   return {
     ...(!(all && 'v' in all && !all.example) && { unsized: true as const }),
-    ...(forms && { forms, ...(form ? { form } : evenLoads && { evenLoads }) }),
+    ...(forms && {
+      forms,
+      ...(form ? { form } : { ...(evenLoads && { evenLoads }), ...(largest && { largest }) }),
+    }),
   };
 }
 
@@ -153,10 +158,10 @@ export function formsShort(mix: number, plan: RunPlan, say: Say): string | undef
 
 /** That some pieces are filled from two loads, where the plan has them so. */
 export function jointsPlanned(plan: RunPlan): string | undefined {
-  const { forms, form, evenLoads, loads, largestLoad } = plan;
+  const { forms, form, loads, largestLoad } = plan;
   if (plan.typed) return jointsOfTyped(loads)?.say;
   if (!forms || loads === 1) return undefined;
-  if (!form) return jointsOfUnlike(loads, evenLoads)?.say;
   const volume = (loads * planMass(plan)) / plan.wetDensity;
+  if (!form) return jointsOfUnlike({ ...plan, volume })?.say;
   return jointsOf({ pieces: piecesOf(plan), alike: true, loads, volume, largestLoad })?.say;
 }

@@ -1,4 +1,4 @@
-import { READINGS } from '../../../bench/records/readings.ts';
+import { READINGS, readingOf } from '../../../bench/records/readings.ts';
 import { DomainError } from '../../../core/domain-error.ts';
 import { foamDensity } from '../../../core/foam/density.ts';
 import type { NumberReading } from '../../../islands/engine/reading.ts';
@@ -16,6 +16,14 @@ export interface FoamWeighed {
   readonly density?: number;
   readonly doubt?: number;
   readonly problem?: string;
+  /** What is still asked for, where the full bucket alone is known. */
+  readonly lacks?: string;
+}
+
+/** What of its bucket a weighing still needs; undefined where nothing is missing, or it is told at its field. */
+export function lacksOf({ at, problem }: RunReadings): string | undefined {
+  const name = (['tare', 'vessel'] as const).find((one) => at(one) === undefined && !problem(one));
+  return name && `This weighing needs “${readingOf(name).label}” too: nothing comes of it without.`;
 }
 
 export function foamWeighed(
@@ -25,14 +33,19 @@ export function foamWeighed(
     problem,
     field: { label },
   }: Pick<NumberReading, 'value' | 'pm' | 'problem' | 'field'>,
-  { at, pm }: RunReadings,
+  readings: RunReadings,
   say: Say,
 ): FoamWeighed {
+  const { at, pm } = readings;
   if (problem) return { problem };
   const [tare, vessel] = [at('tare'), at('vessel')];
   const light = belowTare(label, full, tare, say);
   if (light) return { problem: light };
-  if (full === undefined || tare === undefined || !vessel) return {};
+  if (full === undefined) return {};
+  if (tare === undefined || !vessel) {
+    const lacks = lacksOf(readings);
+    return lacks ? { lacks } : {};
+  }
   const mass = (si: number, significant = 5) => say(si, 'mass', { plain: true, significant });
   const read = `${label}: read ${mass(full)};`;
   try {

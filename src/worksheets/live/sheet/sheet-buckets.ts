@@ -3,7 +3,7 @@ import type { Say } from '../../../islands/engine/say.ts';
 import type foamDensity from '../../foam/foam-density.tsx';
 import { buckets, lastReads } from '../../shared/mix/buckets.ts';
 import { vesselFor } from '../../shared/mix/correction-advice.ts';
-import { scaleReads } from '../../shared/words/as-said.ts';
+import { onScale, scaleReads } from '../../shared/words/as-said.ts';
 import type { Worked } from '../worked.ts';
 
 interface Vessel {
@@ -35,7 +35,7 @@ export function vesselWords(
   say: Say,
 ): string {
   const full = ({ tare, vessel }: Vessel, of: number) =>
-    say(tare + of * vessel, 'mass', scaleReads(of * vessel, say));
+    onScale(tare + of * vessel, scaleReads(of * vessel, say), say);
   const empty = ({ tare, vessel }: Vessel, of: number) =>
     `${say(tare, 'mass', scaleReads(of * vessel, say))} empty, ${say(vessel, 'volume')} to the brim`;
   const mixed =

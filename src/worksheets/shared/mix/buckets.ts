@@ -2,7 +2,7 @@ import { inBuckets, type Loads } from '../../../core/mix/loads.ts';
 import { KINDS } from '../../../core/quantity/kinds.ts';
 import { handy } from '../../../islands/engine/handy.ts';
 import type { Say } from '../../../islands/engine/say.ts';
-import { scaleReads } from '../words/as-said.ts';
+import { onScale, scaleReads } from '../words/as-said.ts';
 
 /** Less of a bucket than this is none. A choice. */
 const NONE = 0.005;
@@ -32,7 +32,7 @@ export function lastReads(
   const unit = KINDS.mass.shown[say.system];
   // Where foam and bucket are both less than a kilogram, in the unit of the foam.
   const small = handy(Math.max(filled, full), 'mass', unit) !== unit;
-  const reads = say(full, 'mass', small ? {} : scaleReads(filled, say));
+  const reads = onScale(full, small ? {} : scaleReads(filled, say), say);
   return `: the ${whole > 0 ? 'last' : 'bucket'} then reads ${reads}`;
 }
 
@@ -43,7 +43,7 @@ export function foamMeasures(
   { tare, vessel }: { readonly tare: number | undefined; readonly vessel: number | undefined },
   say: Say,
 ): string {
-  const weight = `By weight ${say(volume * density, 'mass')}`;
+  const weight = `By weight ${onScale(volume * density, {}, say)}`;
   if (!vessel) return `${weight}.`;
   const filled = inBuckets(volume, vessel);
   const counted = filled.whole > 0 ? `, by the bucket ${buckets(filled, vessel, say)}` : '';

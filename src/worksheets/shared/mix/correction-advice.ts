@@ -167,7 +167,7 @@ export function addWords({ fix, over }: Addition, say: Say): string {
   const litres = (volume: number) => say(volume, 'volume');
   const what =
     fix.action === 'add-foam'
-      ? `${say(fix.foamVolume, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { units: ADDED_FOAM_MASS, significant: 2 })})`
+      ? `${say(fix.foamVolume, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { units: ADDED_FOAM_MASS, significant: 2 })} by weight)`
       : `${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
   if (!over) return `Add ${what}`;
   return `All of it corrected would be ${litres(over.volume)}, and the mixer takes ${litres(over.load)}: first take out all but ${litres(fix.volumeBefore)}. Then add ${what}`;

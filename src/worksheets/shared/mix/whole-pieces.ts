@@ -1,5 +1,6 @@
 import { type Entries, type KeptResults, keptValue } from '../../../bench/entries.ts';
 import { loadsOfWholePieces } from '../../../core/mix/loads.ts';
+import { justOver, SLIVER } from '../../../core/quantity/dust.ts';
 import { TYPED_VOLUME } from './batch-volume.ts';
 
 /** A batch in its loads. Volumes of mix, m³. */
@@ -9,6 +10,8 @@ interface InLoads {
   readonly alike: boolean;
   /** The loads, and what divides them, that share pieces of several sizes out as they are. */
   readonly evenLoads?: number | undefined;
+  /** What the largest of several sizes holds. */
+  readonly largest?: number | undefined;
   readonly loads: number;
   readonly volume: number;
   readonly largestLoad: number;
@@ -20,6 +23,7 @@ export const PIECES_KEPT = [
   'batch.count',
   'part.volume',
   'batch.evenLoads',
+  'batch.largest',
 ] as const;
 
 /**
@@ -37,19 +41,24 @@ export function alikePiece(kept: KeptResults): number | undefined {
 export function piecesFilled(
   kept: KeptResults,
   volume: number,
-): Pick<InLoads, 'pieces' | 'alike' | 'evenLoads'> | undefined {
-  const [all, count, one, even] = PIECES_KEPT.map((key) => kept[key]);
+): Pick<InLoads, 'pieces' | 'alike' | 'evenLoads' | 'largest'> | undefined {
+  const [all, count, one, even, largest] = PIECES_KEPT.map((key) => kept[key]);
   const pieces = keptValue(count);
   const sized = pieces !== undefined && count?.from === all?.from && !(one && 'waits' in one);
   if (!sized || Math.abs((keptValue(all) ?? 0) / volume - 1) >= 1e-6) return undefined;
   const alike = alikePiece(kept) !== undefined;
-  return { pieces, alike, ...(!alike && { evenLoads: keptValue(even) }) };
+  return {
+    ...{ pieces, alike },
+    ...(!alike && { evenLoads: keptValue(even), largest: keptValue(largest) }),
+  };
 }
 
 export interface Joints {
   readonly say: string;
   /** The same in a line. */
   readonly short: string;
+  /** However the pieces are shared out. */
+  readonly sure?: true;
   /** The number of loads that avoids them. */
   readonly better?: number;
 }
@@ -61,7 +70,7 @@ const JOINT =
 export function jointsKnown(
   entries: Entries,
   kept: KeptResults,
-  batch: Omit<InLoads, 'pieces' | 'alike' | 'evenLoads'>,
+  batch: Omit<InLoads, 'pieces' | 'alike' | 'evenLoads' | 'largest'>,
 ): Joints | undefined {
   const filled = piecesFilled(kept, batch.volume);
   if (filled) return jointsOf({ ...filled, ...batch });
@@ -75,7 +84,7 @@ export function jointsOf(batch: InLoads): Joints | undefined {
   if (!alike) {
     const { evenLoads = 0 } = batch;
     const better = loadsOfWholePieces({ ...batch, pieces: evenLoads });
-    return jointsOfUnlike(loads, evenLoads, `${pieces} pieces`, better);
+    return jointsOfUnlike(batch, `${pieces} pieces`, better);
   }
   if (pieces % loads === 0) return undefined;
   const better = loadsOfWholePieces(batch);
@@ -94,20 +103,38 @@ export function jointsOf(batch: InLoads): Joints | undefined {
   };
 }
 
-/** Pieces of several sizes, that so many loads do not share out as they are; so many as are `better` do. */
-export const jointsOfUnlike = (
-  loads: number,
-  even = 0,
+/**
+ * Pieces of several sizes, that so many loads do not share out as they are; so many as are `better` do. The largest
+ * may take more than a load: then no sharing out helps it.
+ */
+export function jointsOfUnlike(
+  batch: Pick<InLoads, 'evenLoads' | 'largest' | 'loads' | 'volume' | 'largestLoad'>,
   pieces = 'pieces',
   better?: number,
-): Joints | undefined =>
-  even > 0 && even % loads === 0
-    ? undefined
-    : {
-        ...(better !== undefined && { better }),
-        short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
-        say: `${loads} loads for ${pieces} of more than one size: share them out to the loads before you mix${better === undefined ? '' : `, or make ${better} loads, which share them evenly`}. One that is filled from two gets ${JOINT}.`,
-      };
+): Joints | undefined {
+  const { evenLoads = 0, largest = 0, loads, volume, largestLoad } = batch;
+  if (evenLoads > 0 && evenLoads % loads === 0) return undefined;
+  const fill = `${loads} loads for ${pieces} of more than one size:`;
+  const made = better !== undefined && { better };
+  if (largest > justOver(volume / loads, SLIVER)) {
+    const avoid = made
+      ? `${better} loads share them evenly, and avoid it.`
+      : largest > largestLoad
+        ? 'Only a larger mixer, or a smaller piece, avoids it.'
+        : 'Make it as a batch of its own.';
+    return {
+      ...made,
+      sure: true,
+      short: `The largest piece takes more than a load, and gets a joint. ${avoid}`,
+      say: `${fill} the largest takes more than a load, and gets ${JOINT}. ${avoid}`,
+    };
+  }
+  return {
+    ...made,
+    short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
+    say: `${fill} share them out to the loads before you mix${made ? `, or make ${better} loads, which share them evenly` : ''}. One that is filled from two gets ${JOINT}.`,
+  };
+}
 
 /** Pieces nobody told of: that none is to be filled from two loads. */
 export const jointsOfTyped = (loads: number): Joints | undefined =>

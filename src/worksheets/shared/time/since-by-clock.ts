@@ -1,5 +1,5 @@
 import { number } from '../../../islands/fields.ts';
-import { SINCE_CASTING } from './since.ts';
+import { SINCE_CASTING } from './since-casting.ts';
 
 /** By the clock, for a worksheet that asks the adjusted age as well: warmth does not shorten the first hours. */
 export const sinceCasting = number('time', {

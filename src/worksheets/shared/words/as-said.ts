@@ -46,6 +46,30 @@ export const scaleReads = (load: number, say: Say): Said => ({
   decimals: toUnit(load, 'mass', KINDS.mass.shown[say.system]) < LITTLE ? 3 : 2,
 });
 
+/** From so many pounds on, a tenth of an ounce is finer than anything is weighed. A choice. */
+const WHOLE_OUNCES = 10;
+
+/**
+ * What `say` shows of a weight as most US scales show it, with the mark before it: ` = 18 lb 3 oz` for 18.17 lb.
+ * Nothing in metric, below a pound, and of whole pounds.
+ */
+export function inOunces(si: number, how: Said, say: Say): string {
+  if (say.system !== 'us') return '';
+  const ounces = toUnit(asSaid(si, 'mass', how, say), 'mass', 'oz');
+  const step = ounces < WHOLE_OUNCES * 16 ? 10 : 1;
+  const steps = Math.round(ounces * step);
+  const over = steps % (16 * step);
+  // Less than a pound, or whole pounds.
+  if (over === steps || (!over && Math.abs(ounces * step - steps) < 1e-6)) return '';
+  const mass = (of: number, us: string) =>
+    say(fromUnit(of / step, 'mass', us), 'mass', { units: { metric: us, us }, plain: true });
+  return ` = ${mass((steps - over) / 16, 'lb')} ${mass(over, 'oz')}`;
+}
+
+/** A weight to be read on a scale. */
+export const onScale = (si: number, how: Said, say: Say): string =>
+  say(si, 'mass', how) + inOunces(si, how, say);
+
 /**
  * The content of a vessel, kg, as its full and its empty weight. The difference of the two as shown
  * must equal it.

@@ -1,0 +1,29 @@
+import type { Entry } from '../../../bench/entries.ts';
+import type { BatchRecord } from '../../../bench/records/record.ts';
+import type { Going } from '../../../bench/run.ts';
+
+type Weighed = Pick<BatchRecord, 'readings'>;
+
+/** The ± typed beside water and cement alike: that of the one scale at this bench. */
+function oneScale({ readings: { water, cement } }: Weighed): Entry | undefined {
+  const { p, pu } = water ?? {};
+  return p && p === cement?.p && pu === cement.pu ? { p, ...(pu && { pu }) } : undefined;
+}
+
+/** A batch about to be begun, with the ± of the scale that the one before was weighed in on. */
+export function withScaleOf(before: Weighed, record: BatchRecord): BatchRecord {
+  const scale = oneScale(before);
+  if (!scale) return record;
+  return { ...record, readings: { water: scale, cement: scale, ...record.readings } };
+}
+
+/** The same ± beside the weighings that follow the base mix, where nothing is typed for them yet. */
+export function scaleCarried({ readings }: Weighed, { foam, foamMass }: Going) {
+  const scale = oneScale({ readings });
+  if (!scale) return undefined;
+  const empty = { t: '', ...scale };
+  return {
+    readings: { full: scale, ...readings },
+    going: { foam: foam ?? empty, foamMass: foamMass ?? empty },
+  };
+}
