@@ -65,7 +65,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
   const dry = driedDensity(record);
   const cementDensity = cementDensityOf(record);
-  const counted = reckoned.ok && furtherIn(readingValue(record, 'cement')!, record.kept)?.further;
+  const counted = reckoned.ok && furtherIn(readingValue(record, 'cement')!, record.kept);
   const empty = reckoned.ok
     ? []
     : reckoned.missing.filter((name) => !filled(record.readings[name]));
@@ -147,8 +147,8 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       )}
       {counted && (
         <p class="note">
-          Its fibre and pigment, {say(counted, 'mass', { units: SMALL_MASS })}, have no field here:
-          they count as put in as planned.
+          Its fibre and pigment, {say(counted.further, 'mass', { units: SMALL_MASS })}, count as put
+          in as planned.
         </p>
       )}
       {reckoned.ok && reckoned.verdict.yield === undefined && (

@@ -26,7 +26,7 @@ export function furtherIn(cement: number, kept: KeptResults) {
     (name) => keptValue(kept[`mix.${name}`]),
   );
   if (!mass || !volume || !planned || !loads) return undefined;
-  const share = Math.max(1, Math.round((cement * loads) / planned)) / loads;
+  const share = (Math.round((cement * loads) / planned) || 1) / loads;
   return { further: share * mass, furtherVolume: share * volume };
 }
 
