@@ -2,7 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { foamShare } from '../shared/foam/foam-share.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
 import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
-import { cement } from '../shared/part/cement-growth.ts';
+import { CEMENT_CLASS } from '../shared/part/cement-class.ts';
 import { wetDensity } from '../shared/part/part-densities.ts';
 import { partThickness } from '../shared/part/part-sides.ts';
 import { DAYS, PERCENT } from '../shared/words/amounts.ts';
@@ -53,11 +53,11 @@ export const heatFields = {
     max: '60 °C',
     takes: 'curing.mixTemperature',
   }),
-  cement: {
-    ...cement,
+  cement: choice({
+    ...CEMENT_CLASS,
     help: 'By the number on the bag.',
     when: { heat: ['published', 'total'] },
-  },
+  }),
   air: choice({
     label: 'The air around it',
     options: { alike: 'Each day alike', days: 'Day by day' },
@@ -133,7 +133,7 @@ export const heatFields = {
   mgo: oxide('MgO', '2 %'),
   blaine: number('count', {
     label: 'Fineness by Blaine, m²/kg',
-    help: 'By the cement’s sheet: the finer, the hotter. Rapid ones are often near 500, from memory.',
+    help: 'The finer, the hotter. Rapid cements are often near 500, from memory.',
     example: '370',
     min: '100',
     max: '1000',
