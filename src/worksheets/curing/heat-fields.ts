@@ -55,7 +55,6 @@ export const heatFields = {
   }),
   cement: choice({
     ...CEMENT_CLASS,
-    help: 'By the number on the bag.',
     when: { heat: ['published', 'total'] },
   }),
   air: choice({

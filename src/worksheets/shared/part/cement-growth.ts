@@ -1,9 +1,8 @@
 import { GROWTH_COEFFICIENT } from '../../../core/curing/strength-growth.ts';
 import { choice, number } from '../../../islands/fields.ts';
-import { BY_ITS_NUMBER } from '../words/cement-bag.ts';
 import { CEMENT_CLASS } from './cement-class.ts';
 
-export const cement = choice({ ...CEMENT_CLASS, help: BY_ITS_NUMBER });
+export const cement = choice(CEMENT_CLASS);
 
 /** How the reader's own cubes or cores grow, s: the fit of “How strong is it getting?”. */
 export const ownGrowth = number('ratio', {
