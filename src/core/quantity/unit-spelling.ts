@@ -88,12 +88,15 @@ export const LONGEST = 60;
 /**
  * The unit of `kind` that a reader typed. An exact spelling wins, in this kind and then in others
  * (`°F` after a hardness is a temperature, so no unit of this kind). After that case is ignored,
- * unless that would turn milli into mega or match two units. No range: any text.
+ * unless that would turn milli into mega or match two units. `°f` after a hardness is the French
+ * degree, from memory. No range: any text.
  * @source si-brochure 3 (case tells the prefixes milli and mega apart)
  */
 export function findUnit(text: string, kind: Kind): Unit | undefined {
   if (text.length > LONGEST) return undefined;
   const typed = normalise(text);
+  // In France a degree of hardness is `°f`; behind a temperature it is Fahrenheit's.
+  if (typed === '°f' && kind === 'hardness') return table(kind).exact.get('°fH');
   const searches: ((kind: Kind) => Unit | undefined)[] = [
     (k) => table(k).exact.get(typed),
     (k) => foldedUnit(k, typed),

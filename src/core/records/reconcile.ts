@@ -27,10 +27,14 @@ export interface BatchWeighed {
   readonly leftOver?: number | undefined;
 }
 
+/** What no reading tells: densities of particles, kg/m³, and what else is in it. */
 export interface Particles {
   readonly cementDensity?: number;
   readonly sandDensity?: number;
   readonly waterDensity?: number;
+  /** Fibre, pigment and the like in the base mix, not among the readings: kg and m³. */
+  readonly further?: number;
+  readonly furtherVolume?: number;
 }
 
 /**
@@ -38,7 +42,7 @@ export interface Particles {
  */
 export interface Reconciled {
   readonly massIn: number;
-  /** Cement and sand over mass in: what drying does not remove. */
+  /** Cement, sand and what is further in it over mass in: what drying does not remove. */
   readonly solidShare: number;
   readonly wetDensity: number;
   /** Mass in over the density weighed. */
@@ -70,11 +74,12 @@ export interface Reconciled {
 /**
  * What went into a batch compared with what came out: mass, yield, air and the foam that survived.
  *
- * With base mix scaled by k = 1 + added/(C + W + S), foam F = F₁ + F₂ of density ρf: mass in M = k
- * (C + W + S) + ρf F; wet density ρ = (full − tare)/vessel; yield M/ρ; volume without gas V₀ = k
- * (C/ρc + W/ρw + S/ρs) + ρf F/ρw; gas found M/ρ − V₀; gas brought F (1 − ρf/ρw); survival their
- * quotient; w/c (k W + ρf F)/(k C), of the base mix W/C; solids k (C + S)/M. Air entrained with the
- * base mix counts as foam that survived. No range is published: a balance of mass and volume.
+ * With P further in the base mix, of volume V₊, and base mix scaled by k = 1 + added/(C + W + S +
+ * P), foam F = F₁ + F₂ of density ρf: mass in M = k (C + W + S + P) + ρf F; wet density ρ = (full −
+ * tare)/vessel; yield M/ρ; volume without gas V₀ = k (C/ρc + W/ρw + S/ρs + V₊) + ρf F/ρw; gas found
+ * M/ρ − V₀; gas brought F (1 − ρf/ρw); survival their quotient; w/c (k W + ρf F)/(k C), of the base
+ * mix W/C; solids k (C + S + P)/M. Air entrained with the base mix counts as foam that survived. No
+ * range is published: a balance of mass and volume.
  *
  * @returns see `Reconciled`; a survival below 0 or above 1 is returned as it is, for a judge to
  *   explain
@@ -86,6 +91,7 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
   const { cement, water, sand, foamVolume, foamDensity, foamAdded, baseAdded } = batch;
   const { cementDensity = CEMENT_DENSITY, sandDensity = SAND_DENSITY } = batch;
   const { waterDensity = MIX_WATER_DENSITY, placed, leftOver } = batch;
+  const { further = 0, furtherVolume = 0 } = batch;
   demandAmount('cement', cement, 'mass');
   demandAmount('water', water, 'mass');
   demand('sand', sand, 'mass', { min: 0, max: EXTREMES.mass.max });
@@ -100,12 +106,14 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
   demand('cementDensity', cementDensity, 'density', { min: 1000, max: 5000 });
   demand('sandDensity', sandDensity, 'density', { min: 100, max: 5000 });
   demand('waterDensity', waterDensity, 'density', { min: 900, max: 1200 });
+  demand('further', further, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demand('furtherVolume', furtherVolume, 'volume', { min: 0, max: EXTREMES.volume.max });
   if (placed !== undefined)
     demand('placed', placed, 'volume', { min: 0, max: EXTREMES.volume.max });
   if (leftOver !== undefined)
     demand('leftOver', leftOver, 'mass', { min: 0, max: EXTREMES.mass.max });
 
-  const base = cement + water + sand;
+  const base = cement + water + sand + further;
   const scale = 1 + baseAdded / base;
   const foam = foamVolume + foamAdded;
   const liquid = foamDensity * foam;
@@ -113,14 +121,14 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
   const wetDensity = (batch.full - batch.tare) / batch.vessel;
   const made = massIn / wetDensity;
   const airless =
-    scale * (cement / cementDensity + water / waterDensity + sand / sandDensity) +
+    scale * (cement / cementDensity + water / waterDensity + sand / sandDensity + furtherVolume) +
     liquid / waterDensity;
   const gasIn = foam * (1 - foamDensity / waterDensity);
   const gasFound = made - airless;
   const known = (placed ?? 0) * wetDensity + (leftOver ?? 0);
   return {
     massIn,
-    solidShare: (scale * (cement + sand)) / massIn,
+    solidShare: (scale * (cement + sand + further)) / massIn,
     wetDensity,
     yield: made,
     airless,

@@ -34,11 +34,15 @@ const sumOf = (amounts: readonly (number | undefined)[]) =>
  * @throws {DomainError} as much taken out as there is, or a density below nothing
  * @source navedtra-14071 (absolute volume)
  */
-export function inMixer<B extends BatchWeighed>(batch: B, corrections: readonly Corrected[]) {
+export function inMixer<B extends BatchWeighed & Particles>(
+  batch: B,
+  corrections: readonly Corrected[],
+) {
   const mass = sumOf(corrections.map(({ out }) => out));
   if (mass === 0) return { batch, share: 1, mass, volume: 0 };
   const { cement, water, sand, foamVolume, foamDensity, leftOver } = batch;
-  const first = cement + water + sand + foamDensity * foamVolume;
+  const { further = 0, furtherVolume = 0 } = batch;
+  const first = cement + water + sand + further + foamDensity * foamVolume;
   const told = {
     foam: sumOf(corrections.map((c) => c.foam)),
     base: sumOf(corrections.map((c) => c.base)),
@@ -62,6 +66,8 @@ export function inMixer<B extends BatchWeighed>(batch: B, corrections: readonly 
       cement: share * cement,
       water: share * water,
       sand: share * sand,
+      further: share * further,
+      furtherVolume: share * furtherVolume,
       foamVolume: share * foamVolume,
       foamAdded: told.foam > 0 ? foamAdded : batch.foamAdded,
       baseAdded: told.base > 0 ? baseAdded : batch.baseAdded,

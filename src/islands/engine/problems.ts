@@ -24,7 +24,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     case 'ambiguous':
       return `${field.label}: ${quoted(problem.read)} can be read as ${problem.readings[0]} or as ${problem.readings[1]}. Type the one you mean as it stands here.`;
     case 'several-numbers':
-      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${RANGE.test(problem.read) ? `, such as the middle${beside(field)}` : /±|\+\s*\/?\s*-/.test(problem.read) ? beside(field) : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : asOne(problem.read)}.`;
+      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${RANGE.test(problem.read) ? `, such as the middle${beside(field)}` : /±|\+\s*\/?\s*-/.test(problem.read) ? beside(field) : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : ''}.`;
     case 'part-without-unit':
       return `${field.label}: in ${quoted(problem.read)} the part ${quoted(problem.part)} names no unit, and could be in more than one. Type a unit behind each part.`;
     case 'unknown-unit':
@@ -51,12 +51,6 @@ const WORDED = /^[\p{L}\s.:~≈≃<>≤≥]+?(?<![.\d])((?:(?:minus|negative)\s*
 const RANGE = /^[\d.,]+\s*(?:[-\u2014]|to)\s*[\d.,]+(?![-\d])[^\d]*$/;
 const beside = ({ plusMinus }: NumberField) =>
   plusMinus ? ', and its ± in the field beside it' : '';
-
-/** Many people write one number as `2 450 g`. Returns how to type it. */
-const asOne = (read: string) => {
-  const spaced = /^\s*\d{1,3}(?: \d{3})+(?![\d/])/.exec(read)?.[0];
-  return spaced ? `, without spaces: ${spaced.replaceAll(' ', '')}` : '';
-};
 
 /** The field's example in the unit shown. */
 function exampleIn(field: NumberField, shown: string): string {

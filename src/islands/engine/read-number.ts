@@ -171,7 +171,8 @@ function echoOf(
 
 const GROUPED = /^\s*[1-9]\d{0,2}\.\d{3}(?![\d.,e])/;
 
-const bare = (text: string) => text.replace(/\s/g, '');
+/** A space before a digit tells how it was typed. */
+const bare = (text: string) => text.replace(/\s(?!\d)/g, '');
 
 /**
  * The value another worksheet found for a field; undefined if it reads the same as what was typed.

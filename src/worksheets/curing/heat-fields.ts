@@ -2,6 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { foamShare } from '../shared/foam/foam-share.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
 import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
+import { CEMENT_CLASS } from '../shared/part/cement-class.ts';
 import { wetDensity } from '../shared/part/part-densities.ts';
 import { partThickness } from '../shared/part/part-sides.ts';
 import { DAYS, PERCENT } from '../shared/words/amounts.ts';
@@ -51,6 +52,10 @@ export const heatFields = {
     min: '0 °C',
     max: '60 °C',
     takes: 'curing.mixTemperature',
+  }),
+  cement: choice({
+    ...CEMENT_CLASS,
+    when: { heat: ['published', 'total'] },
   }),
   air: choice({
     label: 'The air around it',
@@ -127,6 +132,7 @@ export const heatFields = {
   mgo: oxide('MgO', '2 %'),
   blaine: number('count', {
     label: 'Fineness by Blaine, m²/kg',
+    help: 'The finer, the hotter. Rapid cements are often near 500, from memory.',
     example: '370',
     min: '100',
     max: '1000',

@@ -69,6 +69,15 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   };
 }
 
+/** That a cement is not the one whose heat is reckoned with: ground finer, it gives more of it in the first day. */
+const ofCement = ({ cement, heat }: HeatValues): Judgement | undefined =>
+  cement === 'rapid' && heat !== 'oxides'
+    ? {
+        verdict: 'look',
+        say: 'The cement reckoned with is an ordinary one. A rapid one gets hotter inside: work it from its oxides and fineness, above, or leave a thermometer in the first one.',
+      }
+    : undefined;
+
 /** What is to be said of a conductivity that no such mix can have: the more it conducts, the cooler it comes out. */
 function ofConductivity({ conductivity, most }: Worked, say: Say): string | undefined {
   if (conductivity <= OVER * most) return undefined;
@@ -198,6 +207,7 @@ export default worksheet({
       [
         mixWarmth(v.mixAt, say),
         heatDoubt(Math.max(air, room), say, room > air ? 'The room' : 'The air'),
+        ofCement(v),
         heat,
         ofCold(r, v, say),
       ],

@@ -46,6 +46,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
         <p>There is no bench sheet yet.</p>
         <p>
           <PlanHeld {...held} />
+          {!('waits' in held) && ' At the bench, one step at a time weighs out by it.'}
         </p>
       </div>
     );

@@ -143,6 +143,8 @@ export const batchFields = {
     options: { none: 'None', ...FIBRE_NAMES },
     bench: 'fibre.kind',
     example: 'none',
+    // A dose that was typed on the page on fibres is of the fibre that stood there.
+    byOwn: { fibreShare: 'ar-glass' },
     folded: true,
   }),
   fibreShare: share('Fibre, of the finished mix by volume', '0.3 %', '5 %', {

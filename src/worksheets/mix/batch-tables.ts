@@ -68,6 +68,11 @@ export const leavesFurther = {
   ),
   'mix.further': ({ design }: { readonly design: Design }) =>
     FURTHER_NAMES.reduce((sum, name) => sum + (furtherOf(design, name) ?? 0), 0),
+  // What takes no part in the water and the cement is put in as planned, and can be counted: m³.
+  'mix.furtherVolume': ({ design }: { readonly design: Design }) =>
+    FURTHER_NAMES.some((name) => name !== 'fibre' && name !== 'pigment' && furtherOf(design, name))
+      ? 0
+      : design.volumes.fibre + design.volumes.pigment,
 };
 
 /** What whole bags do: the recipe kept, or the volume. */

@@ -11,7 +11,7 @@ export const USES = {
   panel: {
     name: 'Light panel or former that carries nothing',
     density: 800,
-    note: 'holds an edge if it is handled with care',
+    note: 'holds an edge handled with care; never fixed to a wall',
   },
   planter: {
     name: 'Planter or garden piece',

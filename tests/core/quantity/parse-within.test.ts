@@ -46,6 +46,34 @@ describe('a comma that could be either mark', () => {
   });
 });
 
+describe('digits apart by plain spaces', () => {
+  test.each([
+    ['1 200', 1200],
+    [' 1 200 kg', 1200],
+    ['1 200,5 kg', 1200.5],
+    ['2 450 g', 2.45],
+    ['1 234 567 mg', 1.234567],
+    ['1 200 + 300', 1500],
+    ['１ ２００', 1200],
+  ])('%j is one number, %s kg, where that is allowed', (text, value) => {
+    expect(read(text, upTo(2000))).toBeCloseTo(value, 9);
+  });
+
+  test.each([
+    ['900 600', 2000],
+    ['1 200', 1000],
+    ['1 20', 2000],
+    ['0 120', 2000],
+    ['12 3456', 99999],
+    ['1 200 3', 2000],
+    ['1 200 30 kg', 99999],
+    ['1 200 - 1 300', 2000],
+    ['1\t200', 2000],
+  ])('%j stays several numbers up to %s kg', (text, most) => {
+    expect(read(text, upTo(most))).toBe('several-numbers');
+  });
+});
+
 describe('a thousands mark that passes what is allowed is not read as a decimal comma', () => {
   const MEGA = 1e6;
   test.each([

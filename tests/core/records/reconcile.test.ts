@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { designBatch } from '../../../src/core/mix/batch-design.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
 import { isBaseMix } from '../../../src/core/mix/water-cement-limits.ts';
 import { type BatchWeighed, reconcile } from '../../../src/core/records/reconcile.ts';
@@ -50,6 +51,43 @@ describe('what went in against what came out', () => {
         expect(reconcile(batch(survival, density)).survival).toBeCloseTo(survival, 9);
       }),
     );
+  });
+
+  test('finds it beside fibre and pigment, base mix added or none', () => {
+    const design = designBatch({
+      volume: 0.04,
+      target: { wetDensity: 600 },
+      binder: [{ kind: 'portland', share: 1, density: 3150 }],
+      waterCement: 0.4,
+      foamDensity: 80,
+      fibre: { kind: 'ar-glass', share: 0.01 },
+      pigment: { share: 0.06 },
+      survival: 0.8,
+    });
+    const further = {
+      further: design.fibre + design.pigment,
+      furtherVolume: design.volumes.fibre + design.volumes.pigment,
+    };
+    const made = batch(0.8, 600, {
+      cement: design.mix.cement,
+      water: design.waterToAdd,
+      foamVolume: design.mix.foamVolume,
+      full: 0.85 + 600 * 0.02,
+    });
+    const found = reconcile({ ...made, ...further });
+    expect(found.survival).toBeCloseTo(0.8, 9);
+    expect(found.massIn).toBeCloseTo(24, 9);
+    expect(found.solidShare).toBeCloseTo(
+      (design.mix.cement + design.fibre + design.pigment) / 24,
+      9,
+    );
+    expect(Math.abs(reconcile(made).survival - 0.8)).toBeGreaterThan(0.05);
+    // Base mix added has its share of them: half as much again of all but the foam.
+    const base = made.cement + made.water + further.further;
+    const more = reconcile({ ...made, ...further, baseAdded: base / 2 });
+    expect(more.massIn).toBeCloseTo(24 + base / 2, 9);
+    const liquid = (80 / 1000) * made.foamVolume;
+    expect(more.airless - liquid).toBeCloseTo(1.5 * (found.airless - liquid), 12);
   });
 
   test('volume without gas and gas make up the yield', () => {

@@ -47,6 +47,20 @@ describe('mix taken out before a correction', () => {
     expect(found.mass).toBeCloseTo(6.56, 9);
   });
 
+  test('takes its share of fibre and pigment along', () => {
+    // 0.5 kg of them, 0.2 L: 11.62 kg, of which 10.7 stay.
+    const all = { ...batch, further: 0.5, furtherVolume: 0.0002 };
+    const stays = 10.7 / 11.62;
+    const { share, batch: there } = inMixer(all, out);
+    expect(share).toBeCloseTo(stays, 9);
+    expect(there.further).toBeCloseTo(stays * 0.5, 9);
+    expect(there.furtherVolume).toBeCloseTo(stays * 0.0002, 12);
+    const { survival, massIn } = judgeCorrected(all, u, out);
+    expect(massIn).toBeCloseTo(11.62 + 0.624, 9);
+    const [mass, airless] = [10.7 + 0.624, 6.32 * stays + 0.624];
+    expect(survival).toBeCloseTo((mass / 0.6 - airless) / (7.13 * stays + 7.176), 6);
+  });
+
   test('is left over, and no more than that is', () => {
     const left = (leftOver: number) => inMixer({ ...batch, leftOver }, out).batch.leftOver;
     expect(left(1.5)).toBeCloseTo(0.58, 9);

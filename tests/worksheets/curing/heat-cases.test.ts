@@ -31,6 +31,14 @@ test.each([
   expect(referenceDry).toBeGreaterThan(reference);
 });
 
+test('a cement ground finer gets hotter inside, which an ordinary one’s figures do not show', () => {
+  const peak = (of: Partial<HeatValues>) =>
+    heatCase({ ...values, ...of }, { thickness: 0.06, wet: 500 }, FINE).peak.temperature;
+  const finer = peak({ heat: 'oxides', blaine: 500 });
+  expect(finer).toBeGreaterThan(peak({ heat: 'oxides' }) + 2);
+  expect(finer).toBeGreaterThan(peak({}) + 5);
+});
+
 test('the most it may conduct is that of its parts side by side, and sand raises it', () => {
   const most = (wet: number, sandCement: number) =>
     heatCase({ ...values, sandCement }, { thickness: 0.3, wet }, FINE).conductivity;

@@ -236,6 +236,16 @@ describe('fibre', () => {
       expect(asked(sheet, dosed(kind, share)).verdict).toBe('good');
   });
 
+  test('a dose typed on its own sheet is in the batch, of the fibre that stood there, unless none is said', () => {
+    const massOf = (readings: Readonly<Record<string, string>>) =>
+      asked(batch, readings).numbers.fibre?.value;
+    // 0.2 % of 105.12 L at 2680 kg/m³.
+    expect(massOf({ 'fibre.share': '0.2 %' })).toBeCloseTo(0.002 * 0.10512 * 2680, 6);
+    expect(massOf({ 'fibre.share': '0.2 %', 'fibre.kind': 'nylon' })).toBeLessThan(0.3);
+    expect(massOf({ 'fibre.share': '0.2 %', 'fibre.kind': 'none' })).toBeUndefined();
+    expect(massOf({})).toBeUndefined();
+  });
+
   test('plain glass stops a batch whose paste is too dry as well, and both are named', () => {
     const { verdict, say } = asked(batch, {
       ...dosed('plain-glass', '0.3 %'),

@@ -76,6 +76,32 @@ describe('the step that weighs the blend', () => {
     expect(told).not.toContain('If it stands');
   });
 
+  test('says what base mix to add is made of, its pigment and fibre too', () => {
+    const other = [
+      { name: 'Fibre', mass: 0.2 },
+      { name: 'Pigment', mass: 0.3 },
+    ];
+    // 10 kg of base mix of 1950 kg/m³ or so and 14 L of foam of 80: 11.1 kg of 540 or so, and 520 weighed.
+    const light = { cement: '6.5', water: '3', sand: '0', foamDensity: '80', foamVolume: '14' };
+    const bucket = { tare: '1', vessel: '20', full: '11.4', planned: '600' };
+    const of = { ...own, cement: 6.5, water: 3, sand: 0 };
+    const parts = (words: string) => {
+      const [, kg = '', within = ''] = /Add ([\d.]+) kg of base mix \((.*?)\)/.exec(words) ?? [];
+      return { kg: Number(kg), within };
+    };
+    const { kg, within } = parts(weigh({ ...light, ...bucket }, { ...of, other }));
+    expect(within).toMatch(
+      /^[\d.]+ kg of cement, \d+ g of fibre, \d+ g of pigment, [\d.]+ (?:kg|g) of water$/,
+    );
+    const [cement, fibre, pigment] = within.match(/[\d.]+/g)!.map(Number);
+    expect(cement! / kg).toBeCloseTo(0.65, 1);
+    expect(fibre! / 1000 / kg).toBeCloseTo(0.02, 2);
+    expect(pigment! / 1000 / kg).toBeCloseTo(0.03, 2);
+    expect(parts(weigh({ ...light, ...bucket }, of)).within).toMatch(
+      /^[\d.]+ kg of cement, [\d.]+ (?:kg|g) of water$/,
+    );
+  });
+
   test('tells of a bucket that the mix will not fill until it is weighed', () => {
     expect(weigh({ ...small, tare: '0.85', vessel: '20' }, own)).toContain('a smaller vessel');
     const weighed = { ...small, tare: '0.85', vessel: '20', full: '12.9' };

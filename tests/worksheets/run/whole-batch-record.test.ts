@@ -1,5 +1,5 @@
-import { afterEach, expect, test } from 'vitest';
-import type { Entries } from '../../../src/bench/entries.ts';
+import { afterEach, describe, expect, test } from 'vitest';
+import { type Entries, keptValue } from '../../../src/bench/entries.ts';
 import type { BatchRecord } from '../../../src/bench/records/record.ts';
 import { $kept, keep } from '../../../src/bench/store.ts';
 import { answer } from '../../../src/islands/engine/answer.ts';
@@ -9,6 +9,7 @@ import type { AnyWorksheet } from '../../../src/islands/worksheet.ts';
 import { judgementsOf } from '../../../src/worksheets/live/records/BatchOutcome.tsx';
 import { observe } from '../../../src/worksheets/live/records/lessons.ts';
 import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { foamWanted } from '../../../src/worksheets/live/run/run-base.ts';
 import { gasDoubt } from '../../../src/worksheets/live/run/run-gas.ts';
 import { runPlan } from '../../../src/worksheets/live/run/run-plan.ts';
 import { runReadings } from '../../../src/worksheets/live/run/run-readings.ts';
@@ -66,7 +67,7 @@ test.each<[string, Entries]>([
       'batch.fillerDensity': typed('300', 'kg/m3'),
     },
   ],
-  ['fibre', { 'fibre.kind': typed('nylon') }],
+  ['fibre and an admixture', { 'fibre.kind': typed('nylon'), 'batch.admixture': typed('2', '%') }],
 ])(
   'a batch with %s in it, weighed as planned, is not held against cement and water alone',
   (_, entries) => {
@@ -83,6 +84,68 @@ test.each<[string, Entries]>([
     expect(since.ok && since.verdict.survival).toBeCloseTo(1, 2);
   },
 );
+
+describe('fibre and pigment', () => {
+  const further = { 'fibre.kind': typed('ar-glass'), 'pigment.share': typed('4', '%') };
+  const made = (more: Entries = {}) => {
+    const all = { ...asked, ...further, ...more };
+    worked(all, wholeBatch);
+    return asPlanned(all);
+  };
+  const survivalOf = (record: BatchRecord) => {
+    const reckoned = reckon(record);
+    if (!reckoned.ok) throw new Error('all of it is weighed');
+    return reckoned.verdict.survival;
+  };
+
+  test('count as put in as planned, so that its foam is told of', () => {
+    const record = made();
+    const [fibre, pigment] = ['mix.fibre', 'mix.pigment'].map(
+      (key) => keptValue(record.kept[key])!,
+    );
+    // 0.3 % of 17 L at 2680 kg/m³, and 4 % of the cement.
+    expect(fibre).toBeCloseTo(0.003 * 0.017 * 2680, 9);
+    expect(pigment).toBeCloseTo(0.04 * keptValue(record.kept['mix.portland'])!, 9);
+    expect(survivalOf(record)).toBeCloseTo(1, 3);
+    expect(heard(record).map(({ verdict }) => verdict)).toEqual(['good']);
+    expect(observe(record).survival).toBeCloseTo(1, 3);
+    // Without their mass and volume it would be another share.
+    const { 'mix.further': _, 'mix.furtherVolume': __, ...plain } = record.kept;
+    expect(Math.abs(survivalOf({ ...record, kept: plain }) - 1)).toBeGreaterThan(0.02);
+  });
+
+  test('count for the load that was weighed in, or for all', () => {
+    const one = made({ 'mix.largestLoad': typed('6', 'L') });
+    expect(keptValue(one.kept['mix.loads'])).toBe(3);
+    expect(survivalOf(one)).toBeCloseTo(1, 3);
+    const threefold = Object.fromEntries(
+      (['cement', 'water', 'foamVolume'] as const).map((name) => [
+        name,
+        { ...one.readings[name]!, t: String(3 * Number(one.readings[name]!.t)) },
+      ]),
+    );
+    expect(survivalOf({ ...one, readings: { ...one.readings, ...threefold } })).toBeCloseTo(1, 3);
+  });
+
+  test.each([
+    ['100', /foam of 80\.0\sg\/L, to come out/],
+    ['80', /foam of 80\.0\sg\/L, of whose gas 80\s% lives, to come out/],
+  ])('of foam planned to live to %s %% no other share is told', (lives, words) => {
+    const record = made({ 'mix.foamLives': typed(lives, '%') });
+    const plan = runPlan(record.bench, record.kept, say);
+    const wanted = foamWanted(runReadings(batch({ planned: '900' }), say), plan, say);
+    if (wanted.is !== 'amount') throw new Error('all of it is planned');
+    expect(wanted.say.replaceAll('\u00a0', ' ')).toMatch(words);
+    expect(wanted.volume / plan!.foamVolume).toBeCloseTo(1, 3);
+  });
+
+  test('air that no foam brought is found beside them at the bench', () => {
+    const record = made();
+    const light = { ...record, readings: { ...record.readings, full: typed('9', 'kg') } };
+    expect(gasDoubt(runReadings(record, say), say)).toBeUndefined();
+    expect(gasDoubt(runReadings(light, say), say)).toContain('this is lighter');
+  });
+});
 
 test.each([
   ['damp', '5'],

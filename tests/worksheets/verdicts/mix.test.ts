@@ -36,7 +36,7 @@ verdicts(targetDensity, neat, [
   [
     { density: '700 kg/m3' },
     'good',
-    /practice 600\skg\/m³ is for “Insul.* and soft\), 800\skg\/m³ is for “Light panel.*with care\)\. For/,
+    /practice 600\skg\/m³ is for “Insul.* and soft\), 800\skg\/m³ is for “Light panel.*never fixed to a wall\)\. For/,
   ],
   [
     { density: '976 kg/m3' },

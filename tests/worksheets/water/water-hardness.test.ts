@@ -115,10 +115,15 @@ test('a total past the end of a class is not said as that end, nor a soft water 
 });
 
 test('degrees of hardness that may be of more than one kind are asked for by name', () => {
-  for (const total of ['17°', '17 deg', '31 °f', '31 °F'])
+  for (const total of ['17°', '17 deg', '31 °F'])
     expect(refusal(waterHardness, { 'water.method': 'total', 'water.total': total })).toMatch(
       /is not one of hardness\. Use .*°dH, °fH or °e\./,
     );
+});
+
+test('a French degree is read as it is written in France, and no Fahrenheit is', () => {
+  const found = answered(waterHardness, { 'water.method': 'total', 'water.total': '38 °f' });
+  expect(found.numbers.total?.value).toBeCloseTo(3.8 / 1.000869, 6);
 });
 
 test('a report’s calcium and magnesium as CaCO₃ are turned by the factor beside the field', () => {

@@ -10,8 +10,8 @@ import { Results } from '../../../islands/parts/Results.tsx';
 import { Verdict } from '../../../islands/parts/Verdict.tsx';
 import type { Judgement } from '../../../islands/worksheet.ts';
 import { reconcileJudgement } from '../../records/reconcile-words.ts';
-import { freeInSand } from '../../shared/mix/further.ts';
-import { HOURS, PERCENT } from '../../shared/words/amounts.ts';
+import { freeInSand, furtherIn } from '../../shared/mix/further.ts';
+import { HOURS, PERCENT, SMALL_MASS } from '../../shared/words/amounts.ts';
 import { cementDensityOf } from './cement-density.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { readingDoubts, recordBaseDoubt, recordPlanDoubt } from './record-doubts.ts';
@@ -65,6 +65,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
   const dry = driedDensity(record);
   const cementDensity = cementDensityOf(record);
+  const counted = reckoned.ok && furtherIn(readingValue(record, 'cement')!, record.kept);
   const empty = reckoned.ok
     ? []
     : reckoned.missing.filter((name) => !filled(record.readings[name]));
@@ -144,6 +145,12 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           went in is not compared with what came out, and how much of its foam lived is not known.
         </p>
       )}
+      {counted && (
+        <p class="note">
+          Its fibre and pigment, {say(counted.further, 'mass', { units: SMALL_MASS })}, count as put
+          in as planned.
+        </p>
+      )}
       {reckoned.ok && reckoned.verdict.yield === undefined && (
         <p class="note">
           The density of some of the mix that was taken out is not known, so the yield is not
@@ -172,10 +179,11 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           </button>
         </p>
       )}
-      {/* The worksheet knows of no mix that was taken out before it was corrected, and of no damp sand. */}
+      {/* The worksheet knows of no mix that was taken out before it was corrected, of no damp sand, fibre or pigment. */}
       {reckoned.ok &&
         !record.invented &&
         !freeInSand(record.kept) &&
+        !counted &&
         !record.corrections.some(({ out }) => out) && (
           <p>
             <button type="button" onClick={() => reconcileWith(record)}>

@@ -20,7 +20,7 @@ import { readingLimits } from '../../records/reading-limits.ts';
 import { DRAINED, STANDS_MOST } from '../../shared/foam/drained-foam.ts';
 import { foamShare } from '../../shared/foam/foam-share.ts';
 import { isFoam } from '../../shared/foam/is-foam.ts';
-import { holdsFurther } from '../../shared/mix/further.ts';
+import { furtherIn, holdsFurther } from '../../shared/mix/further.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from '../../shared/mix/near-enough.ts';
 import { HOT } from '../../shared/time/heat-doubt.ts';
 import { cementDensityOf } from './cement-density.ts';
@@ -114,9 +114,10 @@ export function reckon(record: BatchRecord): Reckoned {
     ...addedUnsaid(record),
   ];
   const filledIn = missing.filter((name) => filled(record.readings[name]));
-  if (holdsFurther(record.kept)) return { ok: false, missing: filledIn, refused, more: true };
-  if (missing.length + refused.length > 0) return { ok: false, missing, refused };
   const value = (name: ReadingName) => readingValue(record, name);
+  if (holdsFurther(record.kept) && !furtherIn(value('cement') ?? 0, record.kept))
+    return { ok: false, missing: filledIn, refused, more: true };
+  if (missing.length + refused.length > 0) return { ok: false, missing, refused };
   const batch = {
     ...weighedBatch(value, record.kept),
     placed: value('placed'),

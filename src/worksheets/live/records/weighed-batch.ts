@@ -1,7 +1,7 @@
 import type { KeptResults } from '../../../bench/entries.ts';
 import type { ReadingName } from '../../../bench/records/readings.ts';
-import type { BatchWeighed } from '../../../core/records/reconcile.ts';
-import { surfaceDry } from '../../shared/mix/further.ts';
+import type { BatchWeighed, Particles } from '../../../core/records/reconcile.ts';
+import { furtherIn, surfaceDry } from '../../shared/mix/further.ts';
 
 /** Readings without which what went in cannot be held against what came out. */
 export const NEEDED = [
@@ -18,11 +18,12 @@ export const NEEDED = [
 export const weighedBatch = (
   at: (name: ReadingName) => number | undefined,
   kept: KeptResults,
-): BatchWeighed => {
+): BatchWeighed & Particles => {
   const needed = Object.fromEntries(NEEDED.map((name) => [name, at(name)!]));
   return {
     ...(needed as Record<(typeof NEEDED)[number], number>),
     ...surfaceDry(at('water')!, at('sand') ?? 0, kept),
+    ...furtherIn(at('cement')!, kept),
     foamAdded: at('foamAdded') ?? 0,
     baseAdded: at('baseAdded') ?? 0,
   };

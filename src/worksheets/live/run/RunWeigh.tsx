@@ -10,7 +10,7 @@ import {
   spentWords,
   TO_EXAMPLE,
 } from '../../shared/mix/correction-advice.ts';
-import { ADDED_FOAM } from '../../shared/words/amounts.ts';
+import { ADDED_FOAM, SMALL_MASS } from '../../shared/words/amounts.ts';
 import { asSaid, onScale, scaleReads } from '../../shared/words/as-said.ts';
 import { RecordFields } from '../records/RecordFields.tsx';
 import { blendDensity } from '../records/record-words.ts';
@@ -190,7 +190,10 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
   );
 }
 
-/** What to weigh for some base mix of this batch’s own make-up. */
+const partOf = (kg: number, say: Say) =>
+  onScale(kg, { significant: 2, ...(kg < 0.5 && { units: SMALL_MASS }) }, say);
+
+/** What to weigh for some base mix of this batch’s own make-up; what has no field is in it as planned. */
 function madeOf(
   mass: number,
   at: (name: ReadingName) => number | undefined,
@@ -198,11 +201,19 @@ function madeOf(
   say: Say,
 ): string {
   const [cement, water, sand = plan?.sand ?? 0] = [at('cement'), at('water'), at('sand')];
-  if (!cement || !water || plan?.other) return '';
-  const part = (of: number) =>
-    onScale((mass * of) / (cement + water + sand), { significant: 2 }, say);
-  const sandToo = sand > 0 ? `, ${part(sand)} of sand` : '';
-  return ` (${part(cement)} of cement${sandToo}, ${part(water)} of water)`;
+  if (!cement || !water) return '';
+  const other = plan?.other ?? [];
+  const parts = [
+    { name: 'cement', mass: cement },
+    { name: 'sand', mass: sand },
+    ...other,
+    { name: 'water', mass: water },
+  ].filter(({ mass }) => mass > 0);
+  const share = mass / parts.reduce((sum, { mass }) => sum + mass, 0);
+  const named = parts.map(
+    ({ name, mass }) => `${partOf(share * mass, say)} of ${name.toLowerCase()}`,
+  );
+  return ` (${named.join(', ')})`;
 }
 
 /** Puts a line into the notes, once. */

@@ -1,7 +1,7 @@
 import { ifAllowed } from '../../../core/domain-error.ts';
 import { judgeCorrected } from '../../../core/records/taken-out.ts';
 import type { Say } from '../../../islands/engine/say.ts';
-import { holdsFurther } from '../../shared/mix/further.ts';
+import { furtherIn, holdsFurther } from '../../shared/mix/further.ts';
 import { NEEDED, weighedBatch } from '../records/weighed-batch.ts';
 import type { RunReadings } from './run-readings.ts';
 
@@ -10,13 +10,14 @@ const MAY_BE_NONE = ['sand', 'foamAdded', 'baseAdded'] as const;
 /**
  * A blend lighter than it could be had all its foam lived, by more than the ± of its readings: in the words
  * for the bench, and by the rule that judges its record later. Undefined until all of it is weighed, and for a mix
- * that holds more than is.
+ * that holds more than is, and more than fibre and pigment.
  */
 export function gasDoubt(
   { at, pm, cementDensity, corrections, kept }: RunReadings,
   say: Say,
 ): string | undefined {
-  if (holdsFurther(kept) || NEEDED.some((name) => at(name) === undefined)) return undefined;
+  if (NEEDED.some((name) => at(name) === undefined)) return undefined;
+  if (holdsFurther(kept) && !furtherIn(at('cement')!, kept)) return undefined;
   const read = [...NEEDED, ...MAY_BE_NONE.filter((name) => at(name) !== undefined)];
   // Beside a ± that nobody knows nothing is light beyond it.
   if (read.some((name) => pm(name) === Number.POSITIVE_INFINITY)) return undefined;

@@ -1,20 +1,8 @@
 import { GROWTH_COEFFICIENT } from '../../../core/curing/strength-growth.ts';
 import { choice, number } from '../../../islands/fields.ts';
-import { BY_ITS_NUMBER } from '../words/cement-bag.ts';
+import { CEMENT_CLASS } from './cement-class.ts';
 
-/** One word for how quickly a cement works, where the bag does not say more. */
-export const cement = choice({
-  label: 'Cement',
-  help: BY_ITS_NUMBER,
-  options: {
-    unknown: 'I do not know',
-    slow: 'Slow: 32.5\u00a0N, CEM\u00a0III, or slow by its bag',
-    ordinary: 'Ordinary: 32.5 R or 42.5\u00a0N',
-    rapid: 'Rapid: 42.5 R or 52.5',
-  },
-  example: 'unknown',
-  bench: 'curing.cement',
-});
+export const cement = choice(CEMENT_CLASS);
 
 /** How the reader's own cubes or cores grow, s: the fit of “How strong is it getting?”. */
 export const ownGrowth = number('ratio', {
