@@ -16,6 +16,7 @@ import {
   vesselFor,
 } from '../shared/mix/correction-advice.ts';
 import { densityDoubt } from '../shared/mix/density-doubt.ts';
+import { holdsFurther } from '../shared/mix/further.ts';
 import { pasteWaterCement } from '../shared/mix/paste-water.ts';
 import { targetRefusals } from '../shared/mix/target-refusals.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, PERCENT } from '../shared/words/amounts.ts';
@@ -165,7 +166,7 @@ export default worksheet({
           : undefined,
     ],
   ],
-  minds: [OWN_PLAN, LOAD_MASS],
+  minds: [OWN_PLAN, LOAD_MASS, 'mix.further'],
   judge: (r, v, say, kept = {}) => {
     const { advice, measured, off, tolerance, parts } = r;
     const { made, mass, target } = v;
@@ -188,7 +189,11 @@ export default worksheet({
     // A plan may have put in more than cement, water and sand.
     const load = Math.max(parts, keptValue(kept[LOAD_MASS]) ?? 0);
     const grown = r.ownParts || isOwn(kept, OWN_AMOUNT) ? grownWords(mass, load, say) : undefined;
-    const add = `${tooMuch(off, tolerance / target, say)}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`;
+    const along =
+      advice.fix.action === 'add-base-mix' && holdsFurther(kept)
+        ? ', with its share of the pigment, fibre and whatever else was planned in it'
+        : '';
+    const add = `${tooMuch(off, tolerance / target, say)}. ${addWords(advice, say)}${along}, fold it in gently, and weigh once more.`;
     const doubts = [grown, waterDoubt(v, say)].filter(Boolean);
     return {
       verdict: 'look',

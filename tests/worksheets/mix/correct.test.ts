@@ -28,6 +28,21 @@ test.each([
   expect(outcome.judgement.say).toMatch(words);
 });
 
+test('base mix takes its share of what else is planned in it along', () => {
+  const saidOf = (full: string, further: number) => {
+    const entries = { 'correct.full': { t: full, u: 'kg' } };
+    const from = { from: 'What goes into the batch?', by: 'batch' };
+    // A plan whose density and amount are the reader's own.
+    const kept = { 'mix.further': { v: further, ...from }, 'mix.ownPlan': { v: 2, ...from } };
+    const outcome = answer(correct, readWorksheet(correct, entries, kept, say), say, kept);
+    mustAnswer(outcome);
+    return outcome.judgement.say;
+  };
+  expect(saidOf('11.85', 1)).toMatch(/of base mix, with its share of the pigment, fibre/);
+  expect(saidOf('11.85', 0)).toMatch(/of base mix, fold it in/);
+  expect(saidOf('13.65', 1)).toMatch(/of foam \(\S+\sg by weight\), fold it in/);
+});
+
 test('the example’s load weighs what its cement and water weigh', () => {
   const outcome = answer(correct, readWorksheet(correct, {}, {}, say), say);
   if (!outcome.ok) throw new Error('the example is refused');
