@@ -193,7 +193,7 @@ export default worksheet({
       put: (r) => {
         const pH = r.pH();
         return pH
-          ? `Alkalinity, carbon and ions averaged, then solved: pH ${pH.solved.toFixed(2)} (the average of the pH values is ${pH.averaged.toFixed(2)}).`
+          ? `Alkalinity, carbon and ions averaged, then solved: pH\u00a0${pH.solved.toFixed(2)} (the average of the pH values is ${pH.averaged.toFixed(2)}).`
           : 'Not asked for, or not all given.';
       },
     },

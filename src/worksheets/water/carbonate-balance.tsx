@@ -179,7 +179,7 @@ export default worksheet({
       put: (r) => {
         const at = r.saturationPH();
         return at === undefined
-          ? 'Between pH 4 and 11 this water is never just saturated.'
+          ? 'Between pH\u00a04 and 11 this water is never just saturated.'
           : `LI = ${r.water.pH.toFixed(2)} − ${at.toFixed(2)} = ${figure(r.water.pH - at)}`;
       },
     },

@@ -58,7 +58,7 @@ const caustic = (pH: number, say: Say): Judgement | undefined =>
   pH > CAUSTIC
     ? {
         verdict: 'stop',
-        say: `Ask for more hardness than that, or blend with soft water instead: at pH ${say(pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out.`,
+        say: `Ask for more hardness than that, or blend with soft water instead: at pH\u00a0${say(pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out.`,
       }
     : undefined;
 
@@ -272,7 +272,7 @@ export default worksheet({
     const slip =
       v.form === 'anhydrous'
         ? `Weigh crystals by this figure and the water gets 1/${factor} of the soda: it stays hard.`
-        : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH ${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`;
+        : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH\u00a0${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`;
     const notes = [
       ...(r.mass > 0 ? [slip] : []),
       'Test the hardness of the clear water before you trust it. Soda quickens cement and can make it stiffen at once: none of it belongs in the base mix (common practice, no source).',
@@ -304,7 +304,7 @@ export default worksheet({
       put: (r, _, say) =>
         r.outcome === 'spent'
           ? 'No soda: a cold bucket takes no more out, as below.'
-          : `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH ${r.softened.water.pH.toFixed(1)}.`,
+          : `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH\u00a0${r.softened.water.pH.toFixed(1)}.`,
     },
     {
       tex: String.raw`\text{limit} = [\mathrm{Mg}] + 30\ldots 35\ \text{mg/L as CaCO}_3`,
