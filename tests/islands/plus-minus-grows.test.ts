@@ -19,6 +19,8 @@ test('a jar is known as closely, for its size, as a bucket, until a ± is typed'
   expect(read({ t: '1' }).pmText).toBe('0.01');
   expect(read({ t: '1000', u: 'mL' }).pm).toBeCloseTo(1e-5, 12);
   expect(read({ t: '1', p: '0.05', pu: 'L' }).pm).toBeCloseTo(5e-5, 12);
+  // A slip of a sign makes no ± below nothing.
+  expect(read({ t: '-1' }).pmText).toBe('0.01');
   // What cannot be read has no size.
   expect(read({ t: 'a jar' }).pm).toBe(2e-4);
 });

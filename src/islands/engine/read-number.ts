@@ -48,7 +48,7 @@ export function readNumber(
   const [typed = '', typedIn] = asTyped(entry?.t, entry?.u, field.kind, unit);
   const parsed = readText(field, typed, typedIn, say);
   const size = own ? parsed.ok && parsed.value : fromKept?.v;
-  const share = field.plusMinusGrows && size && example?.ok ? size / example.value : 1;
+  const share = field.plusMinusGrows && size && example?.ok ? Math.abs(size / example.value) : 1;
   const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say, share);
   if (!own && upstream && !fromKept) {
     const { asks } = field;

@@ -35,8 +35,8 @@ export const pieceFields = {
     options: {
       block: 'from its sides: a block',
       cylinder: 'from its sides: a cylinder',
-      gain: 'pushed under in water that stands on the scale',
-      hanging: 'hung under water below the scale, with a sinker',
+      gain: 'pushed under in water on the scale',
+      hanging: 'hung under water, with a sinker',
     },
     example: 'block',
   }),
