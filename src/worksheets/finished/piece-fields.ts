@@ -95,7 +95,7 @@ export const pieceFields = {
         max: '500 kg',
       }),
     },
-    example: '0  0.705\n24  0.641\n48  0.629\n72  0.628',
+    example: '0\t0.705\n24\t0.641\n48\t0.629\n72\t0.628',
     most: 40,
     when: { dried: ['yes'] },
   }),
