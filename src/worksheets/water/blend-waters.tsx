@@ -119,13 +119,13 @@ export default worksheet({
       label: 'pH of the blend',
       kind: 'count',
       of: (r) => r.pH()?.solved,
-      note: 'From the carbonate system.',
+      note: 'from the carbonate system',
     },
     averaged: {
       label: 'pH by averaging',
       kind: 'count',
       of: (r) => r.pH()?.averaged,
-      note: 'Not what you get: pH is not conserved.',
+      note: 'not what you get: pH is not conserved',
     },
   },
   judge: (r, v, say) => {

@@ -43,7 +43,7 @@ export default worksheet({
       label: 'Alkalis, as Na₂O',
       kind: 'concentration',
       of: (r) => r.alkalies,
-      note: 'Na₂O + 0.658\u00a0K₂O, from sodium and potassium.',
+      note: 'Na₂O + 0.658\u00a0K₂O, from sodium and potassium',
     },
   },
   judge: (r, v, say) => {

@@ -163,7 +163,7 @@ export default worksheet({
       of: (r) => (r.outcome === 'beyond' ? r.mass : undefined),
       units: SMALL_MASS,
       answer: true,
-      note: 'More than a cold bucket can use.',
+      note: 'more than a cold bucket can use',
     },
     concentration: {
       label: 'Washing soda in the water',
@@ -187,7 +187,7 @@ export default worksheet({
       kind: 'hardness',
       of: ({ outcome, settled }) =>
         outcome === 'soft' || outcome === 'by-itself' ? undefined : settled,
-      note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay.',
+      note: 'as equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay',
     },
     sludge: {
       label: 'Calcite sludge, dry',
@@ -208,7 +208,7 @@ export default worksheet({
       kind: 'mass',
       of: (r) => r.stoichiometric,
       units: SMALL_MASS,
-      note: 'Without what dissolved CO₂ takes, or the calcite that comes out by itself.',
+      note: 'without what dissolved CO₂ takes, or the calcite that comes out by itself',
     },
     mixUp: {
       label: 'If you weigh the other powder by mistake',
@@ -216,7 +216,7 @@ export default worksheet({
       of: (r) =>
         r.soda > 0 && r.outcome !== 'beyond' ? r.mixUp().got.hardness * r.perVolume : undefined,
       significant: 2,
-      note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of calcite, whatever the dose.',
+      note: 'hardness left at equilibrium; a cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of calcite, whatever the dose',
     },
   },
   judge: (r, v, say) => {
