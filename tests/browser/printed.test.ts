@@ -27,6 +27,18 @@ test('a worksheet prints without boxes for fingers, and its results fill the pag
   await close();
 });
 
+test('no button prints, on a record of a batch either', async () => {
+  const { page, close } = await openPage('batch-records/');
+  await page.getByRole('button', { name: 'Load six invented batches' }).click();
+  await page.locator('.records-list a').first().click();
+  await page.locator('.record').waitFor();
+  const buttons = page.locator('button:visible, .file-button:visible');
+  expect(await buttons.count()).toBeGreaterThan(3);
+  await page.emulateMedia({ media: 'print' });
+  expect(await buttons.allInnerTexts()).toEqual([]);
+  await close();
+});
+
 test('what to have at hand and the washing up print with the check list', async () => {
   const { page, close } = await openPage('safety/setting-up/');
   await page.emulateMedia({ media: 'print' });
