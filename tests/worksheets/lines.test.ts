@@ -3,7 +3,7 @@ import type { LinesReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { lines } from '../../src/islands/fields/lines.tsx';
 import { readLines } from '../../src/islands/fields/read-lines.ts';
-import { number } from '../../src/islands/fields.ts';
+import { type Fields, number } from '../../src/islands/fields.ts';
 import { temperatureFields } from '../../src/worksheets/curing/curing-fields.ts';
 import { shapeFields } from '../../src/worksheets/placing/shape-fields.ts';
 import { sheets } from './all.ts';
@@ -177,7 +177,7 @@ test('nothing, and too much', () => {
 
 test('the columns of every example stand below each other', () => {
   const examples = sheets.flatMap(({ id, fields }) =>
-    Object.values(fields).flatMap((field) =>
+    Object.values(fields as Fields).flatMap((field) =>
       field.type === 'lines' ? field.example.split('\n').map((line) => [id, line] as const) : [],
     ),
   );
