@@ -68,6 +68,21 @@ export function cutText(): string[] {
   return [...new Set(found)];
 }
 
+/** Options of a list that its box would show without their last letters; its arrow is some 16 pixels wide. */
+export function cutOptions(): string[] {
+  const pen = document.createElement('canvas').getContext('2d')!;
+  return [...document.querySelectorAll<HTMLSelectElement>('select.choice')]
+    .filter((list) => list.checkVisibility())
+    .flatMap((list) => {
+      const { fontSize, fontFamily, paddingLeft, paddingRight } = getComputedStyle(list);
+      pen.font = `${fontSize} ${fontFamily}`;
+      const room = list.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight) - 16;
+      return [...list.options]
+        .filter(({ text }) => pen.measureText(text).width > room)
+        .map(({ text }) => `cut off in the list ${list.id}: ${text}`);
+    });
+}
+
 /** Names of results, and boxes for a number, too narrow to be read or to show six digits; words far from their box. */
 export function crushed(): string[] {
   const found = (

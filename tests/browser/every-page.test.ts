@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { faults, faultsButColours, newColourFaults, WIDTH } from './axe.ts';
 import {
   crushed,
+  cutOptions,
   cutText,
   overflow,
   SPACED,
@@ -46,6 +47,7 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   note('light', await newColourFaults(page, tried.light));
   note('360 px', await page.evaluate(overflow));
   note('360 px', await page.evaluate(cutText));
+  note('360 px', await page.evaluate(cutOptions));
   note('360 px', await smallTargets(page, FINGER));
   note('360 px', await smallTargets(page, GLOVE, '.worksheet, .run, .at-bench, .foam-clock'));
   note('a screen reader', await nameFaults(page));

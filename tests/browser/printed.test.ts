@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { openPage, site } from './browser.ts';
+import { openPage, site, wakeWorksheets } from './browser.ts';
 
 test('home prints on one page', async () => {
   const { page, close } = await openPage('');
@@ -16,6 +16,26 @@ test('the first step at the bench prints on one page', async () => {
   await page.locator('[data-run="0"]').waitFor();
   const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
   expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  await close();
+});
+
+test('a worksheet prints without boxes for fingers, and its results fill the page they begin on', async () => {
+  const { page, close } = await openPage('foam/solution/');
+  await wakeWorksheets(page);
+  const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
+  expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(3);
+  await close();
+});
+
+test('no button prints, on a record of a batch either', async () => {
+  const { page, close } = await openPage('batch-records/');
+  await page.getByRole('button', { name: 'Load six invented batches' }).click();
+  await page.locator('.records-list a').first().click();
+  await page.locator('.record').waitFor();
+  const buttons = page.locator('button:visible, .file-button:visible');
+  expect(await buttons.count()).toBeGreaterThan(3);
+  await page.emulateMedia({ media: 'print' });
+  expect(await buttons.allInnerTexts()).toEqual([]);
   await close();
 });
 

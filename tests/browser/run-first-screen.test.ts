@@ -31,6 +31,12 @@ test('on a phone each step shows its first field on the first screen, and its ca
       await input.fill('10.2 + 9.8');
       const cut = await input.evaluate((box) => box.scrollWidth > box.clientWidth);
       expect(cut, `step ${step + 1}: ${await input.getAttribute('id')}`).toBe(false);
+      // Its ± stands beside it, not on a line of its own.
+      const below = await input.evaluate((box) => {
+        const sure = box.parentElement!.querySelector('.plus-minus');
+        return sure && sure.getBoundingClientRect().top > box.getBoundingClientRect().bottom;
+      });
+      expect(below, `step ${step + 1}: ± of ${await input.getAttribute('id')}`).toBeFalsy();
       await input.fill('');
     }
     if (step < 4) await page.getByRole('button', { name: /^Next/ }).click();

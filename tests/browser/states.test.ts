@@ -241,3 +241,26 @@ test.concurrent('nothing moves for a reader who asked for stillness', async ({ p
   });
   expect(await moves()).toBeGreaterThan(0);
 });
+
+test.concurrent('a box that scrolls, or that skips its rows, cuts no ring of what has the focus', async ({
+  page,
+  open,
+}) => {
+  const room = (thing: string, box: string) =>
+    page
+      .locator(thing)
+      .first()
+      .evaluate((e, box) => {
+        const [inner, outer] = [e.getBoundingClientRect(), e.closest(box)!.getBoundingClientRect()];
+        const { overflowClipMargin } = getComputedStyle(e.closest(box)!);
+        return inner.left - outer.left + (parseFloat(overflowClipMargin) || 0);
+      }, box);
+  await page.setViewportSize({ width: 1280, height: 900 });
+  await open('mix/correct/');
+  // The ring is 3 pixels wide and stands off by 2.
+  expect(await room('.beside-text a', '.beside-text')).toBeGreaterThanOrEqual(5);
+  await open('batch-records/');
+  await page.getByRole('button', { name: 'Load six invented batches' }).click();
+  await page.locator('.records-list a').first().waitFor();
+  expect(await room('.records-list a', 'li')).toBeGreaterThanOrEqual(5);
+});

@@ -8,6 +8,8 @@ test.each([
   ['(1.26 in), 2 in³, 7 d at 12 mph', '(1.26\u00a0in), 2\u00a0in³, 7\u00a0d at 12\u00a0mph'],
   ['3 in one, 2 days, 100 kB', '3 in one, 2 days, 100\u00a0kB'],
   ['50 × 50 × 300 mm', '50\u00a0×\u00a050\u00a0×\u00a0300\u00a0mm'],
+  ['of a damp room, × 1.20', 'of a damp room, ×\u00a01.20'],
+  ['at pH 8.2 and w/c 0.55, a pH and', 'at pH\u00a08.2 and w/c\u00a00.55, a pH and'],
   ['asks for 487 ± 40 kg/m³', 'asks for 487\u00a0±\u00a040\u00a0kg/m³'],
   ['of 80 % ± 3 %', 'of 80\u00a0%\u00a0±\u00a03\u00a0%'],
   ['known to ± <b>5 g</b>', 'known to ±\u00a0<b>5\u00a0g</b>'],

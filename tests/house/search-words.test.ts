@@ -214,7 +214,13 @@ test.each([
   ['… <mark>kg</mark> a load', '… <mark>kg</mark> a load'],
   ['°C is a unit; ends at 20', '°C is a unit; ends at 20'],
 ])('an excerpt parts no number from its unit: %s', (excerpt, whole) => {
-  expect(wholly(excerpt)).toBe(whole);
+  expect(wholly(excerpt).replaceAll('\u00a0', ' ')).toBe(whole);
+});
+
+test('a quantity of an excerpt stays on one line', () => {
+  expect(
+    wholly('… if the <mark>foam</mark> is 10 kg/m³ (0.62 lb/ft³) <mark>heavier</mark> …'),
+  ).toBe('… if the <mark>foam</mark> is 10\u00a0kg/m³ (0.62\u00a0lb/ft³) <mark>heavier</mark> …');
 });
 
 /** A page whose section on burns holds fewer of the words than another. */

@@ -8,7 +8,7 @@ const column = (...cells: string[]) => {
   const html = renderToString(
     h(Table, { caption: 'c', columns: ['Row', 'Value'], rows: cells.map((cell) => ['r', cell]) }),
   );
-  const text = (part: string) => part.replace(/<[^>]*>/g, '');
+  const text = (part: string) => part.replace(/<[^>]*>|\u2007/g, '');
   return {
     head: text(/<th scope="col">Value.*?<\/th>/.exec(html)![0]),
     cells: [...html.matchAll(/<td\b[^>]*>(.*?)<\/td>/g)].map(([, cell]) => text(cell!)),
@@ -49,6 +49,29 @@ test.each([
     expect(column(cell, '2, few')).toEqual({ head: 'Value', cells: [breaks, '2, few'] });
   },
 );
+
+test('the points of a column stand below each other, and words where the column begins', () => {
+  const column = (...cells: string[]) =>
+    [
+      ...renderToString(
+        h(Table, { caption: 'c', columns: ['r', 'v'], rows: cells.map((c) => ['r', c]) }),
+      ).matchAll(/<td\b[^>]*>(.*?)<\/td>/g),
+    ].map(([, cell]) => cell!.replaceAll('\u2007', '_'));
+  expect(column('0\u00a0%', '5.1\u00a0%', '280\u00a0%', '—')).toEqual(['__0', '__5.1', '280', '—']);
+  expect(column('\u22120.3\u00a0°C', '4\u00a0°C', '\u221215.5\u00a0°C')).toEqual([
+    '_\u22120.3',
+    '__4',
+    '\u221215.5',
+  ]);
+  expect(column('9.4 ± 0.3\u00a0L', '10.4 ± 0.4\u00a0L', 'leave it')).toEqual([
+    '_9.4 ± 0.3',
+    '10.4 ± 0.4',
+    'leave it',
+  ]);
+  // Of amounts in several units, or with more behind them, the points mean nothing together.
+  const mixed = ['13.6 kg', '5.43 kg', '144 g', '1 full and 5.30 L'];
+  expect(column(...mixed.map((cell) => cell.replace(/ /g, '\u00a0')))[1]).toMatch(/^5/);
+});
 
 test('what is counted few is no number of a unit', () => {
   expect(column('2, few', '1, few')).toEqual({ head: 'Value', cells: ['2, few', '1, few'] });

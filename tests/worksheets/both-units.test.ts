@@ -161,12 +161,12 @@ test('how much later a wetter mix sets is told in two sentences, as far as the t
     ['0.4', '0.5'],
   ] as const)
     expect(note(test, mix)).toContain(
-      'not known: the one old table at hand has one cement from w/c 0.27 to 0.40, the other from w/c 0.24 to 0.36.',
+      'not known: the one old table at hand has one cement from w/c\u00a00.27 to 0.40, the other from w/c\u00a00.24 to 0.36.',
     );
   // Only as far as the rows of a cement go, and of that cement alone.
   for (const test of ['0.359', '0.36'])
     expect(note(test, '0.6')).toContain(
-      'In one old table (one cement from w/c 0.27 to 0.40) initial set took about 1.2 times as long',
+      'In one old table (one cement from w/c\u00a00.27 to 0.40) initial set took about 1.2 times as long',
     );
   expect(note('0.5')).toContain('no wetter');
 });

@@ -3,9 +3,10 @@ import type { LinesReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { lines } from '../../src/islands/fields/lines.tsx';
 import { readLines } from '../../src/islands/fields/read-lines.ts';
-import { number } from '../../src/islands/fields.ts';
+import { type Fields, number } from '../../src/islands/fields.ts';
 import { temperatureFields } from '../../src/worksheets/curing/curing-fields.ts';
 import { shapeFields } from '../../src/worksheets/placing/shape-fields.ts';
+import { sheets } from './all.ts';
 
 const field = lines({
   label: 'Readings',
@@ -172,6 +173,16 @@ test('nothing, and too much', () => {
   expect(read(' \n').problems[0]).toContain('such as ‘2\t0.04’');
   expect(read(' \n', 'us').problems[0]).toContain('such as ‘2\t0.08818’');
   expect(read(Array(6).fill('1 1').join('\n')).problems[0]).toContain('at most 5');
+});
+
+test('the columns of every example stand below each other', () => {
+  const examples = sheets.flatMap(({ id, fields }) =>
+    Object.values(fields as Fields).flatMap((field) =>
+      field.type === 'lines' ? field.example.split('\n').map((line) => [id, line] as const) : [],
+    ),
+  );
+  expect(examples.length).toBeGreaterThan(50);
+  expect(examples.filter(([, line]) => line.includes(' '))).toEqual([]);
 });
 
 test('the example stands in the units of the page, so that what is typed over it is in them too', () => {

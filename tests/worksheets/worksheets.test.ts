@@ -421,3 +421,11 @@ function entriesOf(
     { requiredKeys: [] },
   ) as fc.Arbitrary<Entries>;
 }
+
+test('the words under a number are no sentence: no capital before them, no point behind', () => {
+  const notes = sheets.flatMap(({ results }) =>
+    Object.values(results).flatMap(({ note }) => note ?? []),
+  );
+  expect(notes.length).toBeGreaterThan(50);
+  expect(notes.filter((note) => /^[A-Z][a-z]+ |\.$/.test(note))).toEqual([]);
+});

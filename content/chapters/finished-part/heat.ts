@@ -19,11 +19,11 @@ import { demoDryDensity } from '~/worksheets/demo-worked.ts';
 
 const byRelation = (dryDensity: number) => valoreConductivity({ dryDensity }).conductivity;
 
-/** `0.11`, or `0.17–0.23`, in W/(m·K). */
+/** `0.11`, or `0.17 to 0.23`, in W/(m·K). */
 function tabled(table: ConductivityTable, dryDensity: number): string {
   const found = tabledConductivity(table, dryDensity);
   if (!found) throw new Error(`The table ${table.key} does not reach ${dryDensity} kg/m³.`);
-  return [...new Set([found.low, found.high].map((each) => each.toFixed(2)))].join('–');
+  return [...new Set([found.low, found.high].map((each) => each.toFixed(2)))].join(' to ');
 }
 
 /** What a dry piece conducts by its density: by the relation, the British table and the US one. */

@@ -5,8 +5,11 @@ const UNIT =
 /** A number, a plain space, and a unit, which may be part of a compound one: mg/L, kg/m³. */
 const AMOUNT = new RegExp(`(\\d) (?=${UNIT}(?![A-Za-zÀ-ÿ]))`, 'g');
 
-/** A product with its sign: 50 × 50, 3 × 10⁻¹⁰. */
-const PRODUCT = /(\d) × (?=\d)/g;
+/** A factor with its sign, and what stands before that: 50 × 50, 3 × 10⁻¹⁰, × 1.20. */
+const PRODUCT = /(?:(\d) )?× (?=\d)/g;
+
+/** A number and what it is of: pH 8.2, w/c 0.55. */
+const NAMED = /\b(pH|w\/c) (?=\d)/g;
 
 /** A number and its ±, as text or in a tag of its own: 487 ± 40, 3 % ± 2 %, to ± 5. */
 const PLUS_MINUS = /(?:([\d%]) )?± (?=\d|$)/g;
@@ -27,7 +30,8 @@ export const keptTogether = (html: string): string =>
       ? part
       : part
           .replace(AMOUNT, '$1\u00a0')
-          .replace(PRODUCT, '$1\u00a0×\u00a0')
+          .replace(PRODUCT, (_, before) => `${before ? `${before}\u00a0` : ''}×\u00a0`)
+          .replace(NAMED, '$1\u00a0')
           .replace(PLUS_MINUS, (_, before) => `${before ? `${before}\u00a0` : ''}±\u00a0`)
           .replace(IN_TWO, '\u00a0'),
   );

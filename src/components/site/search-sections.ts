@@ -1,3 +1,4 @@
+import { keptTogether } from '../markdown/kept-together.ts';
 import { inBritish, plain } from './search-words.ts';
 
 /** What the index returns for one page. */
@@ -35,8 +36,8 @@ export function isKeywords(excerpt: string, { meta }: Found): boolean {
 const HALVES =
   /(?<=^… )(?:(?:\(\d[^\s<]*|[^\s<]*[°%/²³·][^\s<]*|(?:[kM]?g|m?L|[cm]?m|lb|oz|in|ft|gal|min|[hds]|[kM]?Pa|psi)[.,;:)]*) )+| [(~±≤≥<]*\d[\d.,–−]*(?= …$)/gu;
 
-/** An excerpt without halves of quantities. */
-export const wholly = (excerpt: string): string => excerpt.replaceAll(HALVES, '');
+/** An excerpt without halves of quantities, and each whole one on one line, as on its page. */
+export const wholly = (excerpt: string): string => keptTogether(excerpt.replaceAll(HALVES, ''));
 
 /**
  * The section declared for what was asked, else the one with most of its words. The keyword list

@@ -26,9 +26,14 @@ function sharedUnit(cells: readonly string[]): string | undefined {
   return numbers.length > 1 && units.size === 1 ? unit : undefined;
 }
 
+/** How many characters a cell has before the point, if it holds a number, perhaps with its ±, and nothing else. */
+const lead = (cell = '') =>
+  /^([+\u2212]?[\d\u202f]+)(?:[.,]\d+)?(?:[ \u00a0]±.*)?$/.exec(cell)?.[1]?.length ?? 0;
+
 /**
- * A table of texts. Cells wrap on a narrow page, and what still does not fit scrolls. In a row with
- * fewer cells than the head, the last cell spans the remaining columns.
+ * A table of texts. The points of a column's numbers stand below each other. Cells wrap on a narrow
+ * page, and what still does not fit scrolls. In a row with fewer cells than the head, the last cell
+ * spans the remaining columns.
  */
 export function Table({
   caption,
@@ -42,8 +47,13 @@ export function Table({
   if (rows.length === 0) return null;
   // A unit stated once, in the head, leaves more room for the numbers.
   const units = columns.map((column, i) => column && sharedUnit(rows.map((row) => row[i] ?? '')));
-  const text = (cell: string, i: number) =>
-    breakable(units[i] ? (AMOUNT.exec(cell)?.[1] ?? cell) : cell);
+  const bare = (cell = '', i: number) => (units[i] && AMOUNT.exec(cell)?.[1]) || cell;
+  const leads = columns.map((_, i) => Math.max(...rows.map((row) => lead(bare(row[i], i)))));
+  const text = (cell: string, i: number) => {
+    const shown = bare(cell, i);
+    // Spaces as wide as a digit.
+    return '\u2007'.repeat(lead(shown) && leads[i]! - lead(shown)) + breakable(shown);
+  };
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by key
     <section class="scroll" tabIndex={0} aria-label={caption}>

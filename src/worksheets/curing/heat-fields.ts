@@ -83,8 +83,8 @@ export const heatFields = {
     when: { shape: ['slab'] },
     options: {
       ...COVERS,
-      room: 'Bare, towards a room kept at one temperature',
-      swing: 'Bare, towards a room that warms and cools',
+      room: 'Bare, to a room at one temperature',
+      swing: 'Bare, to a room that warms and cools',
       ground: 'Flat on the ground',
       closed: 'Lets no heat through',
     },

@@ -43,7 +43,7 @@ const rowsInWords = (rows: readonly SabinRows[]) =>
   rows
     .map(
       ({ from, to }, i) =>
-        `${i ? 'the other' : 'one cement'} from w/c ${from.toFixed(2)} to ${to.toFixed(2)}`,
+        `${i ? 'the other' : 'one cement'} from w/c\u00a0${from.toFixed(2)} to ${to.toFixed(2)}`,
     )
     .join(', ');
 

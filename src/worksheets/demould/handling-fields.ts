@@ -63,7 +63,7 @@ export const hold = choice({
   label: 'How it is held',
   options: {
     ends: 'At its two ends',
-    'two-points': 'At two lines, somewhere in from the ends',
+    'two-points': 'At two lines, in from the ends',
     'four-points': 'At four points',
     tipping: 'Tipped up about one end',
     middle: 'In the middle, by one pair of hands',

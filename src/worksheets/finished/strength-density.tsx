@@ -100,7 +100,7 @@ export default worksheet({
           max: '100 MPa',
         }),
       },
-      example: '465  0.9\n470  1.1\n452  0.8',
+      example: '465\t0.9\n470\t1.1\n452\t0.8',
       most: 60,
       when: { own: ['crushed'] },
     }),

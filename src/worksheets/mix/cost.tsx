@@ -159,7 +159,7 @@ export default worksheet({
       kind: 'count',
       of: (r) => r.perPart,
       decimals: 2,
-      note: 'In your money.',
+      note: 'in your money',
     },
     total: { label: 'The batch costs', kind: 'count', of: (r) => r.total, decimals: 2 },
     wasted: {
@@ -173,7 +173,7 @@ export default worksheet({
       kind: 'count',
       of: (r) => r.bags,
       decimals: 0,
-      note: 'The costs count the cement used, not the rest of the last bag.',
+      note: 'the costs count the cement used, not the rest of the last bag',
     },
   },
   judge: (r, v, say) => {

@@ -94,7 +94,7 @@ export default worksheet({
       kind: 'stress',
       of: (r) => (r.band.known ? (r.band.high ?? undefined) : undefined),
       significant: 2,
-      note: 'A band from published figures, class minima among them; never a promise for your mix.',
+      note: 'a band from published figures, class minima among them; never a promise for your mix',
     },
   },
   judge: (r, { by, use, foam }, say) => {

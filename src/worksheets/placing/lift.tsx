@@ -105,7 +105,7 @@ export default worksheet({
       kind: 'length',
       of: (r) => (r.deepest < 1000 ? r.deepest : undefined),
       units: METRES,
-      note: 'By pressure on the bubbles alone. Practice stops at 0.6 to 1.2\u00a0m (2 to 4\u00a0ft).',
+      note: 'by pressure on the bubbles alone; practice stops at 0.6 to 1.2\u00a0m (2 to 4\u00a0ft)',
     },
     sinks: {
       label: 'More mix to pour for it',

@@ -21,7 +21,7 @@ export const pressureFields = {
       one: 'One span',
       two: 'Two spans',
       three: 'Three spans or more',
-      up: 'The depth, from the bottom to a batten at the top',
+      up: 'The depth, up to a batten at the top',
     },
     example: 'one',
   }),

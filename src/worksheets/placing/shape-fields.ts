@@ -65,7 +65,7 @@ export const shapeFields = {
     label: 'Corners, in order round the outline',
     help: 'Typed or pasted; the last joins the first.',
     most: 60,
-    example: '0 0\n450 0\n450 300\n250 300\n150 200\n0 200',
+    example: '0\t0\n450\t0\n450\t300\n250\t300\n150\t200\n0\t200',
     of: {
       x: number('length', {
         label: 'Along',

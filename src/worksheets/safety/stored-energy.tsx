@@ -69,7 +69,7 @@ export default worksheet({
       label: 'Heat let in, less what pushes the air outside back',
       kind: 'energy',
       of: (r) => r.held.isothermal,
-      note: 'The burst counts that push too: at low pressure this is the smaller.',
+      note: 'the burst counts that push too: at low pressure this is the smaller',
     },
     brode: {
       label: 'By what it takes to raise the pressure',

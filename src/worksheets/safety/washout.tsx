@@ -60,7 +60,7 @@ export default worksheet({
       kind: 'count',
       of: (r) => r.times,
       significant: 2,
-      note: 'against pH 9',
+      note: 'against pH\u00a09',
     },
     citric: {
       label: 'Citric acid that its clear water alone would take',
@@ -144,7 +144,7 @@ export default worksheet({
     {
       tex: String.raw`[\mathrm{OH^-}] = 10^{\,\mathrm{pH}-\mathrm{p}K_w}\ \text{mol/L}`,
       put: ({ clear, pKw }, { volume, pH, temperature }, say) =>
-        `pKw is ${pKw.toFixed(2)} at ${say(temperature, 'temperature')}. pH ${pH.toFixed(2)} in ${say(volume, 'volume')}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
+        `pKw is ${pKw.toFixed(2)} at ${say(temperature, 'temperature')}. pH\u00a0${pH.toFixed(2)} in ${say(volume, 'volume')}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
     },
     {
       tex: String.raw`\begin{gathered}\mathrm{CO_2 + 2\,OH^- \to CO_3^{2-} + H_2O}\\ \mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,

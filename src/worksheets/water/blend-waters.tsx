@@ -119,13 +119,13 @@ export default worksheet({
       label: 'pH of the blend',
       kind: 'count',
       of: (r) => r.pH()?.solved,
-      note: 'From the carbonate system.',
+      note: 'from the carbonate system',
     },
     averaged: {
       label: 'pH by averaging',
       kind: 'count',
       of: (r) => r.pH()?.averaged,
-      note: 'Not what you get: pH is not conserved.',
+      note: 'not what you get: pH is not conserved',
     },
   },
   judge: (r, v, say) => {
@@ -193,7 +193,7 @@ export default worksheet({
       put: (r) => {
         const pH = r.pH();
         return pH
-          ? `Alkalinity, carbon and ions averaged, then solved: pH ${pH.solved.toFixed(2)} (the average of the pH values is ${pH.averaged.toFixed(2)}).`
+          ? `Alkalinity, carbon and ions averaged, then solved: pH\u00a0${pH.solved.toFixed(2)} (the average of the pH values is ${pH.averaged.toFixed(2)}).`
           : 'Not asked for, or not all given.';
       },
     },

@@ -88,7 +88,7 @@ export default worksheet({
       kind: 'hardness',
       of: (r) => r.textbook,
       significant: 2,
-      note: 'The non-carbonate hardness: what would stay if all the rest came out.',
+      note: 'the non-carbonate hardness: what would stay if all the rest came out',
     },
     pH: {
       label: 'pH once it has stood',

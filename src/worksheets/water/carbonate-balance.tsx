@@ -80,7 +80,7 @@ export default worksheet({
       sure: true,
       aboutZero: 'any',
       significant: 2,
-      note: 'Above 0 calcite can come out; below, it dissolves.',
+      note: 'above 0 calcite can come out; below, it dissolves',
     },
     pH: { label: 'pH', kind: 'count', of: (r) => r.water.pH },
     alkalinity: {
@@ -100,7 +100,7 @@ export default worksheet({
       of: (r) => r.water.carbonDioxidePressure / STANDARD_ATMOSPHERE,
       units: PPM,
       significant: 2,
-      note: 'In parts per million; outdoors some 400.',
+      note: 'parts per million of the air above it; outdoors some 400',
     },
     dioxide: {
       label: 'CO₂ dissolved',
@@ -113,21 +113,21 @@ export default worksheet({
       kind: 'concentration',
       of: (r) => r.potential() * r.perVolume * MOLAR_MASS.calciumCarbonate,
       significant: 2,
-      note: 'As CaCO₃, closed to the air; below 0, what it would dissolve.',
+      note: 'as CaCO₃, closed to the air; below 0, what it would dissolve',
     },
     langelier: {
       label: 'Langelier index, in full',
       kind: 'count',
       of: (r) => minus(r.water.pH, r.saturationPH()),
       significant: 2,
-      note: 'pH less the pH at which the same calcium and alkalinity would be in balance.',
+      note: 'pH less the pH at which the same calcium and alkalinity would be in balance',
     },
     field: {
       label: 'Langelier index, field formula',
       kind: 'count',
       of: (r) => r.field?.index,
       significant: 2,
-      note: 'What a hand calculation gives; within about 0.3 of the full one.',
+      note: 'what a hand calculation gives; within about 0.3 of the full one',
     },
   },
   judge: (r, v, say) => {
@@ -179,7 +179,7 @@ export default worksheet({
       put: (r) => {
         const at = r.saturationPH();
         return at === undefined
-          ? 'Between pH 4 and 11 this water is never just saturated.'
+          ? 'Between pH\u00a04 and 11 this water is never just saturated.'
           : `LI = ${r.water.pH.toFixed(2)} − ${at.toFixed(2)} = ${figure(r.water.pH - at)}`;
       },
     },

@@ -113,7 +113,7 @@ export default worksheet({
       label: 'Initial set, later by',
       kind: 'time',
       of: ({ control, test }) => less(test.initialSet, control.initialSet),
-      note: 'Below 0: earlier.',
+      note: 'below 0: earlier',
     },
     final: {
       label: 'Final set, of the control’s',

@@ -43,7 +43,7 @@ export default worksheet({
       label: 'Alkalis, as Na₂O',
       kind: 'concentration',
       of: (r) => r.alkalies,
-      note: 'Na₂O + 0.658\u00a0K₂O, from sodium and potassium.',
+      note: 'Na₂O + 0.658\u00a0K₂O, from sodium and potassium',
     },
   },
   judge: (r, v, say) => {
@@ -188,7 +188,7 @@ const namesOf = (lines: readonly Line[]) =>
   [...new Set(lines.map(({ limit }) => spoken(limit.of)))].join(', ');
 
 const tooAcid = ({ value = 0, limit: { least = 0 } }: Line, say: Say) =>
-  `Too acid: pH ${saidApart(value, 'count', [least], say, { plain: true })}, where the least allowed is ${say(least, 'count', { plain: true })}. `;
+  `Too acid: pH\u00a0${saidApart(value, 'count', [least], say, { plain: true })}, where the least allowed is ${say(least, 'count', { plain: true })}. `;
 
 const amount = (of: Constituent, value: number, say: Say) =>
   of === 'pH'

@@ -19,8 +19,8 @@ export function ofPH(
     verdict: 'stop',
     say:
       pH > CAUSTIC
-        ? `Make no foam with ${what}, and keep it off skin and out of eyes: at pH ${at} it is caustic, as lye, wash water or much soda makes it. If none went in, read ${read} again.`
-        : `Make no foam with ${what}, and mix no cement with it: at pH ${at} it is an acid, and EN 1008 asks for ${say(LEAST_PH, 'count', { plain: true })} or more (from memory). If nothing sour went into it, read ${read} again.`,
+        ? `Make no foam with ${what}, and keep it off skin and out of eyes: at pH\u00a0${at} it is caustic, as lye, wash water or much soda makes it. If none went in, read ${read} again.`
+        : `Make no foam with ${what}, and mix no cement with it: at pH\u00a0${at} it is an acid, and EN 1008 asks for ${say(LEAST_PH, 'count', { plain: true })} or more (from memory). If nothing sour went into it, read ${read} again.`,
   };
 }
 

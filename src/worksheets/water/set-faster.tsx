@@ -53,7 +53,7 @@ export default worksheet({
       of: (r) => r.shareOfLimit,
       units: PERCENT,
       significant: 2,
-      note: 'Which is 2\u00a0% of the cement, in plain concrete.',
+      note: 'which is 2\u00a0% of the cement, in plain concrete',
     },
     warmth: {
       label: 'As warmth, that would be',
@@ -74,13 +74,13 @@ export default worksheet({
       of: (r) => r.beside.share,
       units: PERCENT,
       significant: 2,
-      note: 'Cement saturates its water with lime within minutes.',
+      note: 'cement saturates its water with lime within minutes',
     },
     bicarbonate: {
       label: 'Its bicarbonate, as Ca(HCO₃)₂',
       kind: 'concentration',
       of: (r) => r.bicarbonate,
-      note: 'All of it counted as calcium’s. About 400\u00a0mg/L of that, and as much of magnesium’s, is called tolerable.',
+      note: 'all of it counted as calcium’s; about 400\u00a0mg/L of that, and as much of magnesium’s, is called tolerable',
     },
   },
   judge: (r, _, say) => {

@@ -72,7 +72,7 @@ export default worksheet({
       kind: 'concentration',
       of: (r) => (r.soap ? r.yours.lost.stoichiometric : undefined),
       units: IN_SOLUTION,
-      note: 'Two of soap for each calcium or magnesium.',
+      note: 'two of soap for each calcium or magnesium',
     },
     left: {
       label: 'Left to make foam',
@@ -86,7 +86,7 @@ export default worksheet({
       of: (r) => (r.soap ? r.yours.byNumber.needed : undefined),
       units: IN_SOLUTION,
       toward: 'up',
-      note: 'The dose above stays: it is what the foam is to have.',
+      note: 'the dose above stays: it is what the foam is to have',
     },
     empiricalShare: {
       label: 'Of the dose lost, by the household figure',
@@ -94,7 +94,7 @@ export default worksheet({
       of: (r) => (r.soap ? r.yours.byHouse.share : undefined),
       units: PERCENT,
       significant: 2,
-      note: 'Commercial soap, with the excess a lather needs: about twice the chemistry.',
+      note: 'commercial soap, with the excess a lather needs: about twice the chemistry',
     },
     empiricalNeeded: {
       label: 'To put in, by that figure',

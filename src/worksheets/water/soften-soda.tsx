@@ -57,7 +57,7 @@ const caustic = (pH: number, say: Say): Judgement | undefined =>
   pH > CAUSTIC
     ? {
         verdict: 'stop',
-        say: `Ask for more hardness than that, or blend with soft water instead: at pH ${say(pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out.`,
+        say: `Ask for more hardness than that, or blend with soft water instead: at pH\u00a0${say(pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out.`,
       }
     : undefined;
 
@@ -162,7 +162,7 @@ export default worksheet({
       of: (r) => (r.outcome === 'beyond' ? r.mass : undefined),
       units: SMALL_MASS,
       answer: true,
-      note: 'More than a cold bucket can use.',
+      note: 'more than a cold bucket can use',
     },
     concentration: {
       label: 'Washing soda in the water',
@@ -186,7 +186,7 @@ export default worksheet({
       kind: 'hardness',
       of: ({ outcome, settled }) =>
         outcome === 'soft' || outcome === 'by-itself' ? undefined : settled,
-      note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay.',
+      note: 'as equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay',
     },
     sludge: {
       label: 'Calcite sludge, dry',
@@ -207,7 +207,7 @@ export default worksheet({
       kind: 'mass',
       of: (r) => r.stoichiometric,
       units: SMALL_MASS,
-      note: 'Without what dissolved CO₂ takes, or the calcite that comes out by itself.',
+      note: 'without what dissolved CO₂ takes, or the calcite that comes out by itself',
     },
     mixUp: {
       label: 'If you weigh the other powder by mistake',
@@ -215,7 +215,7 @@ export default worksheet({
       of: (r) =>
         r.soda > 0 && r.outcome !== 'beyond' ? r.mixUp().got.hardness * r.perVolume : undefined,
       significant: 2,
-      note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of calcite, whatever the dose.',
+      note: 'hardness left at equilibrium; a cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of calcite, whatever the dose',
     },
   },
   judge: (r, v, say) => {
@@ -271,7 +271,7 @@ export default worksheet({
     const slip =
       v.form === 'anhydrous'
         ? `Weigh crystals by this figure and the water gets 1/${factor} of the soda: it stays hard.`
-        : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH ${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`;
+        : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH\u00a0${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`;
     const notes = [
       ...(r.mass > 0 ? [slip] : []),
       'Test the hardness of the clear water before you trust it. Soda quickens cement and can make it stiffen at once: none of it belongs in the base mix (common practice, no source).',
@@ -303,7 +303,7 @@ export default worksheet({
       put: (r, _, say) =>
         r.outcome === 'spent'
           ? 'No soda: a cold bucket takes no more out, as below.'
-          : `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH ${r.softened.water.pH.toFixed(1)}.`,
+          : `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH\u00a0${r.softened.water.pH.toFixed(1)}.`,
     },
     {
       tex: String.raw`\text{limit} = [\mathrm{Mg}] + 30\ldots 35\ \text{mg/L as CaCO}_3`,

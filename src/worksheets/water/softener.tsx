@@ -117,13 +117,13 @@ export default worksheet({
       label: 'Sodium it puts in the water',
       kind: 'concentration',
       of: (r) => r.sodiumAdded,
-      note: 'Two sodium ions for each calcium or magnesium.',
+      note: 'two sodium ions for each calcium or magnesium',
     },
     alkalies: {
       label: 'Alkalis from that sodium, as Na₂O',
       kind: 'concentration',
       of: (r) => r.alkalies,
-      note: 'The strictest limit for mixing water is 600\u00a0mg/L, optional.',
+      note: 'the strictest limit for mixing water is 600\u00a0mg/L, optional',
     },
   },
   judge: (r, v, say) => {

@@ -209,13 +209,13 @@ export default worksheet({
       label: 'Carbonate hardness',
       kind: 'hardness',
       of: (r) => r.parts?.carbonate,
-      note: 'Boiling takes most of it out.',
+      note: 'boiling takes most of it out',
     },
     nonCarbonate: {
       label: 'Non-carbonate hardness',
       kind: 'hardness',
       of: (r) => r.parts?.nonCarbonate,
-      note: 'Boiling leaves it in.',
+      note: 'boiling leaves it in',
     },
   },
   // Beside an alkalinity that belies it, it is asked for its unit in any case.

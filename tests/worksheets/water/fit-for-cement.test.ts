@@ -24,9 +24,9 @@ test('a pH below its limit is not too much of it, and what is missing or optiona
   const acid = of({ 'water.pH': '3' });
   expect(acid.verdict).toBe('stop');
   expect(acid.say).toMatch(
-    /^Too acid: pH 3, where the least allowed is 4\. Use another water, or let/,
+    /^Too acid: pH\u00a03, where the least allowed is 4\. Use another water, or let/,
   );
-  expect(of({ 'water.pH': '3.999999' }).say).toContain('pH 3.999999, where');
+  expect(of({ 'water.pH': '3.999999' }).say).toContain('pH\u00a03.999999, where');
   expect(of({ 'water.pH': '3', 'water.sulfate': '2500' }).say).toContain(
     'Beyond a limit: sulfate.',
   );

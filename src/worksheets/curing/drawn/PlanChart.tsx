@@ -82,7 +82,7 @@ export function PlanChart({ rows, castAt, date, stopped, example }: Props) {
           </>
         )}
         <button type="button" onClick={() => window.print()}>
-          Print
+          Print this plan
         </button>
       </p>
       {!date && (

@@ -7,9 +7,9 @@ const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
 
 const DILUTION_NAMES = {
   'parts-water': '1 part to N parts of water (1 : N)',
-  'one-in': '1 part in N of concentrate and water (1 in N)',
-  'percent-volume': 'Percent by volume, of concentrate and water',
-  'percent-mass': 'Percent by mass, of concentrate and water',
+  'one-in': '1 part in N, water counted (1 in N)',
+  'percent-volume': 'Percent by volume, water counted',
+  'percent-mass': 'Percent by mass, water counted',
 } as const;
 
 /** What every sheet that works out the foaming solution asks alike. */

@@ -24,7 +24,7 @@ export const vesselSaid = {
     options: {
       marked: 'Made and marked for pressure',
       plastic: 'Plastic pipe, a bottle or a barrel',
-      other: 'Something else, or its marking cannot be read',
+      other: 'Something else, or no legible marking',
       unsaid: 'Not said yet',
     },
     example: 'marked',
@@ -45,8 +45,8 @@ export const vesselSaid = {
     label: 'Relief valve',
     help: 'It must pass all that the source can push in with its regulator failed open. The valve of a vessel made for a hand pump passes a hand pump’s air.',
     options: {
-      passes: 'It passes that, and is set no higher than the marking',
-      fitted: 'Set no higher than the marking; what it passes is not known',
+      passes: 'Passes that, set within the marking',
+      fitted: 'Set within the marking, no more known',
       none: 'None, or I do not know its setting',
       unsaid: 'Not said yet',
     },

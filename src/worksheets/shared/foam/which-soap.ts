@@ -3,8 +3,8 @@ import { choice } from '../../../islands/fields.ts';
 
 const SOAP_NAMES = {
   sodiumOleate: 'Sodium oleate (olive-oil soap, mostly)',
-  sodiumLaurate: 'Sodium laurate (coconut-oil soap, mostly)',
-  sodiumPalmitate: 'Sodium palmitate (palm-oil soap, mostly)',
+  sodiumLaurate: 'Sodium laurate (coconut soap, mostly)',
+  sodiumPalmitate: 'Sodium palmitate (palm soap, mostly)',
   sodiumStearate: 'Sodium stearate (tallow soap, in part)',
   potassiumOleate: 'Potassium oleate (soft soap, mostly)',
 } as const satisfies Record<Soap, string>;

@@ -5,7 +5,7 @@ type Relations = StrengthBand['relations'];
 
 /** How each source of a strength is called where there is little room. */
 const NAMES: Readonly<Record<string, string>> = {
-  'caltrans-19-10': 'California 19-10, classes',
+  'caltrans-19-10': 'California, classes',
   'astm-c869': 'ASTM C869, standard batch',
   'aci-229r-99': 'ACI 229R, classes',
   'bca-1994': 'BCA 1994, table',
