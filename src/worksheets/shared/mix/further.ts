@@ -1,6 +1,9 @@
 import { type KeptResults, keptValue } from '../../../bench/entries.ts';
 
-/** What a batch may hold beside cement, water, sand and foam: no reading names it. Kept by these names. */
+/**
+ * What a batch may hold besides cement, water, sand and foam. A batch record has no readings for
+ * these. They are kept on the bench under these names.
+ */
 export const FURTHER = {
   slag: 'Ground slag',
   'fly-ash': 'Fly ash',
@@ -14,13 +17,19 @@ export const FURTHER = {
 export type Further = keyof typeof FURTHER;
 export const FURTHER_NAMES = Object.keys(FURTHER) as Further[];
 
-/** Whether a plan holds anything of that. */
+/** Whether the plan holds any of these. */
 export const holdsFurther = (kept: KeptResults): boolean => !!keptValue(kept['mix.further']);
 
-/** Water that comes with sand as the plan has it weighed, as a share of that sand; of sand that drinks, below 0. */
+/**
+ * Free water in the sand of the plan, as a share of its mass as weighed; negative if the sand
+ * absorbs water.
+ */
 export const freeInSand = (kept: KeptResults): number => keptValue(kept['mix.sandFree']) ?? 0;
 
-/** Water and surface-dry sand, kg, of what was poured and of sand as it lies. */
+/**
+ * Mixing water and surface-dry sand, kg, from the water `poured` and the sand as it was weighed,
+ * `lying`.
+ */
 export const surfaceDry = (poured: number, lying: number, kept: KeptResults) => ({
   water: poured + lying * freeInSand(kept),
   sand: lying * (1 - freeInSand(kept)),

@@ -2,7 +2,7 @@ import { GROWTH_COEFFICIENT } from '../../../core/curing/strength-growth.ts';
 import { choice, number } from '../../../islands/fields.ts';
 import { BY_ITS_NUMBER } from '../words/cement-bag.ts';
 
-/** One word for how quickly a cement works, where the bag does not say more. */
+/** How quickly the cement gains strength, in one word. */
 export const cement = choice({
   label: 'Cement',
   help: BY_ITS_NUMBER,
@@ -16,7 +16,7 @@ export const cement = choice({
   bench: 'curing.cement',
 });
 
-/** How the reader's own cubes or cores grow, s: the fit of “How strong is it getting?”. */
+/** The growth coefficient s fitted to the reader’s own cubes or cores. */
 export const ownGrowth = number('ratio', {
   label: 'Growth by your own results, s',
   help: 'From “How strong is it getting?”. Empty: the cement’s alone counts.',
@@ -29,7 +29,7 @@ export const ownGrowth = number('ratio', {
   folded: true,
 });
 
-/** The slowest and the fastest growth coefficient s a choice of cement allows. */
+/** The growth coefficients s of the slowest and the fastest cement that each option allows. */
 export const GROWTH = {
   unknown: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']],
   slow: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['32.5N']],
