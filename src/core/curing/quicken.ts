@@ -41,7 +41,7 @@ export interface Quickened {
  * `referenceTemperature` K that `set` was found from, and a warmer room means warmer air too.
  * Calcium chloride with steel is listed as not allowed, without times. No range is published.
  * @throws {DomainError} for a warming below zero, a factor outside 0…1, or as setByTemperature,
- * acceleratorFactor and chlorideSet.
+ *   acceleratorFactor and chlorideSet.
  * @source fhp-1977 from memory
  * @source jove-16919
  */

@@ -43,7 +43,7 @@ export interface SetByTemperature {
  * the air from the start, and both rules are integrated along that change (timeInAir); the note
  * then covers both temperatures.
  * @throws {DomainError} for times not above zero or a final set before the initial, or as ageFactor
- * and timeInAir.
+ *   and timeInAir.
  * @source fhp-1977 from memory
  * @source concrete-construction-accelerators for the rule of a third
  */

@@ -38,7 +38,7 @@ const LEAST_ALUMINA = 0.64;
  * Range: cement with Al2O3/Fe2O3 of 0.64 or more. The true composition of the clinker can differ by
  * several per cent.
  * @throws {DomainError} for a fraction outside 0…1, an oxide ratio below 0.64 ('rich-in-iron'), or
- * oxides that would leave a compound negative ('not-a-cement').
+ *   oxides that would leave a compound negative ('not-a-cement').
  * @source astm-c150 Annex A1, from memory; the factors follow from molar masses
  */
 export function bogue(oxides: Oxides): Compounds {

@@ -47,7 +47,7 @@ export function outdoorTransfer({ windSpeed }: { readonly windSpeed: number }): 
  * a layer from radius a to b has the resistance ∫ (R/r)ⁿ dr/λ, which is R ln(b/a)/λ or R²(1/a −
  * 1/b)/λ, and the film outside it (R/b)ⁿ/h.
  * @throws {DomainError} for a film or radius not above zero, a negative thickness or a conductivity
- * not above zero.
+ *   not above zero.
  * @source iso-6946 from memory
  * @source none: round a part, the integral is geometry
  */

@@ -19,7 +19,7 @@ export const DIFFERENCE_LIMIT = 20;
 /**
  * Number of cells and step, s, that give the peak within 0.1 K of a mesh four times as fine.
  * @source none: a comparison; the tests make it for bare parts of ordinary cement, 30 mm to 1 m
- * thick
+ *   thick
  */
 const CELLS = 60;
 const STEP = 300;

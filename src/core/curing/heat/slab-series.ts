@@ -64,7 +64,7 @@ export function biotWeight(root: number): number {
  * `fromMiddle` s, distance from the middle over L, 0…1. Exact but for being cut off after 200
  * terms: range Fo from 1e-4 up.
  * @throws {DomainError} for a Biot number not above zero, Fo below 1e-4 or a place outside the
- * slab.
+ *   slab.
  * @source code-aster-ttll100
  */
 export function slabSeriesConvective(of: {
