@@ -41,12 +41,12 @@ test('the odds are those of the share that lives, and damp sand is its water and
   );
 });
 
-test('there are none without a plan, nor for one that no such foam reaches', () => {
+test('are missing without a plan, and for one out of reach', () => {
   expect(oddsOf(of({}, { planned: { t: '' } }), learned)).toBeUndefined();
   expect(oddsOf(of({}, { planned: { t: '2500', u: 'kg/m3' } }), learned)).toBeUndefined();
   expect(oddsOf(of({}), { ...learned, count: 0 })).toBeUndefined();
 });
 
-test('one time is once', () => {
+test('an odd of one is worded as once', () => {
   expect([0, 1, 2].map(timesIn100)).toEqual(['0 times in 100', 'once in 100', '2 times in 100']);
 });

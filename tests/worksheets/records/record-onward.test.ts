@@ -27,7 +27,7 @@ const record = (over: Partial<BatchRecord> = {}) =>
     ...over,
   });
 
-test('the part is reckoned with what was placed and when, and no longer with the plan or an example', () => {
+test('going on enters the density placed and the casting time, in place of plan and example', () => {
   enter('part.wetDensity', undefined);
   const kept = { 'mix.planned': { v: 1000, from: '', by: 'proportion' } };
   const wet = () => readWorksheet(partWeight, $entries.get(), kept, say).fields.wet;
@@ -40,14 +40,14 @@ test('the part is reckoned with what was placed and when, and no longer with the
   clearBench();
 });
 
-test('it is said before it is done', () => {
+test('the button tells what will be entered', () => {
   expect(onwardWords(record(), say).replaceAll('\u00a0', ' ')).toBe(
     '1023 kg/m³, cast Sun 29 Nov, 14:05,',
   );
   expect(onwardWords(record({ date: '2026-11-28' }), say)).toBe('1023\u00a0kg/m³');
 });
 
-test('a run past midnight was cast on the day after its date, and a foam of its noon is no part of it', () => {
+test('a run past midnight was cast the next day, but foam made at noon that day is ignored', () => {
   const night = (hour: number) => ({
     date: '2026-11-28',
     foamMade: new Date(2026, 10, 29, hour, 10).toISOString(),
@@ -65,7 +65,7 @@ describe('a day changed by hand, or a clock never started', () => {
     expect(wet).toBeDefined();
     return times;
   };
-  test('asks for the time since casting, and for a casting that is another batch’s', () => {
+  test('clears the time since casting, and a casting time of another batch', () => {
     const since = { 'part.sinceCasting': at('') };
     for (const one of [record({ date: '2026-11-28' }), unclocked]) {
       expect(entries(one)).toEqual(since);
@@ -78,7 +78,7 @@ describe('a day changed by hand, or a clock never started', () => {
     expect(reading.problems.map(({ input }) => input)).toEqual(['strip-window-now']);
   });
 
-  test('is said', () => {
+  test('is told', () => {
     const said = (castAt?: string) =>
       wentOn(unclocked, say, castAt === undefined ? castAt : at(castAt));
     expect(said()).toMatch(/not written down: type the time since casting where asked\.$/);
@@ -92,7 +92,7 @@ describe('a day changed by hand, or a clock never started', () => {
   });
 });
 
-test('how long ago it was cast goes along, never more than it is', () => {
+test('the time since casting is entered, rounded down', () => {
   const hours = (ms: number) => {
     const now = made.getTime() + ms;
     const entries = onwardEntries(record(), undefined, now);
