@@ -26,7 +26,7 @@ describe('what the clock says', () => {
     else expect(told?.say).toContain(says);
   });
 
-  test('the time shown changes only when it grows, and is never negative', () => {
+  test('a message stays until the next one, and never comes before its time', () => {
     for (const inHand of [undefined, 100, 240, 1456]) {
       let before = -1;
       for (let seconds = 0; seconds < 5000; seconds++) {
@@ -45,7 +45,7 @@ test.each([
   [247, '4:07'],
   [3599, '59:59'],
   [3750, '1:02:30'],
-])('%d s stand on the clock as %s', (seconds, shown) => {
+])('%d s are shown on the clock as %s', (seconds, shown) => {
   expect(onClock(seconds)).toBe(shown);
 });
 

@@ -116,7 +116,7 @@ test('the time since casting is entered, rounded down', () => {
   expect(hours(7 * 60_000)[0]).toMatchObject({ value: 360 });
 });
 
-describe('what was put on the bench is taken back', () => {
+describe('undoing what was put on the bench', () => {
   const wet = (t: string) => ({ t, u: 'kg/m3', s: 'metric' as const });
   const [mine, cast] = [wet('777'), { t: '2026-04-01T08:00' }];
   const of = (t: string, castAt?: string) => ({
@@ -130,7 +130,7 @@ describe('what was put on the bench is taken back', () => {
   });
   afterEach(clearBench);
 
-  test('to what was there before the first of two', () => {
+  test('restores what was there before the first of two', () => {
     putOnBench('onward', of('600', '2026-05-01T10:00'));
     const back = putOnBench('onward', of('800'));
     expect(on('part.wetDensity')).toEqual(wet('800'));
@@ -142,7 +142,7 @@ describe('what was put on the bench is taken back', () => {
     expect(on('part.wetDensity')).toEqual(wet('650'));
   });
 
-  test('but for what was typed since, or between the two', () => {
+  test('keeps what was typed since, or between the two', () => {
     const first = putOnBench('onward', of('600', '2026-05-01T10:00'));
     enter('part.wetDensity', wet('610'));
     first();
@@ -153,7 +153,7 @@ describe('what was put on the bench is taken back', () => {
     expect(on('part.wetDensity')).toEqual(wet('620'));
   });
 
-  test('each act by itself', () => {
+  test('undoes each action by itself', () => {
     const weighings = putOnBench('reconcile', { 'reconcile.cement': { t: '33', u: 'kg' } });
     putOnBench('onward', of('600'))();
     expect(on('reconcile.cement')).toBeDefined();
@@ -162,7 +162,7 @@ describe('what was put on the bench is taken back', () => {
   });
 });
 
-test('what the invented batches weighed can be read by the field', () => {
+test('the densities of the invented batches are accepted by the field', () => {
   for (const demo of demoBatches()) {
     const { fields } = readWorksheet(partWeight, onwardEntries(demo), {}, say);
     expect(fields.wet).toMatchObject({ origin: 'yours', problem: undefined });
