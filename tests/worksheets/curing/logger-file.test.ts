@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import type { Entry } from '../../../src/bench/entries.ts';
+import { LIMITS } from '../../../src/bench/records/limits.ts';
 import { celsius } from '../../../src/core/curing/units.ts';
 import { HOUR } from '../../../src/core/quantity/constants.ts';
 import { answer } from '../../../src/islands/engine/answer.ts';
@@ -672,4 +673,15 @@ test('a record keeps seconds from the first reading, and nothing while a questio
   const waits = await read('0;20\n30;21');
   expect(toRecord(waits)).toBeUndefined();
   expect(attachedInWords(waits, undefined)).toContain('Choose above');
+});
+
+test('a log thinned for a record keeps its first and last reading, within the limit', async () => {
+  const log = await read('h;°C\n2;20\n3;21');
+  for (const count of [LIMITS.logPoints, 2 * LIMITS.logPoints, 2 * LIMITS.logPoints + 1]) {
+    const times = Array.from({ length: count }, (_, i) => 60 * i);
+    const history = { times, temperatures: times.map(() => 290), gaps: [] };
+    const { seconds } = toRecord({ ...log, history })!.log;
+    expect(seconds.length).toBeLessThanOrEqual(LIMITS.logPoints);
+    expect([seconds[0], seconds.at(-1)], `${count}`).toEqual([0, times.at(-1)]);
+  }
 });

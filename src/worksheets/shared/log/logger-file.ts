@@ -249,13 +249,13 @@ export interface Recorded {
 export function toRecord({ history }: TemperatureLog): Recorded | undefined {
   if (!history) return undefined;
   const { times, temperatures } = history;
-  const every = Math.ceil(times.length / LIMITS.logPoints);
-  const kept = times.flatMap((_, i) => (i % every === 0 || i === times.length - 1 ? [i] : []));
-  const used = kept.slice(0, LIMITS.logPoints);
+  const last = times.length - 1;
+  const every = Math.max(1, Math.ceil(last / (LIMITS.logPoints - 1)));
+  const kept = times.flatMap((_, i) => (i % every === 0 || i === last ? [i] : []));
   return {
     log: {
-      seconds: used.map((i) => times[i]! - times[0]!),
-      kelvin: used.map((i) => temperatures[i]!),
+      seconds: kept.map((i) => times[i]! - times[0]!),
+      kelvin: kept.map((i) => temperatures[i]!),
     },
     every,
   };
