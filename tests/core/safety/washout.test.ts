@@ -129,6 +129,7 @@ test('the strictest limit is that of the fraction asked for, over a working day'
   expect(strictestLimit('portland-cement', 'respirable')?.id).toBe('cement-tlv');
   expect(strictestLimit('crystalline-silica', 'respirable')?.id).toBe('silica-tlv');
   expect(strictestLimit('crystalline-silica', 'total')).toBeUndefined();
+  expect(strictestLimit('fibrous-glass', 'total')?.id).toBe('glass-total-rel');
   for (const limit of EXPOSURE_LIMITS)
     if (/cement|silica/.test(limit.agent) && limit.kind !== 'idlh')
       expect(limit.fraction, limit.id).toBeDefined();
