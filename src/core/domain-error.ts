@@ -16,9 +16,9 @@ export interface Refusal {
   /** What was read, in SI. */
   readonly value: number;
   /**
-   * What sort of quantity it is, so that a page can show it in the reader's unit. That holds of what the fields of a
-   * worksheet let through. What is of no kind there is (a heat capacity, a diffusivity, a fineness, mol/kg) goes by
-   * the nearest: no page reaches such a refusal but with words of its own (`because`), for its unit would be wrong.
+   * The kind of quantity, so that a page can show it in the reader's unit. A quantity that has no
+   * kind (a heat capacity, a diffusivity, a fineness, mol/kg) is refused as the nearest kind. Its
+   * unit would then be wrong, so a page shows such a refusal only in words of its own (`because`).
    */
   readonly kind: Kind;
   readonly allowed: Allowed;
@@ -71,7 +71,7 @@ export function demand(
 }
 
 /**
- * Refuses a count that is outside `allowed` or not whole; what was read is told as it is.
+ * Refuses a count that is outside `allowed` or not a whole number.
  * @throws {DomainError} as `demand`; 'not-a-whole-number'
  * @source none: a guard, not a formula
  */
@@ -88,16 +88,17 @@ export function demandWhole(quantity: string, value: number, allowed: Allowed): 
 }
 
 /**
- * Thrown by core when a search did not come to rest: no one input is at fault, and no number is
- * given rather than a wrong one. A page says so; only such an error and a `DomainError` reach a reader.
+ * Thrown by core when a search did not converge: no single input is at fault, and no number is
+ * better than a wrong one. Pages put this error and `DomainError` into words; any other is a bug.
  */
 export class Unsettled extends Error {
   override readonly name: string = 'Unsettled';
 }
 
 /**
- * What an asking answers; undefined where core refuses it, or its search did not come to rest. No range: whatever it answers.
- * @throws anything thrown but a `DomainError` or `Unsettled`
+ * The result of a function; undefined if core refuses its input or a search did not converge. No
+ * range: that of the function.
+ * @throws any error but a `DomainError` or `Unsettled`
  * @source none: a guard, not a formula
  */
 export function ifAllowed<T>(ask: () => T): T | undefined {

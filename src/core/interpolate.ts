@@ -1,7 +1,8 @@
 /**
- * The value at x on the straight lines between points (xs, ys), in the unit of ys. The xs rise; there are as many of
- * either, one at least. Outside them the first or the last value holds: who allows no such x says so before. On a point
- * it is that point's own, to the last digit. Range: that of the points.
+ * Linear interpolation at x between points (xs, ys), in the unit of ys. The xs must rise, and there
+ * must be as many ys as xs, at least one. Outside the points the first or the last value is
+ * returned; callers that do not accept such an x refuse it first. At a point the result is exactly
+ * its y. Range: that of the points.
  * @source none: straight lines
  */
 export function interpolate(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number): number {
@@ -13,7 +14,10 @@ export function interpolate(xs: ArrayLike<number>, ys: ArrayLike<number>, x: num
   return ys[after - 1]! + share * (ys[after]! - ys[after - 1]!);
 }
 
-/** Index of the first of rising xs that is more than x; their number if none is. @source definition */
+/**
+ * Index of the first of the rising xs that is greater than x; the number of xs if none is.
+ * @source definition
+ */
 export function firstAfter(xs: ArrayLike<number>, x: number): number {
   let low = 0;
   let high = xs.length;

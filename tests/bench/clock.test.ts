@@ -11,7 +11,7 @@ import {
 // Files share a worker, and with it the bench.
 afterEach(clearClock);
 
-test('a clock that was started again is put back whole: one that was stopped stands still again', () => {
+test('undoing a restart restores the clock, stopped if it was', () => {
   for (const before of [{ start: 1e12, stop: 1e12 + 90_000 }, { start: 1e12 }, undefined]) {
     $foamClock.set(before);
     const back = restartClock(2e12);
@@ -21,7 +21,7 @@ test('a clock that was started again is put back whole: one that was stopped sta
   }
 });
 
-test('a running clock whose device was set back is marked until it is started anew; by seconds it is not', () => {
+test('a running clock is marked if the device was set back, until restarted; a few seconds do not count', () => {
   const start = 1e12;
   const marked = (how: () => void) => {
     $foamClock.set({ start });

@@ -15,7 +15,7 @@ test.each<[unknown, boolean]>([
   expect(isKept(x)).toBe(is);
 });
 
-test('a result that waits is no number', () => {
+test('a waiting result has no number', () => {
   expect(keptValue({ v: 0, from: 'x' })).toBe(0);
   expect(keptValue({ waits: true, from: 'x' })).toBeUndefined();
   expect(keptValue(undefined)).toBeUndefined();

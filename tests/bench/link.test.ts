@@ -23,7 +23,7 @@ describe('a link', () => {
     });
   });
 
-  test('carries what worksheets kept: of two that keep the same, the entries do not tell which has it', () => {
+  test('carries the results that worksheets kept, with the one that holds each', () => {
     const kept = { 'batch.volume': { v: 0.0438, from: 'How much must I make?', by: 'shapes' } };
     expect(fromFragment(toFragment({ entries: batch, kept }, 'us')!)).toMatchObject({
       ok: true,
@@ -53,7 +53,7 @@ describe('a link', () => {
     );
   });
 
-  test('is made only where it will be taken: up to as many readings and as long as that', () => {
+  test('is made only up to the number of readings and length that will be accepted', () => {
     const many = (count: number): Entries =>
       Object.fromEntries(Array.from({ length: count }, (_, i) => [`k${i}`, {}]));
     const most = LIMITS.benchEntries;
@@ -68,7 +68,7 @@ describe('a link', () => {
     expect(toFragment({ entries: four }, 'us')).toBeUndefined();
   });
 
-  test('without a batch is no business of ours', () => {
+  test('without a batch is ignored', () => {
     expect(fromFragment('')).toBeUndefined();
     expect(fromFragment('#foam')).toBeUndefined();
   });

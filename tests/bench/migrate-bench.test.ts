@@ -41,12 +41,12 @@ function storeWith(values: Readonly<Record<string, string>>): Storage {
 const inStore = (store: Storage) =>
   Object.fromEntries(Object.keys(store).map((key) => [key, store.getItem(key)]));
 
-test('the version is one more than the steps there are', () => {
+test('the version is one more than the number of migration steps', () => {
   expect(BENCH_VERSION).toBe(STEPS.length + 1);
 });
 
 describe('what an earlier version stored', () => {
-  test('is found under the names of this one, and no longer under its own', () => {
+  test('is found under the present names, and no longer under the old ones', () => {
     const store = storeWith({
       'suds.bench.1.tub.tare': JSON.stringify(tare),
       'suds.bench.1.tub.use': '{"t":"pot"}',
@@ -65,7 +65,7 @@ describe('what an earlier version stored', () => {
     });
   });
 
-  test('takes those steps alone that came after it, and what this one or a later stored takes none', () => {
+  test('passes only the steps after its version, none for the present or a later one', () => {
     const store = storeWith({
       'suds.bench.2.bucket.tare': JSON.stringify(tare),
       'suds.bench.3.mix.use': '{"t":"pot"}',
@@ -80,7 +80,7 @@ describe('what an earlier version stored', () => {
     });
   });
 
-  test('of one name the latest version’s value counts, whoever wrote last', () => {
+  test('the value of the latest version counts, whoever wrote last', () => {
     const store = storeWith({
       'suds.bench.1.tub.use': '{"t":"old"}',
       'suds.bench.2.mix.use': '{"t":"later"}',
@@ -94,7 +94,7 @@ describe('what an earlier version stored', () => {
     });
   });
 
-  test('is as damaged as it was, where it was', () => {
+  test('damaged values stay as they were', () => {
     const store = storeWith({
       'suds.bench.1.tub.tare': 'not json',
       'suds.bench.1.a': 'null',
@@ -120,14 +120,14 @@ test.each([1, 2, 3])('a link of version %i is read in this one', (version) => {
   });
 });
 
-test.each([0, 4])('a link of version %i, which is none or a later one, is refused', (version) => {
+test.each([0, 4])('a link of version %i, unknown or later, is refused', (version) => {
   expect(fromFragment(`#batch=${version}.e30`, steps)).toMatchObject({
     ok: false,
     why: expect.stringContaining(`another version (${version})`),
   });
 });
 
-test('a batch and what else it holds go through a step of the bench', () => {
+test('a batch with its bench passes a migration step', () => {
   const batch = { ...older, id: 'b1', notes: 'x' };
   expect(renamed(batch)).toEqual({ ...renamed(older), id: 'b1', notes: 'x' });
 });

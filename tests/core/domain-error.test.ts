@@ -8,7 +8,7 @@ import {
   Unsettled,
 } from '../../src/core/domain-error.ts';
 
-test('what core refuses or does not settle is nothing, and a fault is not hidden', () => {
+test('a refusal or an unsettled search gives undefined, and any other error is thrown on', () => {
   const thrown = (error: Error) => () => {
     throw error;
   };
@@ -22,7 +22,7 @@ test('what core refuses or does not settle is nothing, and a fault is not hidden
 const passes = (value: number, allowed: Allowed) =>
   ifAllowed(() => demand('x', value, 'mass', allowed) ?? true) ?? false;
 
-test('the ends of a range are in it, unless it is told otherwise', () => {
+test('the ends of a range belong to it unless excluded', () => {
   const values = [0.9, 1, 1.5, 2, 2.1];
   const through = (allowed: Allowed) => values.filter((value) => passes(value, allowed));
   expect(through({ min: 1, max: 2 })).toEqual([1, 1.5, 2]);
@@ -32,11 +32,11 @@ test('the ends of a range are in it, unless it is told otherwise', () => {
   expect(through({ max: 2 })).toEqual([0.9, 1, 1.5, 2]);
 });
 
-test('what is no finite number is in no range', () => {
+test('NaN and infinity are refused by every range', () => {
   for (const value of [Number.NaN, Infinity, -Infinity]) expect(passes(value, {})).toBe(false);
 });
 
-test('a refusal carries what was read, what was allowed, and why', () => {
+test('a DomainError carries the value, the allowed range and the reason', () => {
   const facts = { quantity: 'x', value: 3, kind: 'mass', allowed: { max: 2 } };
   const refused = (because?: string) => () => demand('x', 3, 'mass', { max: 2 }, because);
   expect(refused()).toThrow(DomainError);
@@ -46,7 +46,7 @@ test('a refusal carries what was read, what was allowed, and why', () => {
   expect(refused()).toThrow(/\{"max":2\}$/);
 });
 
-test('a count is whole, and within its range before that', () => {
+test('a count out of its range is refused for that first, then one that is not whole', () => {
   expect(() => demandWhole('n', 3, { min: 1 })).not.toThrow();
   const facts = { quantity: 'n', kind: 'count', allowed: { min: 1 } };
   expect(() => demandWhole('n', 2.5, { min: 1 })).toThrow(

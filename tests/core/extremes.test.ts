@@ -10,7 +10,7 @@ test.each(Object.entries(EXTREMES))('%s: the extremes themselves pass', (kind, {
   );
 });
 
-test('nothing at all is told by the bound it breaks: more than 0', () => {
+test('a value of 0 is refused by the bound that it breaks: more than 0', () => {
   const more = { quantity: 'tare', kind: 'mass', allowed: { min: 0, aboveMin: true } };
   expect(() => demandAmount('tare', 0, 'mass')).toThrow(expect.objectContaining(more));
   expect(() => demandAmount('tare', 1e-10, 'mass')).toThrow(

@@ -4,7 +4,7 @@ import { interpolate } from '../../src/core/interpolate.ts';
 const xs = [0.1, 0.3, 0.7];
 const ys = [1.1, 2.3, 0.3];
 
-test('a point has its own value, between two it is on the line, outside the end holds', () => {
+test('interpolates linearly between points and is constant outside them', () => {
   xs.forEach((x, i) => {
     expect(interpolate(xs, ys, x)).toBe(ys[i]);
   });

@@ -20,7 +20,7 @@ test('a finished build takes the place of the last one, whole', () => {
   rmSync(folder, { recursive: true });
 });
 
-test('a base path that an address would hold otherwise is refused', () => {
+test('a base path that is not a plain path is refused', () => {
   for (const [base, tidy] of [
     ['', '/'],
     ['slurry', '/slurry/'],

@@ -18,7 +18,7 @@ function workedOut(page: string): readonly string[] {
   return [...exported, ...called, ...steps];
 }
 
-test('the rule sees what a page works out', () => {
+test('the rule finds calculations in a page', () => {
   expect(
     workedOut('export const a = 1;\n\nText {a.b.toFixed(1)}, {c / HOUR} h. $$a / b / c$$'),
   ).toEqual(['export const a = 1;']);
@@ -26,7 +26,7 @@ test('the rule sees what a page works out', () => {
   expect(workedOut('Then {(a - b) / c} is left.')).toEqual(['{(a - b) / c}']);
 });
 
-test('a page works nothing out that takes a name', () => {
+test('pages hold no calculation that needs a name', () => {
   const pages = globSync('content/chapters/**/*.mdx').map((file) => file.replaceAll('\\', '/'));
   expect(pages.length).toBeGreaterThan(60);
   const found = pages.filter((file) => workedOut(readFileSync(file, 'utf8')).length > 0);

@@ -149,14 +149,14 @@ const files = readdirSync(join(root, 'src/core'), { recursive: true, withFileTyp
   .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
   .map((entry) => relative(root, join(entry.parentPath, entry.name)).split(sep).join('/'));
 
-describe('the rule itself sees what is missing', () => {
+describe('the rule finds what is missing in a doc comment', () => {
   const keys = new Set(['tanaka-2001', 'wateq4f', 'definition']);
   const judge = (text: string, file = 'src/core/water/a.ts') =>
     exportedFunctions(file, text).flatMap((fn) => faults(file, fn, keys));
   const body = 'export function a(): number { return 1; }';
   const weighs = 'What water weighs. Range 0–40 °C.';
 
-  test('of what is answered and on whose word', () => {
+  test('a missing answer and source', () => {
     expect(judge(body)[0]).toContain('no doc comment');
     expect(judge('export const a = () => 1;')).toHaveLength(1);
     expect(judge(`/** ${weighs} */\n${body}`)[0]).toContain('names no @source');
@@ -173,7 +173,7 @@ describe('the rule itself sees what is missing', () => {
     ).toEqual([]);
   });
 
-  test('of the range', () => {
+  test('a missing range', () => {
     const of = (...lines: string[]) => judge(`/**\n * ${lines.join('\n * ')}\n */\n${body}`);
     expect(of('What water weighs.', '@source tanaka-2001')[0]).toContain('no range');
     // A refusal is not yet a range: it says what cannot be, not what the source covers.
@@ -188,7 +188,7 @@ describe('the rule itself sees what is missing', () => {
     expect(of('What water weighs.', '@source definition', '@source wateq4f')).toHaveLength(1);
   });
 
-  test('of what is refused', () => {
+  test('a missing @throws', () => {
     const of = (text: string) => judge(`/** ${weighs}\n * @source wateq4f */\n${text}`);
     const told = (text: string) =>
       judge(`/** ${weighs}\n * @throws {DomainError} below 0 °C\n * @source wateq4f */\n${text}`);
@@ -206,7 +206,7 @@ describe('the rule itself sees what is missing', () => {
   });
 });
 
-test('every function of core says what it answers, where it holds, what it refuses and on whose word', () => {
+test('every function of core documents its answer, range, errors and source', () => {
   const keys = sourceKeys();
   const all = files.flatMap((file) =>
     exportedFunctions(file, readFileSync(join(root, file), 'utf8')).map((fn) => ({ file, fn })),

@@ -53,7 +53,7 @@ const files = ['src', 'content'].flatMap((folder) =>
 );
 const texts = new Map(files.map((file) => [file, readFileSync(join(root, file), 'utf8')]));
 
-test('the rule itself sees a wrong turn', () => {
+test('the rule finds an import in the wrong direction', () => {
   expect(fault('src/core/mix/a.ts', '../../islands/fields.ts')).toContain('src/islands/fields.ts');
   expect(fault('src/core/mix/a.ts', '~/bench/store.ts')).toContain('src/bench/store.ts');
   expect(fault('src/core/mix/a.ts', 'preact')).toContain('the package preact');

@@ -30,14 +30,14 @@ function bare(text: string): string[] {
   return found;
 }
 
-test('the rule sees three bare numbers, in a function or an arrow', () => {
+test('the rule finds three unnamed number parameters, in functions and arrow functions', () => {
   expect(bare('export function f(a: number, b?: number, c = 1) { return a; }')).toEqual(['f']);
   expect(bare('export const f = (x: Bar, a: number, b: number, c: number) => a;')).toEqual(['f']);
   expect(bare('export function f(a: number, b = 2, c: Bar, { d }: { d: number }) {}')).toEqual([]);
   expect(bare('const f = (a: number, b: number, c: number) => a;')).toEqual([]);
 });
 
-test('three numbers or more have names where core is asked', () => {
+test('functions of core with three numbers or more take them by name', () => {
   const files = readdirSync(core, { recursive: true, encoding: 'utf8' });
   expect(
     files

@@ -11,7 +11,7 @@ const shipped = globSync([
   'src/components/{live,site}/**/*.ts',
 ]);
 
-test('what ships calls nothing that a browser of 2023 lacks', () => {
+test('the shipped scripts call nothing that browsers of 2023 lack', () => {
   expect(shipped.length).toBeGreaterThan(300);
   expect('const byDay = Map.groupBy(batches, day);').toMatch(LATER);
   expect(shipped.filter((file) => LATER.test(readFileSync(file, 'utf8')))).toEqual([]);

@@ -10,7 +10,7 @@ const light: Weight = { path: 'a/', html: 1, css: 1, js: 1, request: 0, islands:
 const faults = (change: Partial<Weight>, kept = 0) =>
   weightFaults([{ ...light, ...change }], kept).join();
 
-describe('what weighs too much is found', () => {
+describe('a page above its weight limits is found', () => {
   test('a light page has no fault', () => {
     expect(faults({})).toBe('');
   });
@@ -63,7 +63,7 @@ describe('a page is weighed with all its worksheets fetch', () => {
   });
   afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-  test('what is imported, what comes late, and apart from it what must be asked for', () => {
+  test('counts imported and late scripts, and separately those on demand', () => {
     const { pages } = weighSite(folder, '/x/');
     const [prose, live] = pages;
     expect(prose).toMatchObject({ path: '404.html', js: size('page.a.js', 'Wake.b.js') });

@@ -29,7 +29,7 @@ const refusing = worksheet({
   sources: ['common-practice'],
 });
 
-test.each(['one', 'many'])('a refusal is put beside the field that is shown: %s', (how) => {
+test.each(['one', 'many'])('a refusal is shown beside a visible field: %s', (how) => {
   const reading = readWorksheet(refusing, { 'refusing.how': { t: how } }, {}, say);
   expect(answer(refusing, reading, say)).toMatchObject({
     ok: false,
@@ -37,7 +37,7 @@ test.each(['one', 'many'])('a refusal is put beside the field that is shown: %s'
   });
 });
 
-test('what core refuses is said in the units its field is asked in', () => {
+test('a refusal by core is given in the units of its field', () => {
   const grams = { metric: 'g', us: 'oz' } as const;
   const fields = { ...refusing.fields, one: { ...refusing.fields.one, units: grams } };
   const sheet = { ...refusing, fields } as unknown as AnyWorksheet;

@@ -14,7 +14,7 @@ const heardOf = (sheet: AnyWorksheet, entries: Entries, system: System = 'metric
   return heard(sheet, answer(sheet, reading, say), system, reading).replaceAll('\u00a0', ' ');
 };
 
-test('the verdict is heard before any number, with its “but” and what is still the example’s', () => {
+test('a screen reader hears the verdict before any number, with what is still the example’s', () => {
   const said = heardOf(frostGuard, {
     'frost-guard.strength28': { t: '0.5', u: 'MPa', s: 'metric' },
   });
@@ -23,13 +23,13 @@ test('the verdict is heard before any number, with its “but” and what is sti
   );
 });
 
-test('a number that the sentence names already is not said twice', () => {
+test('a number in the verdict is not repeated', () => {
   const mix = (waterAt: string) =>
     heardOf(mixTemperature, { 'mix-temperature.waterAt': { t: waterAt } });
   expect(mix('23')).toMatch(/^Good\. 20\.1 °C will do\. For 22 °C [^:]* Still/);
   expect(mix('61')).toMatch(/^Stop\. Water at 61 °C .* Mix temperature: 41 °C\. Still/);
 });
 
-test('where nothing is worked out, what is wrong is heard', () => {
+test('without an answer the problem is heard', () => {
   expect(heardOf(mixTemperature, { 'mix-temperature.waterAt': { t: 'warm' } })).toMatch(/warm/);
 });

@@ -51,7 +51,7 @@ describe('labels below a scale', () => {
     }
   });
 
-  test('one alone, or one with room to itself, stands below its mark', () => {
+  test('a label with room enough is below its mark', () => {
     expect(placed([[210, 'target 600 kg/m³']])[0]).toMatchObject({ side: 0, row: 0, textX: 210 });
     const apart = placed([
       [80, 'target'],
@@ -63,7 +63,7 @@ describe('labels below a scale', () => {
     ]);
   });
 
-  test('where no arrangement is free of crossings, none touch and none is lost', () => {
+  test('where leader lines must cross, labels still do not touch, and none is lost', () => {
     const long = 'a name as wide as two thirds of the scale';
     const labels = placed([
       [150, long],

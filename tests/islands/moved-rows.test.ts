@@ -14,7 +14,7 @@ const fulls = (rows?: Entry['rows']) =>
     return `${text} ${origin}`;
   });
 
-test('a row that moved falls back on its own row of the example, and stays one', () => {
+test('a moved row keeps the defaults of its own row of the example', () => {
   const example = fulls();
   const [, second, third] = example;
   expect(new Set(example).size).toBe(example.length);
@@ -23,7 +23,7 @@ test('a row that moved falls back on its own row of the example, and stays one',
   expect(read(moved)).toMatchObject({ own: true, onExample: true });
 });
 
-test('one typed row does not make the others the reader’s', () => {
+test('typing in one row does not mark the others as the reader’s', () => {
   const full: Entry = { t: '12.34', u: 'kg', s: 'metric' };
   expect(fulls([{ like: { t: '2' }, full }, { like: { t: '1' } }])).toEqual([
     '12.34 yours',

@@ -27,7 +27,7 @@ const mayBeNegative = ({ min, kind }: NumberField) => {
   return least.ok && least.number < 0;
 };
 
-test('what may be less than nothing is not typed on a number pad: some have no minus', () => {
+test('fields that may be negative have no number pad, as some lack a minus', () => {
   const negative = numbers.filter(mayBeNegative);
   expect(negative.some(({ kind }) => kind === 'ratio')).toBe(true);
   expect(negative.filter(hasPad).map(({ label }) => label)).toEqual([]);

@@ -13,7 +13,7 @@ const field = number('volume', {
 const read = (entry?: Entry, kept: KeptResults = {}) =>
   readNumber({ ...field, takes: 'brim' }, entry, kept, speaker('metric'));
 
-test('a jar is known as closely, for its size, as a bucket, until a ± is typed', () => {
+test('the default ± of a vessel is relative to its volume, until a ± is typed', () => {
   expect(read()).toMatchObject({ pm: 2e-4, pmText: '0.2' });
   expect(read({ t: '1' }).pm).toBeCloseTo(1e-5, 12);
   expect(read({ t: '1' }).pmText).toBe('0.01');
@@ -38,7 +38,7 @@ test('a little is known no worse than a share of itself, until a ± is typed', (
   expect(of({ t: 'a cup' }).pm).toBe(2e-4);
 });
 
-test('so is one whose volume another worksheet found, which may know it to ± 0', () => {
+test('so is that of a volume from another worksheet, which may have a ± of 0', () => {
   const brim = { v: 1e-3, from: 'x' };
   expect(read(undefined, { brim }).pm).toBeCloseTo(1e-5, 12);
   expect(read(undefined, { brim: { ...brim, pm: 0 } })).toMatchObject({ pm: 0, pmText: '0' });

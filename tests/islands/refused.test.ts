@@ -7,7 +7,7 @@ const [metric, us] = [speaker('metric'), speaker('us')];
 const foam = number('density', { label: 'Foam', example: '80 kg/m3', max: '500 kg/m3' });
 const pounds = 0.45359237 / 0.3048 ** 3;
 
-test('a bound is rounded to the side that is allowed, and may be typed as it is said', () => {
+test('a limit is rounded to the allowed side, and accepted as shown', () => {
   // 500 kg/m³ are 31.21398 lb/ft³.
   const said = 'Foam: read 50\u00a0lb/ft³; it must be at most 31.213\u00a0lb/ft³.';
   expect(outOfBounds(foam, 50 * pounds, us)).toBe(said);
@@ -19,7 +19,7 @@ test('a bound is rounded to the side that is allowed, and may be typed as it is 
   expect(outOfBounds(heavy, 99, metric)).toContain('at least 130\u00a0kg/m³.');
 });
 
-test('what lies just beyond a bound is not said as the bound itself', () => {
+test('a value just beyond a limit is not shown rounded to it', () => {
   const said = 'Foam: read 500.001\u00a0kg/m³; it must be at most 500\u00a0kg/m³.';
   expect(outOfBounds(foam, 500.001, metric)).toBe(said);
   // Next to 15 stands 5, which is another number.
@@ -27,7 +27,7 @@ test('what lies just beyond a bound is not said as the bound itself', () => {
   expect(refused(over, undefined, metric)).toBe('size: read 5; it must be at least 15.');
 });
 
-test('what came out as no number is said so', () => {
+test('a result that is not a number is reported', () => {
   const none = { quantity: 'foam', value: Number.NaN, kind: 'density', allowed: {} } as const;
   expect(refused(none, foam, metric)).toBe(
     'Foam: came out as no number; it must be a finite number.',

@@ -15,7 +15,7 @@ const rests = (entries: Entries, kept: KeptResults = {}) =>
   restOnExample(readWorksheet(evaporation, entries, kept, speaker('metric')));
 const mix: KeptResults = { 'curing.mixTemperature': { v: 282.25, from: 'How warm?' } };
 
-test('beside the reader’s own mix, the weather of the example is named', () => {
+test('weather of the example is named beside the reader’s own mix', () => {
   expect(rests({}, mix)).toBe(
     ' Still the example’s: “Air”, “Relative humidity”, “Wind over the face”, “Open face, length” and 1 more.',
   );
@@ -26,7 +26,7 @@ test('beside the reader’s own mix, the weather of the example is named', () =>
   );
 });
 
-test('nothing is said of the untouched example, of what is left empty, nor of what is hidden or may stand', () => {
+test('the untouched example, and empty, hidden or default fields are not named', () => {
   expect(rests({})).toBeUndefined();
   const all = { air: '8', humidity: '60', wind: '2' };
   const entries = Object.fromEntries(Object.entries(all).map(([k, t]) => [`curing.${k}`, { t }]));
@@ -49,7 +49,7 @@ test('nothing is said of the untouched example, of what is left empty, nor of wh
 const named = (sheet: AnyWorksheet, entries: Entries) =>
   restOnExample(readWorksheet(sheet, entries, {}, speaker('metric')));
 
-test('what a choice of the reader’s brings up is no default, folded away or not', () => {
+test('fields shown by a choice of the reader are named, folded or not', () => {
   const once = {
     'bucket.tare': { t: '0.7' },
     'foam-density.full': { t: '2.75' },
@@ -75,13 +75,13 @@ test('what a choice of the reader’s brings up is no default, folded away or no
   expect(named(batch, { ...blend, 'batch.ash': { t: '0' } }) ?? '').not.toContain('Fly ash');
 });
 
-test('what bears on a number that is left empty is not named', () => {
+test('fields for a number left empty are not named', () => {
   const initial = { 'set-time.initial': { t: '3' } };
   expect(named(setTime, initial)).not.toContain('Seen after');
   expect(named(setTime, { ...initial, 'set-time.sunk': { t: '2' } })).toContain('“Seen after”');
 });
 
-test('a foam assumed as the example has it is named by the plan that takes it', () => {
+test('a foam assumed in the example is named by the plan that uses it', () => {
   const assumed = readWorksheet(
     foamDensity,
     { 'foam.method': { t: 'assumed' } },

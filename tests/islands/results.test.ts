@@ -17,17 +17,17 @@ function other(value: number, pm?: number): string | undefined {
   return /<span class="other">(.*?)<\/span>/.exec(html)?.[1]?.replaceAll('\u00a0', ' ').trim();
 }
 
-test('a ± stands in both systems of units', () => {
+test('a ± is shown in both unit systems', () => {
   expect(other(2, 0.03)).toBe('4.41 ± 0.07 lb');
   expect(other(2)).toBe('4.41 lb');
 });
 
-test('a ± too small for any reading to hold is not said, and brings no digits', () => {
+test('a negligible ± is not shown, and adds no digits', () => {
   expect(other(2, 2e-6)).toBe('4.41 lb');
   expect(other(2, 2e-4)).toBe('4.4092 ± 0.0004 lb');
 });
 
-test('what is said of the large results follows them, before the rest', () => {
+test('the notes on the main results follow them, before the other results', () => {
   const spec = (label: string, answer?: true) => ({
     label,
     kind: 'mass' as const,

@@ -20,13 +20,13 @@ function beside(t: string) {
   return spoken(renderToString(h(Input, { reading, range, onText: () => {}, putBack: () => {} })));
 }
 
-test('a slider says its number in one unit, whatever is typed beside it', () => {
+test('a slider’s value is announced in one unit, whatever is typed beside it', () => {
   expect(beside('90')).toBe('90 mg/L CaCO₃');
   expect(beside('5 gpg')).toMatch(/^85\.\d* mg\/L CaCO₃$/);
   expect([beside('abc'), beside('')]).toEqual(['no number', 'no number']);
 });
 
-test('a slider over a picture says what comes of it', () => {
+test('a slider over a picture announces its result', () => {
   expect(spoken(renderToString(h(HomeBucket, {})))).toMatch(
     /^600 kg\/m³: 7\.75 kg of cement, .* of foam$/,
   );

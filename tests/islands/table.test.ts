@@ -73,11 +73,11 @@ test('the points of a column stand below each other, and words where the column 
   expect(column(...mixed.map((cell) => cell.replace(/ /g, '\u00a0')))[1]).toMatch(/^5/);
 });
 
-test('what is counted few is no number of a unit', () => {
+test('a small count is not taken for a quantity with a unit', () => {
   expect(column('2, few', '1, few')).toEqual({ head: 'Value', cells: ['2, few', '1, few'] });
 });
 
-test('the last cell of a short row stands under all that is left of the head', () => {
+test('the last cell of a short row spans the remaining columns', () => {
   const props = { caption: 'c', columns: ['Row', 'Foam', 'Base'] };
   const spans = (row: string[]) =>
     [...renderToString(h(Table, { ...props, rows: [row] })).matchAll(/colspan="(\d)"/g)].map(

@@ -9,7 +9,7 @@ const read = (kept: object) =>
   readWorksheet(proportion, {}, { 'foam.density': kept as never }, speaker('metric'));
 const from = 'How heavy is my foam?';
 
-test('a field that waits says for which worksheet, and so does the list of what is missing', () => {
+test('a waiting field names its worksheet, as does the list of missing values', () => {
   const reading = read({ waits: true, from, by: 'foam-density' });
   const field = reading.fields.foamDensity as NumberReading;
   expect(field).toMatchObject({ value: undefined, waits: 'foam-density' });
@@ -18,11 +18,11 @@ test('a field that waits says for which worksheet, and so does the list of what 
   ]);
 });
 
-test('one that waits for what was kept before ids were is no slip either', () => {
+test('so does one that waits for a result kept without an id', () => {
   expect(read({ waits: true, from }).problems).toMatchObject([{ waits: '' }]);
 });
 
-test('a number that cannot be read waits for nothing', () => {
+test('an unreadable number does not count as waiting', () => {
   const entries = { [benchKey(proportion, 'waterCement')]: { t: 'two and a bit' } };
   const { problems } = readWorksheet(proportion, entries, {}, speaker('metric'));
   expect(problems).toHaveLength(1);

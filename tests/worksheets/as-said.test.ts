@@ -7,7 +7,7 @@ import { ADDED_FOAM } from '../../src/worksheets/shared/words/amounts.ts';
 import { asSaid, onScale } from '../../src/worksheets/shared/words/as-said.ts';
 import { batch, say } from './run/run-batch.ts';
 
-describe('what is pressed is what was shown', () => {
+describe('a button enters the amount as it was shown', () => {
   const LITRES = { metric: 'L', us: 'gal' };
   const us = speaker('us');
 
@@ -25,7 +25,7 @@ describe('what is pressed is what was shown', () => {
       expect(voice(asSaid(si, kind, how, voice), kind, how)).toBe(voice(si, kind, how));
   });
 
-  test('and is written in the unit of the field, whole', () => {
+  test('and it is written in full in the unit of the field', () => {
     const editor = {
       record: batch({}),
       change: (over: object) => Object.assign(editor.record, over),

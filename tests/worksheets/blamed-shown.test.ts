@@ -103,11 +103,11 @@ function sweptOnce(sheet: AnyWorksheet): readonly Refused[] {
   return known;
 }
 
-test.each(sheets)('$id: what it refuses is said beside a field that is on the page', (sheet) => {
+test.each(sheets)('$id: every refusal is shown beside a visible field', (sheet) => {
   expect(sweptOnce(sheet).filter(({ elsewhere }) => elsewhere.length > 0)).toEqual([]);
 });
 
 // The one that asks first works for all.
-test('much was refused', { timeout: 120_000 }, () => {
+test('the fields produce more than 1000 refusals', { timeout: 120_000 }, () => {
   expect(sheets.flatMap(sweptOnce).length).toBeGreaterThan(1000);
 });

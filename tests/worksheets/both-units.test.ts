@@ -47,7 +47,7 @@ function asked(
   };
 }
 
-test('an age that counts as at 20 °C says it in °F too, beside batches as in a worksheet', () => {
+test('an adjusted age is given with its reference temperature in °C and °F', () => {
   const ages = globSync('src/worksheets/live/**/*.{ts,tsx}')
     .map((file) => readFileSync(file, 'utf8'))
     .flatMap((code) => code.match(/age at.{0,40}?20.{0,6}°C.{0,12}/g) ?? []);
@@ -55,7 +55,7 @@ test('an age that counts as at 20 °C says it in °F too, beside batches as in a
   for (const age of ages) expect(age).toContain('(68\\u00a0°F');
 });
 
-test('a US reader is told no cubic metre and no millimetre where the figure is in other units', () => {
+test('US readers see no cubic metres and millimetres where the value is in other units', () => {
   for (const sheet of [batch, cost, fibres, bubbles, targetDensity]) {
     const { notes, working } = asked(sheet);
     const labels = [
@@ -68,7 +68,7 @@ test('a US reader is told no cubic metre and no millimetre where the figure is i
   }
 });
 
-test('what a mix holds is told for its volume, in the reader’s units', () => {
+test('the contents of a mix are given per volume in the reader’s units', () => {
   const inMix = (system: System) => asked(batch, {}, system).tables[0]!.map((row) => row[3]);
   const whole = (system: System) => inMix(system).at(-1);
   expect(whole('metric')).toBe('600\u00a0kg/m³');
@@ -78,7 +78,7 @@ test('what a mix holds is told for its volume, in the reader’s units', () => {
   expect(foam('us')).toBe(foam('metric'));
 });
 
-test('concentrate and sand are priced in the size they are bought in', () => {
+test('concentrate and sand are priced by the size they are bought in', () => {
   const total = (entries: Entries) => asked(cost, entries).numbers.total!.value;
   const plain = total({ 'cost.concentratePrice': { t: '6' } });
   const gallon = { 'cost.concentrateSize': { t: '1', u: 'gal' } };
@@ -99,7 +99,7 @@ test('a part is priced by the cubic metre or the cubic yard', () => {
   expect(told('us')).toBeCloseTo((15.244 / 0.0972) * 0.764555, 1);
 });
 
-test('pigment is weighed to what a scale of the reader’s units shows', () => {
+test('pigment is to be weighed to a scale step in the reader’s units', () => {
   expect(asked(pigment).judgement.say).toContain('Weigh it to 0.05\u00a0oz, the same');
   expect(asked(pigment, {}, 'metric').judgement.say).toContain('Weigh it to the gram, the same');
   // A gram of a few grams is another colour.
@@ -122,7 +122,7 @@ test('pigment is weighed for as many loads as were planned', () => {
   }
 });
 
-test('a soft density is a good one, and is said to be soft', () => {
+test('a low density that stays soft is good, with a note', () => {
   const at = (t: string) =>
     asked(targetDensity, { 'mix.targetDensity': { t, u: 'lb/ft3' } }).judgement;
   expect(at('34')).toMatchObject({
@@ -134,18 +134,18 @@ test('a soft density is a good one, and is said to be soft', () => {
   expect(at('50')).toMatchObject({ verdict: 'good', say: expect.not.stringContaining('thumb') });
 });
 
-test('the difference from the air designed has no finer digits than its ±', () => {
+test('the difference from the designed air has the digits of its ±', () => {
   const { difference, plusMinus } = asked(bubbles).numbers;
   expect(difference!.sure!.pm).toBeCloseTo(plusMinus!.value, 9);
 });
 
-test('a surface of bubbles far from the usual is written as every number is', () => {
+test('a very large specific surface is not written with an exponent', () => {
   const fine = asked(bubbles, { 'bubbles.chords': { t: '0.0039\n0.0039' } }, 'metric');
   expect(fine.notes).toContain('1030 per mm');
   expect(fine.working).not.toMatch(/\de[+-]\d/);
 });
 
-test('how much later a wetter mix sets is told in two sentences, as far as the table goes', () => {
+test('how much later a wetter mix sets is told only as far as the table goes', () => {
   const note = (t: string, mix = '0.4') =>
     asked(setTime, { 'set-time.testWater': { t }, 'mix.waterCement': { t: mix } }).notes;
   expect(note('0.28')).toContain('so it sets later; the times above do not count that.');
@@ -171,7 +171,7 @@ test('how much later a wetter mix sets is told in two sentences, as far as the t
   expect(note('0.5')).toContain('no wetter');
 });
 
-test('what a vessel holds is told in the units of the answer, the law’s own measure beside', () => {
+test('the contents of a vessel are in the reader’s units, with the unit of the regulation beside', () => {
   // 24 L at 8 bar: 192 bar·L, of 14.504 psi and 0.26417 gal each 3.8316 psi·gal.
   const { notes } = asked(receiver);
   expect(notes).toContain('736\u00a0psi·gal (192\u00a0bar·L)');
@@ -186,7 +186,7 @@ test('what a vessel holds is told in the units of the answer, the law’s own me
   expect(asked(airOrifice).working).toContain('0.00107\u00a0in²');
 });
 
-test('a limit is not rounded up, nor a thin slab told in feet', () => {
+test('a limit is not rounded up, and a thin slab is given in inches', () => {
   const entries = { 'form-pressure.stress': { t: '1450', u: 'psi', s: 'us' as const } };
   const { mayStress } = asked(formPressure, entries).numbers;
   const spec = formPressure.results.mayStress as ResultSpec<unknown>;
@@ -195,7 +195,7 @@ test('a limit is not rounded up, nor a thin slab told in feet', () => {
   expect(depth).toMatchObject({ text: '2.362', unit: 'in' });
 });
 
-test('how much closer to hold it, and how warm to keep it, are in the reader’s units alone', () => {
+test('advice on distance and temperature is in the reader’s units alone', () => {
   expect(changeWords('hold-closer', speaker('metric'))).toBe('hold it 10\u00a0cm closer');
   expect(changeWords('hold-closer', speaker('us'))).toBe('hold it 4\u00a0in closer');
   expect(changeWords('start-nearer-waist', speaker('us'))).toMatch(/ 10\sin nearer waist height$/);

@@ -44,7 +44,7 @@ const kept = (key: string) => {
   return found && 'v' in found ? found.v : undefined;
 };
 
-test('a key between two worksheets is answered first; both are worked out at the next pause, and nothing stays behind', async () => {
+test('a key press between two worksheets comes first; both are worked out at the next pause', async () => {
   let cementAtKey: number | undefined;
   let keyAt = Infinity;
   const stop = bench.$kept.listen((_now, _before, key) => {
@@ -72,7 +72,7 @@ test('a key between two worksheets is answered first; both are worked out at the
   expect(kept('mix.cement')).not.toBe(1);
 });
 
-test('what another tab noted meanwhile, of the same field, is not taken off with what was worked out', async () => {
+test('a note of another tab on the same field is not removed with this tab’s', async () => {
   bench.enter('shapes.count', { t: '2' });
   // That tab writes to the same store, and this one has not heard of it yet.
   stored['suds.behind.another'] = 'shapes.count';
@@ -81,7 +81,7 @@ test('what another tab noted meanwhile, of the same field, is not taken off with
   expect(noted).toEqual(['suds.behind.another']);
 });
 
-test('a plan kept before the foam of a load was is worked out anew, once', async () => {
+test('a plan kept without the foam of a load is worked out again, once', async () => {
   bench.noteLate();
   expect(bench.$behind.get()).toEqual({});
   bench.enter('proportion.volume', { t: '500', u: 'L' });
@@ -98,7 +98,7 @@ test('a plan kept before the foam of a load was is worked out anew, once', async
   expect(bench.$behind.get()).toEqual({});
 });
 
-test('the foam of a load kept before it was is that of the worksheet that has the plan', async () => {
+test('the foam of a load is added by the worksheet that holds the plan', async () => {
   const { noteLate, enter, keep, $behind, $kept } = bench;
   enter('proportion.volume', { t: '500', u: 'L' });
   enter('mix.largestLoad', { t: '30', u: 'L' });
@@ -112,7 +112,7 @@ test('the foam of a load kept before it was is that of the worksheet that has th
   expect(kept('mix.loadFoam')).toBeCloseTo(kept('mix.foamVolume')! / 2, 9);
 });
 
-test('what no worksheet keeps does not come with another bench', async () => {
+test('results that no worksheet keeps are left out of another bench', async () => {
   const { swapBench } = await import('../../src/bench/swap-bench.ts');
   const made = { v: 20, from: 'How heavy is my foam?', by: 'nothing' };
   swapBench({ entries: { 'shapes.count': { t: '3' } }, kept: { 'foam.density': made } });
@@ -120,7 +120,7 @@ test('what no worksheet keeps does not come with another bench', async () => {
   expect(bench.$kept.get()).toEqual({});
 });
 
-test('what another bench has kept is worked out from its own readings, whatever was kept with them', async () => {
+test('the results of another bench are worked out from its readings, not taken as kept', async () => {
   const { swapBench } = await import('../../src/bench/swap-bench.ts');
   bench.enter('shapes.count', { t: '2' });
   await vi.waitFor(() => expect(bench.$behind.get()).toEqual({}), 5000);

@@ -11,7 +11,7 @@ const asking = (key: string): readonly (Field | undefined)[] =>
       .map((name) => (sheet.fields as Fields)[name]),
   );
 
-test('a CEM II 42.5 N is ordinary wherever a cement is asked for, and fits no other answer', () => {
+test('CEM II 42.5 N is named as ordinary wherever a cement is asked for, and nowhere else', () => {
   const cements = asking('curing.cement');
   expect(cements.length).toBeGreaterThan(2);
   for (const field of cements) {
@@ -25,14 +25,14 @@ test('a CEM II 42.5 N is ordinary wherever a cement is asked for, and fits no ot
   }
 });
 
-test('whether it counts as a blend goes by its letters', () => {
+test('whether a cement counts as blended is told by its type, not its number', () => {
   const [binder] = asking('curing-plan.binder');
   expect(binder!.help).toMatch(
     /^Whatever its number: CEM\sI is Portland cement; CEM\sII, III .* blend/,
   );
 });
 
-test('the plan, the batch and the jug say what a CEM II and a Type IL weigh', () => {
+test('plan, batch and base check give the density of CEM II', () => {
   const helped = sheets.flatMap(({ id, fields }) =>
     /CEM\sII: near 3000.*Type\sIL 3100 \(194\), from memory/.test(
       (fields as Fields).cementDensity?.help ?? '',

@@ -21,12 +21,12 @@ describe('what the check list before mixing is given', () => {
       for (const id of sheet.cautions as readonly string[]) expect(known).toContain(id);
   });
 
-  test('in the order of the day, and none without a place in it', () => {
+  test('in the order of the day, refusing one without a place', () => {
     expect(inDay(['flying-pieces', 'cement-dust'])).toEqual(['cement-dust', 'flying-pieces']);
     expect(() => inDay(['cement-dust', 'zzqq'])).toThrow(/'zzqq' has no place in DAY/);
   });
 
-  test('each precaution cut into sentences, and none of it lost', () => {
+  test('each precaution split into sentences without loss', () => {
     for (const { id, steps } of list.cautions) {
       expect(steps.join(' '), id).toBe(cautionOf(id, 'a test').precaution);
       for (const step of steps) expect(step, id).toMatch(/^[A-Z].{10,}[.!]$/);
@@ -34,7 +34,7 @@ describe('what the check list before mixing is given', () => {
   });
 });
 
-test('on an empty bench it lists what every batch needs', () => {
+test('on an empty bench it lists the cautions of every batch', () => {
   const html = renderToString(h(BeforeYouMix, { given: list }));
   for (const title of [
     'Wet cement burns skin and eyes',

@@ -62,7 +62,7 @@ const METRIC_IN_BOTH: Readonly<Record<string, string>> = {
 describe.each(sheets.filter(({ figure }) => figure).map((sheet) => [sheet.id, sheet] as const))(
   'the picture of %s',
   (id, sheet) => {
-    test.each(['metric', 'us'] as const)('says what it draws in %s', (system) => {
+    test.each(['metric', 'us'] as const)('describes what it draws in %s', (system) => {
       const drawn = pictures(sheet, system);
       expect(drawn.length).toBeGreaterThan(0);
       for (const { label, inside, caption } of drawn) {
@@ -86,14 +86,14 @@ describe.each(sheets.filter(({ figure }) => figure).map((sheet) => [sheet.id, sh
   },
 );
 
-test('every exception from the reader’s units is still needed', () => {
+test('every listed exception from the reader’s units still occurs', () => {
   for (const [id, unit] of Object.entries(METRIC_IN_BOTH)) {
     const sheet = sheets.find((sheet) => sheet.id === id)!;
     expect(pictures(sheet, 'us').some(({ label }) => count(label, withUnit(unit)) > 0)).toBe(true);
   }
 });
 
-test('the drying curve says when it is dry enough, how dry that is, and how far that may be out', () => {
+test('the drying curve describes when it is dry enough, how dry, and the range', () => {
   const [{ label }] = pictures(dryingToUse as AnyWorksheet, 'metric') as [Picture];
   expect(label).toMatch(/dry enough, 4\.2 %, after 37 d, in the band after 7\.3 d to 180 d/);
 });
@@ -101,11 +101,11 @@ test('the drying curve says when it is dry enough, how dry that is, and how far 
 describe('the frost picture', () => {
   const strengths = (entries: Entries, system: System = 'metric') =>
     pictures(frostGuard as AnyWorksheet, system, entries).map(({ label }) => label);
-  test('says what is waited for, and when it is reached', () => {
+  test('describes the strength waited for, and when it is reached', () => {
     expect(strengths({})[1]).toMatch(/what you wait for, 0\.30 MPa, is reached after 6\.4 d/);
     expect(strengths({}, 'us')[1]).toMatch(/what you wait for, 44 psi, is reached after 6\.4 d/);
   });
-  test('tells an early freeze in hours, with a minus that is one', () => {
+  test('gives an early freeze in hours, with a true minus sign', () => {
     const cold = { 'curing.days': { t: '8 12\n-4 3\n-4 3' } };
     const [warmth, ...young] = strengths(cold);
     expect(warmth).toMatch(/from −4 °C to 1\d °C, against freezing at 0 °C/);
@@ -121,7 +121,7 @@ describe('the frost picture', () => {
   });
 });
 
-test('the heat inside is said as when wet and as when dry, and the faces with it', () => {
+test('the heat inside is described for wet and dry conductivity, and at the faces', () => {
   const sheet = heatInside as AnyWorksheet;
   const say = speaker('metric');
   const found = answer(sheet, readWorksheet(sheet, {}, {}, say), say);
@@ -135,7 +135,7 @@ test('the heat inside is said as when wet and as when dry, and the faces with it
   expect(curves.label).toMatch(/the faces come to \d+ °C and \d+ °C, as when wet\./);
 });
 
-test('each strength of the reader’s own has its figure, and so have the crosses', () => {
+test('each of the reader’s results and each published one is described with its value', () => {
   const own = {
     'strength-density.own': { t: 'crushed' },
     'strength-density.crushed': { t: '500 1.2\n620 2.4' },
@@ -148,13 +148,13 @@ test('each strength of the reader’s own has its figure, and so have the crosse
   expect(us).not.toContain('own tests');
 });
 
-test('conductivity has its dry band and its crosses in words', () => {
+test('the dry band and the measured points of conductivity are described', () => {
   const [{ label }] = pictures(heatThrough as AnyWorksheet, 'metric') as [Picture];
   expect(label).toMatch(/dry: 0\.10 W\/\(m·K\) to 0\.15 W\/\(m·K\); with its moisture/);
   expect(label).toMatch(/Crosses: 561 kg\/m³ to 1404 kg\/m³, 0\.28 W\/\(m·K\) to 0\.66/);
 });
 
-test('a strength in psi has no power of ten, and results of one’s own are said', () => {
+test('strengths in psi have no exponent, and own results are described', () => {
   const [{ label }] = pictures(strengthTime as AnyWorksheet, 'us') as [Picture];
   expect(label).toMatch(/at 28 d: 80 psi to 230 psi/);
   const own = {

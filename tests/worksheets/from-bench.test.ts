@@ -19,7 +19,7 @@ const keptBy = (key: string, { id, question }: Sheet) => ({
 const planned = ({ id, question }: Sheet) =>
   keep('mix.planned', { v: 600, from: question, by: id });
 
-test('one unrelated field typed brings no planned density of the example', () => {
+test('typing an unrelated field takes over no planned density of the example', () => {
   enter('proportion.volume', { t: '80', u: 'L', s: 'metric' });
   planned(proportion);
   expect(recordFromBench('a').readings.planned).toBeUndefined();
@@ -27,7 +27,7 @@ test('one unrelated field typed brings no planned density of the example', () =>
   expect(recordFromBench('a').readings.planned?.t).toBe('600');
 });
 
-test('the target that counts is the one aimed at', () => {
+test('the target taken over is the one aimed at', () => {
   enter('batch.aim', { t: 'dry' });
   enter('batch.wetDensity', { t: '550' });
   planned(batch);
@@ -36,14 +36,14 @@ test('the target that counts is the one aimed at', () => {
   expect(recordFromBench('a').readings.planned?.t).toBe('600');
 });
 
-test('a target found by the worksheet before is the reader’s when that was answered', () => {
+test('a target found by an earlier worksheet is the reader’s once that was answered', () => {
   enter('mix.targetDensity', { t: '600' });
   keep('mix.wetDensity', { v: 600, from: targetDensity.question });
   planned(proportion);
   expect(recordFromBench('a').readings.planned?.t).toBe('600');
 });
 
-test('a foam density is the reader’s when vessel, tare and full vessel are', () => {
+test('a foam density is the reader’s if vessel, tare and full weight are', () => {
   keep('foam.density', { v: 80, from: foamDensity.question, by: foamDensity.id });
   enter('bucket.tare', { t: '0.9', u: 'kg' });
   enter('foam-density.full', { t: '2.5', u: 'kg' });
@@ -52,7 +52,7 @@ test('a foam density is the reader’s when vessel, tare and full vessel are', (
   expect(recordFromBench('a').readings.foamDensity?.t).toBe('80');
 });
 
-test('a bucket weighed full of water is the bucket of the record, unless its volume was typed', () => {
+test('a bucket weighed full of water is taken over, unless its volume was typed', () => {
   keep('bucket.brim', { v: 0.01897, from: foamDensity.question, by: foamDensity.id });
   enter('bucket.tare', { t: '0.86', u: 'kg' });
   enter('foam.vesselKnown', { t: 'weighed' });
@@ -66,7 +66,7 @@ test('a bucket weighed full of water is the bucket of the record, unless its vol
   expect(recordFromBench('a').readings.vessel).toMatchObject({ t: '20' });
 });
 
-test('every worksheet that keeps such a result is known, and its fields by their keys', () => {
+test('the list of worksheets that keep such results is complete, with their fields', () => {
   for (const [key, byId] of Object.entries(RESTS)) {
     const keepers = sheets.filter((sheet) => Object.values(sheet.keeps ?? {}).includes(key));
     expect(Object.keys(byId).sort()).toEqual(keepers.map(({ id }) => id).sort());
@@ -109,7 +109,7 @@ test('every worksheet that keeps such a result is known, and its fields by their
   }
 });
 
-test('whose a result is does not hang on the words of a question', () => {
+test('the origin of a result does not depend on the wording of a question', () => {
   const bench = { 'proportion.wetDensity': { t: '600' } };
   const own = (kept: Omit<KeptNumber, 'v'>) =>
     isOwnResult('mix.planned', bench, { 'mix.planned': { v: 600, ...kept } });

@@ -25,13 +25,13 @@ describe('two worksheets that keep the same thing', () => {
 
   const rest = { sheet, onExample: false };
 
-  test('nothing there, or its own: it writes', () => {
+  test('writes where nothing is kept, or its own', () => {
     expect(mayKeep({ ...rest, holder: undefined, worked: false, answers: true })).toBe(true);
     const own = { v: 1, ...mine };
     expect(mayKeep({ ...rest, holder: own, worked: false, answers: false })).toBe(true);
   });
 
-  test('its own under other words, or from before ids were: it writes; the other’s under its words: not', () => {
+  test('writes over its own under an older question or without an id, not over the other’s', () => {
     const may = (holder: Kept) => mayKeep({ ...rest, holder, worked: false, answers: false });
     expect(may({ v: 1, from: 'What did it hold?', by: sheet.id })).toBe(true);
     expect(may({ waits: true, from: 'What did it hold?', by: sheet.id })).toBe(true);
@@ -40,12 +40,12 @@ describe('two worksheets that keep the same thing', () => {
     expect(may({ v: 1, from: other.from })).toBe(false);
   });
 
-  test('the other’s: not when a page opens or a reading both share changes, not to take it away', () => {
+  test('does not write over or remove the other’s when a page opens or a shared reading changes', () => {
     expect(mayKeep({ ...rest, holder: other, worked: false, answers: true })).toBe(false);
     expect(mayKeep({ ...rest, holder: other, worked: true, answers: false })).toBe(false);
   });
 
-  test('the other’s, while it is worked on: it takes over', () => {
+  test('writes over the other’s while it is being worked in', () => {
     expect(mayKeep({ ...rest, holder: other, worked: true, answers: true })).toBe(true);
   });
 });
@@ -55,7 +55,7 @@ describe('a result that rests on the example', () => {
   const change = { sheet, worked: true, answers: true, onExample: true };
   const theirs = { v: 1, from: 'What does this form hold?', by: 'shapes' };
 
-  test('takes nothing from one that rests on the reader’s own numbers', () => {
+  test('does not replace one that rests on the reader’s own numbers', () => {
     expect(mayKeep({ ...change, holder: theirs })).toBe(false);
     expect(mayKeep({ ...change, holder: theirs, onExample: false })).toBe(true);
     expect(mayKeep({ ...change, holder: { ...theirs, example: true } })).toBe(true);
@@ -64,7 +64,7 @@ describe('a result that rests on the example', () => {
   });
 });
 
-test('the size of a bag holds back no batch that does not begin with bags', () => {
+test('the example’s bag size counts as example only for a batch that begins with bags', () => {
   const recipe = {
     [benchKey(batch, 'volume')]: { t: '80' },
     [benchKey(batch, 'wetDensity')]: { t: '550' },
@@ -93,7 +93,7 @@ describe('what a worksheet answers and another one has', () => {
     return heldElsewhere(pieces, reading, found, holder ? { 'batch.volume': holder } : {}, say);
   };
 
-  test('is told with its number, where that is another', () => {
+  test('is told with its number, where that differs', () => {
     expect(told({ v: 0.06, ...shapes })).toMatchObject({
       say: 'Foamed mix to make: what follows takes 60.0\u00a0L, from',
       holder: shapes,
@@ -101,12 +101,12 @@ describe('what a worksheet answers and another one has', () => {
     expect(told({ v: 0.06, ...shapes }, 'us')!.say).toContain('15.9\u00a0gal');
   });
 
-  test('may be taken, unless it is the example’s and the other’s is the reader’s own', () => {
+  test('may be replaced, unless it rests on the example and the other does not', () => {
     expect(told({ v: 0.06, ...shapes })!.mayTake).toBe(false);
     expect(told({ v: 0.06, ...shapes, example: true })!.mayTake).toBe(true);
   });
 
-  test('is not told where it says the same, is its own, is missing or waits', () => {
+  test('is not told where it is the same, its own, missing or waiting', () => {
     expect(told({ v: 0.10512, ...shapes })).toBeUndefined();
     expect(told({ v: 0.06, from: pieces.question, by: pieces.id })).toBeUndefined();
     expect(told(undefined)).toBeUndefined();
@@ -124,7 +124,7 @@ describe('what a later worksheet answers anew', () => {
     return heldElsewhere(targetDensity, reading, found, kept, say);
   };
 
-  test('is told beside the density it overrules', () => {
+  test('is told beside the density that it replaces', () => {
     expect(told({ 'mix.planned': { v: 750, ...batch } })).toEqual({
       say: 'Wet density to aim for: what follows takes 750\u00a0kg/m³, from',
       holder: { v: 750, ...batch },
@@ -134,7 +134,7 @@ describe('what a later worksheet answers anew', () => {
     expect(told({ 'mix.planned': { v: 600, ...batch } })).toBeUndefined();
   });
 
-  test('and beside the dry density, where foam that dies or another cement makes it differ', () => {
+  test('is told beside the dry density too, where gas loss or another cement changes it', () => {
     const planned = { v: 600, ...batch };
     const dry = told({ 'mix.planned': planned, 'part.dryDensity': { v: 459, ...batch } });
     expect(dry!.say).toBe('Oven-dry density to expect: what follows takes 459\u00a0kg/m³, from');
@@ -142,7 +142,7 @@ describe('what a later worksheet answers anew', () => {
 });
 
 /** Two planters and a stone: the stone was sized last, and the sum of all typed where the batch is proportioned. */
-describe('a volume typed for the batch is that of what follows', () => {
+describe('a volume typed for the batch is used by the worksheets that follow', () => {
   const say = speaker('us');
   const entries: Entries = { 'proportion.volume': { t: '9.94 + 1.06', u: 'gal', s: 'us' } };
   const last = { v: 0.0376, from: shapes.question, by: shapes.id };
@@ -169,7 +169,7 @@ describe('a volume typed for the batch is that of what follows', () => {
     expect(benchKey(proportion, 'volume')).toBe(Object.keys(entries)[0]);
   });
 
-  test('and a worksheet that sizes pieces names it, not what the last form held', () => {
+  test('and is named by the worksheets that size pieces', () => {
     const told = (sheet: AnyWorksheet, batch: number, over: KeptResults = kept) => {
       const reading = readWorksheet(sheet, {}, {}, say);
       const found = answer(sheet, reading, say);
@@ -193,7 +193,7 @@ describe('a volume typed for the batch is that of what follows', () => {
   });
 });
 
-test('each slider runs upward between two values above nothing, the example among them', () => {
+test('each slider runs upward between two positive values that include the example', () => {
   const found = sheets.flatMap((sheet) =>
     Object.values(sheet.fields as Fields).flatMap((field) =>
       field.type === 'number' && field.slider ? [field] : [],

@@ -19,19 +19,19 @@ const labels = (fields: Fields): readonly string[] =>
   ]);
 
 test.each(sheets.map((sheet) => ({ id: sheet.id, sheet })))(
-  'no field of $id has a colon in its label, for a refusal puts one behind it',
+  'no field of $id has a colon in its label',
   ({ sheet }) => {
     for (const label of labels(sheet.fields)) expect(label).not.toContain(':');
   },
 );
 
-test('no field leans in its label on the one before it, beside which it may not stand', () => {
+test('no label refers to the field before it', () => {
   for (const sheet of sheets)
     for (const label of labels(sheet.fields))
       expect(label, sheet.id).not.toMatch(/^(Of )?[Tt]hat\b/);
 });
 
-test('the adjusted age is called alike where it is found and where it is asked', () => {
+test('the adjusted age has the same label where it is found and where it is used', () => {
   const asked = sheets.flatMap((sheet) =>
     Object.values(sheet.fields as Fields).flatMap((field) =>
       'takes' in field && field.takes === 'curing.age' ? [field.label] : [],
@@ -43,7 +43,7 @@ test('the adjusted age is called alike where it is found and where it is asked',
 });
 
 test.each(sheets.map((sheet) => ({ id: sheet.id, sheet })))(
-  'a fold of fields of $id says what it holds',
+  'folded fields of $id have a heading',
   ({ sheet }) => {
     // One that goes by another worksheet's entry alone is never shown.
     const shown = ({ when = {} }: Field) => Object.values(when).every(({ length }) => length > 0);

@@ -43,7 +43,7 @@ describe('what stands between two numbers', () => {
   });
 });
 
-test('a comma that could be either mark is the one that its column’s range leaves', () => {
+test('an ambiguous comma is read as the one that its column’s range allows', () => {
   expect(read('2 0,5\n4;2,007\n6 12,850').problems).toEqual([
     'Line 3. Drained: ‘12,850’ can be read as 12.850 or as 12850. Type the one you mean as it stands here.',
   ]);
@@ -51,7 +51,7 @@ test('a comma that could be either mark is the one that its column’s range lea
 });
 
 describe('a comma alone', () => {
-  test('parts the numbers where every line has one, and is told', () => {
+  test('separates the numbers where every line has one, with a message', () => {
     const { rows, problems, echo } = read('time,drained\n2,0.04\n4 min,120 g\n6,1');
     expect(problems).toEqual([]);
     expect(rows.map(({ drained }) => drained)).toEqual([
@@ -65,7 +65,7 @@ describe('a comma alone', () => {
     ).toEqual({ x: expect.closeTo(0.6096, 12), y: expect.closeTo(0.3048, 12) });
   });
 
-  test('may be a point in a line with another mark, and then parts none', () => {
+  test('may be a decimal mark in a line with another separator', () => {
     const { rows, problems, echo } = read('2,5 0,04\n4,12');
     expect(rows).toEqual([{ time: 150, drained: 0.04 }]);
     expect(problems).toEqual([
@@ -75,7 +75,7 @@ describe('a comma alone', () => {
     expect(read('2,04\n4,1,2').problems).toHaveLength(2);
   });
 
-  test('is a point where one number is asked of a line', () => {
+  test('is a decimal mark where a line has one number', () => {
     const one = lines({ ...field, of: { drained: field.of.drained } });
     const { rows, echo } = readLines(one, '0,5\n0,25', 'metric', speaker('metric'));
     expect(rows.map(({ drained }) => drained)).toEqual([0.5, 0.25]);
@@ -105,7 +105,7 @@ describe('a line of the lowest and the highest temperature', () => {
     expect(days(line)).toEqual([[expect.closeTo(cold, 9), expect.closeTo(warm, 9)]]);
   });
 
-  test('a sign is no dash', () => {
+  test('a sign is not taken for a dash', () => {
     const both = (low: number, high: number) => [
       [expect.closeTo(low + 273.15, 9), expect.closeTo(high + 273.15, 9)],
     ];
@@ -115,7 +115,7 @@ describe('a line of the lowest and the highest temperature', () => {
       expect(days(line, 'metric')).toEqual(both(-5, -3));
   });
 
-  test('that is none shows one that is', () => {
+  test('that cannot be read shows an example', () => {
     expect(days('38')[0]).toContain('lowest and highest. A good line: ‘53.6\t68’.');
     expect(days('38 55 60')[0]).toContain('Put a tab or a semicolon between two of them.');
   });
@@ -126,13 +126,13 @@ test('a clock in a column of hours counts hours and minutes', () => {
   expect(rows.map(({ time }) => time)).toEqual([6.75 * 3600, 30 * 3600]);
 });
 
-test('headings and empty lines are passed over, and any line end will do', () => {
+test('headings and empty lines are skipped, and any line ending is accepted', () => {
   expect(
     read('min\tkg\r\n\r\n2\t0.04\r4\t0.12\u000b6\t0.2').rows.map(({ drained }) => drained),
   ).toEqual([0.04, 0.12, 0.2]);
 });
 
-test('a first line in other figures, or of fractions, is no heading', () => {
+test('a first line in other digits, or of fractions, is not taken for a heading', () => {
   const both = [
     { time: 120, drained: 0.04 },
     { time: 240, drained: 0.12 },
@@ -147,7 +147,7 @@ test('a first line in other figures, or of fractions, is no heading', () => {
   expect(read('t\tm³\n2\t1').rows).toHaveLength(1);
 });
 
-test('each bad line has its number and its reason; the good ones are still read', () => {
+test('each unreadable line is listed with its number and reason; the others are read', () => {
   const { rows, problems } = read('2 0.04\n4 abc\n6\n8 11\n-1 0.2');
   expect(rows).toHaveLength(1);
   expect(problems).toHaveLength(4);
@@ -167,7 +167,7 @@ test('plain numbers are in the units of the system', () => {
   expect(read('2 1', 'us').rows[0]!.drained).toBeCloseTo(0.45359237, 12);
 });
 
-test('nothing, and too much', () => {
+test('refuses an empty text and too many lines', () => {
   expect(read(' \n').problems[0]).toContain('no line holds a number');
   // Told how, it is in the units that a plain number would be read in.
   expect(read(' \n').problems[0]).toContain('such as ‘2\t0.04’');
@@ -185,7 +185,7 @@ test('the columns of every example stand below each other', () => {
   expect(examples.filter(([, line]) => line.includes(' '))).toEqual([]);
 });
 
-test('the example stands in the units of the page, so that what is typed over it is in them too', () => {
+test('the example is in the units of the page', () => {
   const read = (system: 'metric' | 'us') =>
     field.as.read(field, undefined, speaker(system)) as LinesReading;
   expect(read('metric')).toMatchObject({ text: '2\t0.04', system: 'metric' });

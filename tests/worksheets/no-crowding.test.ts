@@ -10,7 +10,7 @@ import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import { LandingChart } from '../../src/worksheets/live/compare/LandingChart.tsx';
 import { RankedBars } from '../../src/worksheets/mix/drawn/RankedBars.tsx';
 
-test('nothing to rank is no picture', () => {
+test('without anything to rank nothing is drawn', () => {
   expect(renderToString(h(RankedBars, { title: 'What the money goes on', bars: [] }))).toBe('');
 });
 
@@ -26,7 +26,7 @@ test('batches beyond the limits are marked by their numbers, however long their 
   expect(marked.map(([, name]) => name)).toEqual(['7', '8']);
 });
 
-test('the name of the steepest curve of a wait stands clear of all curves, however small the tolerance', () => {
+test('the name of the steepest curve overlaps no curve, however small the tolerance', () => {
   const say = speaker('metric');
   const sheet = timeInHand as unknown as AnyWorksheet;
   const entries = { [benchKey(sheet, 'tolerance')]: { t: '0.5', u: 'kg/m3' } };

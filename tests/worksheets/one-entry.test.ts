@@ -41,7 +41,7 @@ const BOUNDS = {
   'temperature-age.elapsed': 'an age wants some time',
 } as const;
 
-test('one entry of the bench is taken within the same bounds wherever it is asked', () => {
+test('an entry shared by several worksheets has the same bounds in all of them', () => {
   expect(shared.length).toBeGreaterThan(50);
   expect(differing(bounds, BOUNDS)).toEqual([]);
   expect(Object.keys(BOUNDS).filter((at) => !differs(at, bounds))).toEqual([]);
@@ -73,12 +73,12 @@ const LABELS = {
 } as const;
 const label = (field: Field) => field.label;
 
-test('and under the same name', () => {
+test('and the same label', () => {
   expect(differing(label, LABELS)).toEqual([]);
   expect(Object.keys(LABELS).filter((at) => !differs(at, label))).toEqual([]);
 });
 
-test('an option of it is worded alike', () => {
+test('and the same wording of its options', () => {
   const words = shared.flatMap(([key, fields]) => {
     const options = Map.groupBy(
       fields.flatMap(({ field }) => (field.type === 'choice' ? Object.entries(field.options) : [])),

@@ -49,8 +49,8 @@ const topLine = (html: string) =>
 
 const slab = { shape: 'slab', length: 0.45, width: 0.3, thickness: 0.06 } as const;
 
-describe('what stands in a picture', () => {
-  test('a limit of one standard alone stands level with its name, whichever standard it is', () => {
+describe('the labels and lines of pictures', () => {
+  test('a limit of a single standard is level with its name', () => {
     const judged = judgeMixingWater(
       { nitrate: 0.02, dissolvedSolids: 0.5, sulfate: 0.05 },
       'plain',
@@ -88,7 +88,7 @@ describe('what stands in a picture', () => {
     expect(html).toContain(`EN ${percent}\u00a0%<`);
   });
 
-  test('a water too hard for the usual axis of the soap has its dot where it is', () => {
+  test('a water harder than the usual axis extends the axis', () => {
     const dots = (hardness: string) => {
       const html = pictureOf(soapLost, {
         [benchKey(soapLost, 'hardness')]: { t: hardness, u: 'mg/L CaCO3' },
@@ -126,7 +126,7 @@ describe('what stands in a picture', () => {
     }
   });
 
-  test('the numbers of a dose scale reach the dose', () => {
+  test('the dose scale reaches the dose', () => {
     for (const dose of [3, 14, 60]) {
       const html = renderToString(h(DoseBar, { dose, usual: [1, 6], ceiling: 10, title: 'T' }));
       const numbers = [...html.matchAll(/middle">(\d+)</g)].map(([, number]) => Number(number));
@@ -188,7 +188,7 @@ describe('what stands in a picture', () => {
     expect(Math.min(...others) - limit).toBeGreaterThanOrEqual(16);
   });
 
-  test('a form’s picture says its pressure as its answer does, and how a large bulge is drawn', () => {
+  test('a form’s picture has the pressure of its answer, and notes how a large bulge is drawn', () => {
     const deep = { [benchKey(formPressure, 'depth')]: { t: '2.4', u: 'm' } };
     expect(pictureOf(formPressure)).toContain('0.353\u00a0kPa');
     expect(pictureOf(formPressure)).toMatch(/drawn \d+ times as large/);
@@ -197,7 +197,7 @@ describe('what stands in a picture', () => {
     ).toMatch(/drawn at \d\d\u00a0% of its size/);
   });
 
-  test('the names of the curves of a wait stand clear of one another, whatever foam it is', () => {
+  test('the names of the curves of a wait do not overlap, for any foam', () => {
     const field = (name: string, t: string, u?: string) => ({
       [benchKey(timeInHand, name)]: { t, ...(u && { u }) },
     });
@@ -232,7 +232,7 @@ describe('what stands in a picture', () => {
           }
   });
 
-  test('what does not bulge to speak of is drawn straight', () => {
+  test('a negligible bulge is drawn straight', () => {
     const short = { [benchKey(formPressure, 'span')]: { t: '20', u: 'mm' } };
     const bent = (html: string) => /class="form" d="[^"]*Q/.test(html);
     expect(bent(pictureOf(formPressure))).toBe(true);
@@ -241,7 +241,7 @@ describe('what stands in a picture', () => {
     expect(html).toContain('The panel does not bulge to speak of.');
   });
 
-  test('the words below a core stay in the picture, whatever it measures', () => {
+  test('the words below a core stay inside the picture, whatever its size', () => {
     const taper = {
       shape: 'cone-frustum',
       bottomDiameter: 0.9235,
@@ -264,7 +264,7 @@ describe('what stands in a picture', () => {
     }
   });
 
-  test('the line of what is highly hazardous runs through no name of a bar', () => {
+  test('the limit line of highly hazardous energy crosses no bar’s name', () => {
     const large = { [benchKey(storedEnergy, 'vessel')]: { t: '500', u: 'L' } };
     const html = pictureOf(storedEnergy, large);
     const names = [...html.matchAll(/translate\(0 (\d+)\)"><text x="\d+" y="(\d+)"/g)].map(
@@ -281,7 +281,7 @@ describe('what stands in a picture', () => {
       for (const [from, to] of pieces) expect(from >= foot + 3 || to <= foot - 10).toBe(true);
   });
 
-  test('hardness is drawn in the unit it is told in', () => {
+  test('hardness is drawn in the unit of the text', () => {
     expect(pictureOf(waterHardness)).toContain('Yours: 311');
     // 311 mg/L are 18.2 grains to the US gallon of 17.118 mg/L; the soft water’s 12 are 0.7.
     const us = pictureOf(waterHardness, {}, 'us');
@@ -302,7 +302,7 @@ describe('what stands in a picture', () => {
     expect(Number(y)).toBeLessThan(foot - 4);
   });
 
-  test('the names of two ways of dosing stand apart, however steeply one falls', () => {
+  test('the names of two dosing lines do not overlap, however steep one is', () => {
     for (const exponent of ['1.5', '4']) {
       const html = pictureOf(timeInHand, { [benchKey(timeInHand, 'exponent')]: { t: exponent } });
       const named = (name: string) =>
@@ -365,7 +365,7 @@ describe('what stands in a picture', () => {
     expect(told(slab)).toBe('A slab');
   });
 
-  test('a whole ball has one measure, beside it', () => {
+  test('a whole ball has one dimension, beside it', () => {
     const ball = { shape: 'cap', baseDiameter: 0, height: 0.4 } as const;
     const html = renderToString(
       h(ShapeDrawing, { shape: ball, cores: [], say: speaker('metric') }),
@@ -378,7 +378,7 @@ describe('what stands in a picture', () => {
     expect(Number(dimensions[0]![1])).toBeLessThan(Math.min(...points) - 60);
   });
 
-  test('measures have no zeros that nobody gave', () => {
+  test('dimensions have no added zeros', () => {
     const say = speaker('metric');
     const form = renderToString(h(ShapeDrawing, { shape: slab, cores: [], say }));
     expect(form).toContain('60\u00a0mm');
@@ -406,7 +406,7 @@ describe('strength to use, against what handling asks', () => {
     return { html, level, highest: Math.min(...heights), top: topLine(html) };
   };
 
-  test('strength far above it does not flatten it: the shade is cut off at the top, and that is said', () => {
+  test('a strength far above is cut off at the top, with a note', () => {
     const [near, far] = [drawn({}), drawn(bars)];
     for (const { level, highest, top } of [near, far]) {
       // At least a fifth of the way up, with the axis rounded; the plot stands on 230.

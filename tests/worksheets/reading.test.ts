@@ -29,8 +29,8 @@ const full = (entry: Entry, say = metric) =>
   readWorksheet(foamDensity, { 'foam-density.full': entry }, {}, say).fields.full as NumberReading;
 const typed = (t: string): Entry => ({ t, u: 'kg', s: 'metric' });
 
-describe('what was typed stays what was typed', () => {
-  test('a unit typed behind the number wins over the one shown', () => {
+describe('typed text is kept', () => {
+  test('a typed unit overrides the one shown', () => {
     const { value, text, unit, echo } = full(typed('5 1/2 lb'));
     expect(value).toBeCloseTo(5.5 * 0.45359237, 12);
     expect(text).toBe('5 1/2 lb');
@@ -38,13 +38,13 @@ describe('what was typed stays what was typed', () => {
     expect(echo).toBe('2.4948\u00a0kg');
   });
 
-  test('a sum says beside it what it came to', () => {
+  test('the result of a sum is shown beside it', () => {
     const { value, echo } = full(typed('3.2 lb + 2.3'));
     expect(value).toBeCloseTo(5.5 * 0.45359237, 12);
     expect(echo).toBe('2.4948\u00a0kg');
   });
 
-  test('a ± typed behind the number is said to have a field of its own', () => {
+  test('a ± typed after the number is refused, pointing to its own field', () => {
     for (const both of ['3.2 ± 0.1', '3.2 +/- 0.1', '3.2 +- 0.1 kg'])
       expect(full(typed(both)).problem).toContain('Enter one, and its ± in the field beside it.');
     expect(full(typed('3.2 0.1')).problem).toMatch(/Enter one\.$/);
@@ -59,20 +59,20 @@ describe('what was typed stays what was typed', () => {
     expect(full(entry).text).toBe('2,45');
   });
 
-  test('a picked unit holds in its own system only', () => {
+  test('a chosen unit applies in its own system only', () => {
     const entry: Entry = { ...typed('2.45'), d: { metric: 'g' } };
     expect(full(entry).text).toBe('2450');
     expect(full(entry, us).unit).toBe('lb');
   });
 
-  test('a unit picked after a number was typed says as what the number was taken', () => {
+  test('after choosing another unit the number is shown in the unit it was typed in', () => {
     expect(full({ ...typed('2.45'), d: { metric: 'g' } }).echo).toBe('2.45\u00a0kg');
     expect(full(typed('2.45')).echo).toBeUndefined();
     // Other units of the page are no doubt about the number.
     expect(full(typed('2.45'), us).echo).toBeUndefined();
   });
 
-  test('what the field shows already is not said again', () => {
+  test('a value that the field already shows is not repeated beside it', () => {
     // 12.302 lb, in a field of pounds.
     expect(full(typed('5.58 kg'), us)).toMatchObject({
       text: '12.302',
@@ -93,7 +93,7 @@ describe('what was typed stays what was typed', () => {
     expect(full({ ...typed('5.58 kg'), d: { us: 'oz' } }, us).echo).toBe('12.302\u00a0lb');
   });
 
-  test('nothing typed is lost when it cannot be read', () => {
+  test('text that cannot be read is kept', () => {
     const { text, value, problem } = full(typed('two and a bit'));
     expect(text).toBe('two and a bit');
     expect(value).toBeUndefined();
@@ -122,7 +122,7 @@ describe('the sentence beside a field', () => {
   });
 });
 
-test('a point that others group thousands by is told both ways, where the field allows both', () => {
+test('a point that may group thousands is explained both ways, where the range allows both', () => {
   const hardness: NumberField = number('hardness', {
     label: 'It',
     example: '150 mg/L CaCO3',
@@ -141,7 +141,7 @@ test('a point that others group thousands by is told both ways, where the field 
 });
 
 describe('a comma that could be either mark', () => {
-  test('is the one that the field’s range leaves, and says so', () => {
+  test('is read as the one that the field’s range allows, with a message', () => {
     expect(full(typed('2,007'))).toMatchObject({ value: 2.007, echo: '2.007\u00a0kg' });
     expect(full(typed('12,850 kg')).value).toBe(12.85);
     expect(full(typed('2,007 + 1,5 kg')).value).toBeCloseTo(3.507, 12);
@@ -152,13 +152,13 @@ describe('a comma that could be either mark', () => {
     });
   });
 
-  test('is not guessed where the range leaves both, or neither', () => {
+  test('is refused where the range allows both, or neither', () => {
     for (const t of ['2,007 g', '1,234e3', '500,000', '1,234.5'])
       expect(full(typed(t)).problem, t).toContain('can be read as');
   });
 });
 
-test('what only tells that a number is not sure is told how to say so', () => {
+test('words for an uncertain number are refused, with how to enter a ±', () => {
   const spec = { label: 'It', example: '311 mg/L CaCO3', units: { metric: 'dH', us: 'gpg' } };
   const problem = (t: string, plusMinus?: string) =>
     readNumber(number('hardness', { ...spec, ...(plusMinus && { plusMinus }) }), { t }, {}, metric)
@@ -188,7 +188,7 @@ test('what only tells that a number is not sure is told how to say so', () => {
   expect(problem('18 Grad dH')).toBeUndefined();
 });
 
-test('a fraction in a field of whole per cents is said as it was taken, and how to say what was meant', () => {
+test('a fraction in a field of per cent is shown as read, with how to enter the per cent', () => {
   const spec = { label: 'It', units: { metric: '%', us: '%' } };
   const echo = (t: string, example = '3 %', max = '100 %') =>
     readNumber(number('ratio', { ...spec, example, max }), { t }, {}, metric).echo;
@@ -214,7 +214,7 @@ test('a fraction in a field of whole per cents is said as it was taken, and how 
   ).toBeUndefined();
 });
 
-test('no unit is offered where there is none, nor an empty place in the list', () => {
+test('a refused unit lists the units there are, without empty entries', () => {
   const problem = (field: NumberField, t: string) => readNumber(field, { t }, {}, metric).problem;
   const count = number('count', { label: 'How many', example: '12' });
   expect(problem(count, '2 planters')).toBe(
@@ -228,7 +228,7 @@ test('no unit is offered where there is none, nor an empty place in the list', (
     );
 });
 
-test('a time of day typed where a length of time is asked is told so', () => {
+test('a time of day typed as a duration is refused, with an example', () => {
   const field = number('time', {
     label: 'Since casting',
     example: '24 h',
@@ -239,7 +239,7 @@ test('a time of day typed where a length of time is asked is told so', () => {
   expect(read('2:30')).toMatchObject({ value: 9000, echo: '2.5\u00a0h', problem: undefined });
 });
 
-test('a refusal by core names the end that was passed, not the one nobody meets', () => {
+test('a refusal by core names the limit that was crossed', () => {
   const reading = readWorksheet(foamDensity, { 'foam-density.full': typed('0.5') }, {}, metric);
   const outcome = answer(foamDensity, reading, metric);
   expect(outcome.ok).toBe(false);
@@ -281,14 +281,14 @@ describe('another worksheet’s result', () => {
   const density = (entries = {}) =>
     readWorksheet(proportion, entries, kept, metric).fields.foamDensity as NumberReading;
 
-  test('stands in for a field until the reader types', () => {
+  test('is used by a field until the reader types', () => {
     expect(density()).toMatchObject({ origin: 'kept', value: 95, pm: 2, text: '95' });
     // Nor is its ± that of a number typed instead.
     const own = density({ 'mix.foamDensity': { t: '80', u: 'kg/m3' } });
     expect(own).toMatchObject({ origin: 'yours', value: 80, pm: 0 });
   });
 
-  test('that rests on the example says so down the chain; a usual choice left as it is does not count', () => {
+  test('that rests on the example is marked so down the chain; an unchanged default choice does not count', () => {
     const own = { v: 95, from: 'How heavy is my foam?' };
     const read = (entries: Entries, density: object) =>
       readWorksheet(drainage, entries, { 'foam.density': { ...own, ...density } }, metric);
@@ -323,7 +323,7 @@ describe('another worksheet’s result', () => {
     });
   });
 
-  test('that rests on the example decides no choice', () => {
+  test('that rests on the example sets no choice', () => {
     const jar = { v: 0.003, from: 'How long does the foam live in the mix?' };
     const survives = (kept: object) =>
       readWorksheet(timeInHand, {}, { 'foam.survivalRate': { ...jar, ...kept } }, metric).fields
@@ -332,7 +332,7 @@ describe('another worksheet’s result', () => {
     expect(survives({ example: true })).toMatchObject({ origin: 'example', value: 'no' });
   });
 
-  test('a bucket weighed full of water is the bucket of every page', () => {
+  test('a bucket weighed full of water is used in every worksheet', () => {
     const kept = { 'bucket.brim': { v: 0.019, pm: 1e-4, from: 'How heavy is my foam?' } };
     for (const [sheet, field] of [
       [correct, 'vessel'],
@@ -349,7 +349,7 @@ describe('another worksheet’s result', () => {
     expect(own.onOffer?.text).toBe('95.0\u00a0g/L');
   });
 
-  test('unless that is what the reader has typed, as both are shown', () => {
+  test('is not offered where the reader typed the same, as shown', () => {
     const offer = (t: string) =>
       density({ 'mix.foamDensity': { t, u: 'g/L', s: 'metric' } }).onOffer;
     for (const t of ['95', '95,0', '95.02 g/L', '0.095 kg/L']) expect(offer(t), t).toBeUndefined();
@@ -364,7 +364,7 @@ describe('a list of rows', () => {
     (reading.fields.pieces as RowsReading).rows[0]!;
   const mm = (t: string): Entry => ({ t, u: 'mm', s: 'metric' });
 
-  test('one changed cell leaves the others the example’s, with its numbers', () => {
+  test('changing one cell leaves the other cells as in the example', () => {
     const reading = read({ length: mm('500') });
     expect(cells(reading).length).toMatchObject({ origin: 'yours', value: 0.5 });
     expect(cells(reading).width).toMatchObject({ origin: 'example', value: 0.3 });
@@ -373,12 +373,12 @@ describe('a list of rows', () => {
     expect(reading.values!.pieces[0]).toMatchObject({ length: 0.5, width: 0.3, count: 12 });
   });
 
-  test('a unit picked on an untouched cell changes neither its number nor whose it is', () => {
+  test('choosing a unit on an untouched cell changes neither its value nor its origin', () => {
     const { width } = cells(read({ width: { d: { metric: 'cm' } } }));
     expect(width).toMatchObject({ origin: 'example', text: '30', unit: 'cm', value: 0.3 });
   });
 
-  test('only when every cell shown is the reader’s does nothing of the example stand in it', () => {
+  test('a list rests on the example until every cell shown is the reader’s', () => {
     const all = { length: mm('500'), width: mm('300'), thickness: mm('50') };
     expect(read({ ...all, count: { t: '3' } }).onExample).toBe(false);
     expect(read(all).onExample).toBe(true);
@@ -387,7 +387,7 @@ describe('a list of rows', () => {
 });
 
 describe('a refusal by core', () => {
-  test('stands beside the field that caused it, in words, and no result is shown', () => {
+  test('is shown beside the field that caused it, without a result', () => {
     const reading = readWorksheet(
       proportion,
       { 'proportion.wetDensity': { t: '2500', u: 'kg/m3', s: 'metric' } },
@@ -402,7 +402,7 @@ describe('a refusal by core', () => {
   });
 });
 
-test('a ± is shown as far as its box has room', () => {
+test('a ± is shown with as many digits as its box has room for', () => {
   const jug = (say: typeof us) =>
     (readWorksheet(baseCheck, {}, {}, say).fields.jug as NumberReading).pmText;
   // 7 mL of a jug of 1 L: 0.00185 gal.
@@ -414,7 +414,7 @@ test('a ± is shown as far as its box has room', () => {
 });
 
 describe('the ± of a result', () => {
-  test('is the root of the sum of squares of what each reading brings', () => {
+  test('is the contributions of all readings in quadrature', () => {
     const outcome = answer(foamDensity, readWorksheet(foamDensity, {}, {}, metric), metric);
     if (!outcome.ok) throw new Error('the example has no answer');
     // (2.45 ± 0.01 − 0.85 ± 0.01) kg ÷ (20 ± 0.2) L
@@ -430,7 +430,7 @@ describe('the ± of a result', () => {
       metric,
     );
 
-  test('is refused beside its field where no reading could be so far off', () => {
+  test('is refused beside its field where it is impossibly large or negative', () => {
     for (const p of ['1e30', '-0.01']) {
       const outcome = typed(p);
       expect(outcome.ok, p).toBe(false);
@@ -440,7 +440,7 @@ describe('the ± of a result', () => {
     }
   });
 
-  test('larger than the result leaves nothing good, and names the reading', () => {
+  test('larger than the result is looked at, naming the reading', () => {
     // Grams, typed in a field of kilograms.
     const outcome = typed('3');
     if (!outcome.ok) throw new Error('no answer');
@@ -450,7 +450,7 @@ describe('the ± of a result', () => {
     expect(fine.ok && fine.judgement.verdict).toBe('good');
   });
 
-  test('larger than a result that is good near zero leaves it good, unless a reading off by its ± is not', () => {
+  test('larger than a result that is good near zero stays good, unless a reading off by its ± would not be', () => {
     const judged = (sheet: AnyWorksheet, entries: Record<string, Entry>) => {
       const found = answer(sheet, readWorksheet(sheet, entries, {}, metric), metric);
       mustAnswer(found);

@@ -6,7 +6,7 @@ const say = speaker('metric');
 const degrees = (celsius: number) =>
   saidApart(celsius + 273.15, 'temperature', [333.15, 343.15], say, { decimals: 0 });
 
-test('an amount off a mark never reads as the mark, and else reads as always', () => {
+test('a value just off a limit is never shown rounded to it, and otherwise as usual', () => {
   expect(degrees(60)).toBe('60\u00a0°C');
   expect(degrees(60.04)).toBe('60.04\u00a0°C');
   expect(degrees(59.6)).toBe('59.6\u00a0°C');

@@ -5,7 +5,7 @@ import type { Fields } from '../../src/islands/fields.ts';
 import { benchKey } from '../../src/islands/worksheet.ts';
 import { sheets } from './all.ts';
 
-test('both worksheets that fill a form offer what the reader’s batches settled by', () => {
+test('both worksheets that size a form offer the settling of the reader’s batches', () => {
   const offers = sheets.flatMap((sheet) =>
     Object.entries(sheet.fields as Fields)
       .filter(([name]) => benchKey(sheet, name) === 'pieces.settling')
@@ -14,7 +14,7 @@ test('both worksheets that fill a form offer what the reader’s batches settled
   expect(offers).toEqual(['form.settling', 'form.settling']);
 });
 
-test('a dilution is read alike wherever it is asked for, a percentage as parts, and a bare share is told as them', () => {
+test('a dilution is read the same wherever it is asked for, percentages converted to parts', () => {
   const say = speaker('metric');
   const asking = sheets.flatMap((sheet) =>
     Object.keys(sheet.fields)

@@ -14,7 +14,7 @@ const say = speaker('metric');
 const read = (field: NumberField, t: string, more: Entry = {}) =>
   readNumber(field, { t, s: 'metric', ...more }, {}, say);
 
-test('a setting time by the clock is in hours and minutes, whatever is shown', () => {
+test('a setting time with a colon is hours and minutes, whatever unit is shown', () => {
   const { testInitial } = compare.fields;
   expect(read(testInitial, '2:40')).toMatchObject({ value: 160 * 60, echo: '160\u00a0min' });
   expect(read(testInitial, ' 0:55 ').value).toBe(55 * 60);
@@ -29,7 +29,7 @@ test('a setting time by the clock is in hours and minutes, whatever is shown', (
   expect(read(testInitial, '2:40 min').value).toBeUndefined();
 });
 
-test('what cannot be read is quoted as it was typed', () => {
+test('text that cannot be read is quoted as typed', () => {
   const { bagPrice, partsWater } = cost.fields;
   expect(read(compare.fields.testInitial, '2:75').problem).toMatch(/: ‘2:75’ holds more/);
   expect(read(bagPrice, ' CHF 5.- ').problem).toMatch(/: ‘CHF 5\.-’ is not a number/);
@@ -38,7 +38,7 @@ test('what cannot be read is quoted as it was typed', () => {
   expect(read(bagPrice, ' € ').problem).toContain('is empty');
 });
 
-test('a dose in per cent, or in parts of a hundred, is read as parts of water to one, and says so', () => {
+test('a dose in per cent is read as parts of water to one, with a message', () => {
   const { partsWater, oneIn } = solution.fields;
   for (const t of ['3%', '3 %', '3 per cent', '3.0%', '97:3', '97 to 3', '3 : 97', '٣٪'])
     expect(read(partsWater, t), t).toMatchObject({
@@ -57,7 +57,7 @@ test('a dose in per cent, or in parts of a hundred, is read as parts of water to
   expect(read(oneIn, '97:3').value).toBeUndefined();
 });
 
-test('rain may be told by the square metre', () => {
+test('rain can be entered in litres per square metre', () => {
   const { rain, firstFlush, perBatch } = rainStore.fields;
   for (const t of ['15 l/m²', '15 L/m2', '15 l/m^2', '15 litres per m2', '15l/sq m', '15 mm'])
     expect(read(rain, t).value, t).toBeCloseTo(0.015, 12);
@@ -66,7 +66,7 @@ test('rain may be told by the square metre', () => {
   expect(read(perBatch, '15 l/m²').problem).toContain('‘l/m²’');
 });
 
-test('a price may carry its sign', () => {
+test('a price can be entered with its currency sign', () => {
   const { bagPrice, parts } = cost.fields;
   for (const t of ['5,49 €', '€5.49', '$ 5.49', 'US$5.49', '5.49 EUR', 'CHF 5.49'])
     expect(read(bagPrice, t), t).toMatchObject({ value: 5.49, echo: '5.49' });
@@ -74,7 +74,7 @@ test('a price may carry its sign', () => {
   expect(read(parts, '5 €').value).toBeUndefined();
 });
 
-test('what a report found too little of to tell counts as the most it can be, and says so', () => {
+test('a value below the limit of a report counts as that limit, with a message', () => {
   const { chloride, zinc, dissolvedSolids, pH } = fitForCement.fields;
   for (const field of [chloride, zinc, dissolvedSolids])
     for (const t of ['< 5', '<5', '≤ 5 mg/L', '＜５', '\u200e< 5'])

@@ -136,7 +136,7 @@ test('each version of the bench has its list', () => {
   );
 });
 
-test('the list of this version has all names of today', () => {
+test('the list of this version has all present names', () => {
   const known = new Set(lists.find(({ version }) => version === BENCH_VERSION)?.lines);
   expect(
     [...now].filter((name) => !known.has(name)),
@@ -151,7 +151,7 @@ test.each(lists)('no name of version $version is lost', ({ version, records, lin
   ).toEqual([]);
 });
 
-test('a name that is gone is lost, unless a step says what it is called now', () => {
+test('a removed name counts as lost, unless a migration renames it', () => {
   const gone = ['field old.use', 'option old.use pot', 'result old.mix', 'worksheet old'];
   const step = renaming({
     keys: { 'old.use': 'mix.use', 'old.mix': 'mix.planned' },

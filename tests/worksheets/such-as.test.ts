@@ -40,7 +40,7 @@ test.each(['metric', 'us'] as const)(
   },
 );
 
-test('other words than symbols are read where something is asked in them, and there alone', () => {
+test('words for units are read only in fields that are asked in them', () => {
   const readings = Object.values(READINGS).flatMap((one) => ('kind' in one ? [one.kind] : []));
   const asked = new Set<Kind>(
     [...numbers, ...readings.map((kind) => ({ kind }))].map(({ kind }) => kind),

@@ -40,8 +40,8 @@ const [pailOf, jarOf] = [
   { tare: kg('0.1'), vessel: litres('1'), full: kg('0.74') },
 ];
 
-describe('the bucket of the mix is not the vessel of the foam', () => {
-  test('a jar for the mix leaves the foam as it was weighed, and weighs the mix', () => {
+describe('the bucket of the mix is separate from the vessel of the foam', () => {
+  test('a jar typed for the mix does not change the foam’s density', () => {
     const bench = { ...foam, ...typed(correct, jarOf) };
     expect(density(bench)).toBeCloseTo(80, 9);
     expect(worked(correct, bench, {}, say).result?.measured).toBeCloseTo(640, 9);
@@ -54,13 +54,13 @@ describe('the bucket of the mix is not the vessel of the foam', () => {
     ['proportion', proportion, { bucket: litres('4') }],
     ['landing', landing, { bucket: litres('4') }],
   ] as [string, AnyWorksheet, Entries][])(
-    'what is typed in %s changes no foam',
+    'typing in %s does not change the foam’s density',
     (_, sheet, own) => {
       expect(density({ ...foam, ...typed(sheet, own) })).toBeCloseTo(80, 9);
     },
   );
 
-  test('nor does it where the foam’s vessel was weighed full of water', () => {
+  test('nor where the foam’s vessel was weighed full of water', () => {
     const filled = {
       ...typed(foamDensity, { tare: kg('0.5'), full: kg('1.3'), vesselKnown: { t: 'weighed' } }),
       'foam-density.filled': kg('10.491'),
@@ -69,7 +69,7 @@ describe('the bucket of the mix is not the vessel of the foam', () => {
     expect(density({ ...filled, ...typed(correct, { tare: kg('0.1') }) })).toBeCloseTo(80, 1);
   });
 
-  test('no worksheet but the foam’s own has its entries', () => {
+  test('only the foam’s own worksheet has its entries', () => {
     const vessel = [benchKey(foamDensity, 'tare'), benchKey(foamDensity, 'vessel')];
     const sharing = sheets.filter((sheet) =>
       Object.keys(sheet.fields).some((name) => vessel.includes(benchKey(sheet, name))),
@@ -79,7 +79,7 @@ describe('the bucket of the mix is not the vessel of the foam', () => {
 });
 
 describe('until another is typed, the vessel of the foam is the bucket', () => {
-  test('as it was typed, with its ± and whose it is', () => {
+  test('as typed, with its ± and origin', () => {
     const bench = typed(foamDensity, {
       tare: { t: '½', u: 'kg', s: 'metric', p: '0.002', pu: 'kg' },
       vessel: { ...litres('9,95'), p: '0.05', pu: 'L' },
@@ -104,7 +104,7 @@ describe('until another is typed, the vessel of the foam is the bucket', () => {
     expect(tare).toMatchObject({ onOffer: { from: foamDensity.question, text: '500\u00a0g' } });
   });
 
-  test('used again in place of another, it has its own ±, in the unit that was chosen here', () => {
+  test('chosen again in place of another, it has its own ±, in the unit chosen here', () => {
     const bench = { ...foam, 'bucket.tare': { ...kg('0.5'), p: '0.3', pu: 'kg' } };
     const own = { ...kg('0.1'), p: '0.002', pu: 'kg', d: { metric: 'g' } };
     expect(fieldOf(correct, 'tare', { ...bench, ...typed(correct, { tare: own }) })).toMatchObject({
@@ -115,7 +115,7 @@ describe('until another is typed, the vessel of the foam is the bucket', () => {
     expect(givenUp(jarOf.tare)).toEqual({});
   });
 
-  test('a foam that cannot be makes no bucket wait, unless the bucket itself cannot be read', () => {
+  test('an impossible foam does not make the bucket wait, an unreadable bucket does', () => {
     const heavy = { ...foam, ...typed(foamDensity, { full: kg('30') }) };
     expect(worked(foamDensity, heavy, {}, say).outcome.ok).toBe(false);
     const owner = { from: foamDensity.question, by: foamDensity.id };
@@ -130,7 +130,7 @@ describe('until another is typed, the vessel of the foam is the bucket', () => {
     expect(worked(correct, own, kept, say).result?.measured).toBeCloseTo(640, 9);
   });
 
-  test('a volume typed before the vessel was weighed full of water counts no more', () => {
+  test('a volume typed before the vessel was weighed full of water is not used', () => {
     const known = { ...foam, 'foam.vesselKnown': { t: 'weighed' } };
     const kept = (of: object): KeptResults => ({
       'bucket.brim': { from: foamDensity.question, by: foamDensity.id, ...of } as never,
@@ -143,7 +143,7 @@ describe('until another is typed, the vessel of the foam is the bucket', () => {
     expect(fieldOf(correct, 'vessel', known)).toMatchObject({ value: 0.01 });
   });
 
-  test('it says by its own name where it is from, and the worksheet hears of it', () => {
+  test('it is named by its origin, whose entries the worksheet depends on', () => {
     expect(FOAM_TARE).toMatchObject({ from: foamDensity.question, by: foamDensity.id });
     expect(FOAM_TARE.bench).toBe(benchKey(foamDensity, 'tare'));
     expect(borrowedKeys(correct)).toEqual(
@@ -179,7 +179,7 @@ describe('the bench sheet', () => {
     renderToString(h(Sheet, { system: 'metric', entries, kept: {} })).replaceAll('\u00a0', ' ');
   const density = { 'mix.foamDensity': { t: '80', u: 'g/L', s: 'metric' } } as const;
 
-  test('names both, each with what it reads', () => {
+  test('lists both, each with its expected readings', () => {
     const both = sheet({ ...foam, ...density, ...typed(correct, jarOf) });
     expect(both).toContain(
       'Foam’s vessel: 0.50 kg empty, 10.0 L to the brim; full of foam 1.30 kg',
@@ -194,7 +194,7 @@ describe('the bench sheet', () => {
     );
   });
 
-  test('knows no empty weight of a bucket that the foam was not weighed in', () => {
+  test('gives no reading for a bucket without a known empty weight', () => {
     const other = sheet({ ...foam, ...density, ...typed(proportion, { bucket: litres('15') }) });
     expect(other).toContain('1 full and 10.3 L<');
   });

@@ -109,7 +109,7 @@ const advised = [
 ] as const;
 
 test.each(advised)(
-  'what $id advises is enough as it is shown: %#',
+  'the amount that $id advises is enough when typed as shown: %#',
   (sheet, names, field, amiss, cases) => {
     for (const system of SYSTEMS)
       for (const text of cases) {
@@ -120,7 +120,7 @@ test.each(advised)(
   },
 );
 
-test('a part that has been colder than the warmest is told when to look at the pace so far', () => {
+test('a part that has been colder than its warmest is told when to look again', () => {
   const at = (now: string, age: string) =>
     typed(stripWindow, { now, age, cold: '5 °C', warm: '13 °C' }, 'metric').judgement.say;
   const said = /before (\d+)\sh after casting even at the warmest .* so far, about (\d+)\sh/;
@@ -132,13 +132,13 @@ test('a part that has been colder than the warmest is told when to look at the p
   expect(Number(later[2])).toBe(about);
 });
 
-test('what soap to put in is not taken for what the foam is to have', () => {
+test('the advised amount of soap is told apart from the dose wanted', () => {
   const { say } = typed(soapLost, { dose: '8.2 g/L' }, 'metric').judgement;
   expect(say).toMatch(/put in at least 10\.\d\sg\/L, so that the dose is left/);
   expect(say).toContain('Leave the dose above as it is');
 });
 
-test('no ice is asked for of a mix that is what is wanted', () => {
+test('no ice is advised for a mix at the wanted temperature', () => {
   const at = (wanted: string) => typed(mixTemperature, { wanted }, 'metric');
   const mix = typed(mixTemperature, {}, 'metric').numbers.temperature!.value - 273.15;
   expect(at(`${mix - 0.9} °C`).judgement.say).toContain('is what you want');
@@ -146,7 +146,7 @@ test('no ice is asked for of a mix that is what is wanted', () => {
   expect(at(`${mix - 1.1} °C`).numbers).toHaveProperty('ice');
 });
 
-test('water softened to what foam wants is used where the test tells it from that no more', () => {
+test('water softened to the limit is accepted within the resolution of its test', () => {
   const used = /If you softened or blended it to 120\s.*, use it for the foam/;
   const of = (text: Record<string, string>) => typed(waterHardness, text, 'metric').judgement.say;
   const drops = (drops: string) => of({ method: 'drops', drops, perDrop: '1 °dH' });
@@ -165,14 +165,14 @@ test.each([
   ['4 h', '4 h', '20 °C', '40 °C'],
   ['10 h', '12 h', '18 °C', '30 °C'],
 ])(
-  'nor is a time by the pace so far told where sixteen hours by the clock hold it anyway: %#',
+  'no time from the age rate is given where sixteen clock hours are the limit: %#',
   (now, age, cold, warm) => {
     const found = typed(stripWindow, { now, age, cold, warm, stress: '10 kPa' }, 'metric');
     expect(found.judgement.say).toMatch(/before 16\sh after casting\. Keep it/);
   },
 );
 
-test('of one whose age holds it, the time by the pace so far is told beside that of the clock', () => {
+test('where the adjusted age is the limit, the time from its rate is given as well', () => {
   // 11 h of age more, at two hours for one.
   const text = { now: '10 h', age: '5 h', cold: '5 °C', warm: '40 °C', stress: '10 kPa' };
   expect(typed(stripWindow, text, 'metric').judgement.say).toMatch(

@@ -23,7 +23,7 @@ const own = { 'air.receiver': { t: '24' }, 'air.tankPressure': { t: '8' } };
 const marked = { ...own, 'stored-energy.made': { t: 'marked' } };
 const plate = { ...marked, 'stored-energy.marking': { t: '10' } };
 
-test('what the reader has not said of a vessel is not taken from the example', () => {
+test('what the reader has not answered about a vessel is not taken from the example', () => {
   expect(judged({}).verdict).toBe('good');
   expect(judged(own)).toMatchObject({ verdict: 'stop', say: expect.stringContaining('no plate') });
   expect(judged(marked)).toMatchObject({
@@ -59,51 +59,54 @@ const at = (bar: string, said: Entries = {}) => ({
   'air.tankPressure': { t: bar },
 });
 
-test.each([receiver, airSupply])('$id: what may not be filled is not good here either', (sheet) => {
-  const of = (entries: Entries) => judged(entries, sheet);
-  expect(of(at('8', plate)).verdict).toBe('good');
-  for (const forbidden of [
-    at('8', { 'stored-energy.made': { t: 'plastic' } }),
-    at('8', { 'stored-energy.made': { t: 'other' } }),
-    at('15', plate),
-    at('8', { ...plate, 'stored-energy.relief': { t: 'none' } }),
-  ])
-    expect(of(forbidden)).toEqual(judged(forbidden));
-  expect(of(at('15', plate))).toMatchObject({
-    verdict: 'stop',
-    say: expect.stringMatching(/^The gauge is above the marking/),
-  });
-  // Marked with what is not said; and nothing said, or no more than old words asked, leads to the page on safety.
-  expect(of(at('12', marked))).toMatchObject({
-    verdict: 'look',
-    say: expect.stringMatching(/^No plate, no air/),
-  });
-  const passes = { ...plate, 'stored-energy.relief': { t: 'passes' } };
-  const fitted = { ...plate, 'stored-energy.relief': { t: 'fitted' } };
-  expect(of(at('8', fitted))).toMatchObject({
-    verdict: 'look',
-    say: expect.stringMatching(/^Find out first whether its relief valve passes/),
-  });
-  for (const [said, leads] of [
-    [{}, true],
-    [plate, true],
-    [fitted, true],
-    [passes, false],
-    [{ 'stored-energy.made': { t: 'plastic' } }, false],
-    [{ ...plate, 'stored-energy.relief': { t: 'none' } }, false],
-  ] as const)
-    expect(noted(at('8', said), sheet).includes('is not said yet: first ask'), `${leads}`).toBe(
-      leads,
-    );
-  // Nothing said: never good above what such vessels are often marked for, 21 bar.
-  expect(of(at('21')).verdict).toBe('good');
-  expect(of(at('21.1'))).toMatchObject({
-    verdict: 'look',
-    say: expect.stringMatching(/^Read the gauge again/),
-  });
-});
+test.each([receiver, airSupply])(
+  '$id: a vessel that must not be filled is not good here either',
+  (sheet) => {
+    const of = (entries: Entries) => judged(entries, sheet);
+    expect(of(at('8', plate)).verdict).toBe('good');
+    for (const forbidden of [
+      at('8', { 'stored-energy.made': { t: 'plastic' } }),
+      at('8', { 'stored-energy.made': { t: 'other' } }),
+      at('15', plate),
+      at('8', { ...plate, 'stored-energy.relief': { t: 'none' } }),
+    ])
+      expect(of(forbidden)).toEqual(judged(forbidden));
+    expect(of(at('15', plate))).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringMatching(/^The gauge is above the marking/),
+    });
+    // Marked with what is not said; and nothing said, or no more than old words asked, leads to the page on safety.
+    expect(of(at('12', marked))).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^No plate, no air/),
+    });
+    const passes = { ...plate, 'stored-energy.relief': { t: 'passes' } };
+    const fitted = { ...plate, 'stored-energy.relief': { t: 'fitted' } };
+    expect(of(at('8', fitted))).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^Find out first whether its relief valve passes/),
+    });
+    for (const [said, leads] of [
+      [{}, true],
+      [plate, true],
+      [fitted, true],
+      [passes, false],
+      [{ 'stored-energy.made': { t: 'plastic' } }, false],
+      [{ ...plate, 'stored-energy.relief': { t: 'none' } }, false],
+    ] as const)
+      expect(noted(at('8', said), sheet).includes('is not said yet: first ask'), `${leads}`).toBe(
+        leads,
+      );
+    // Nothing said: never good above what such vessels are often marked for, 21 bar.
+    expect(of(at('21')).verdict).toBe('good');
+    expect(of(at('21.1'))).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^Read the gauge again/),
+    });
+  },
+);
 
-test('a pressure no workshop vessel is often marked for is doubted before a hole too', () => {
+test('a pressure above that of usual workshop vessels is looked at before an orifice too', () => {
   const before = (bar: string) =>
     judged({ 'air.before': { t: bar }, 'air.edge': { t: 'rounded' } }, orifice).verdict;
   expect([before('21'), before('21.1')]).toEqual(['good', 'look']);

@@ -14,7 +14,7 @@ const that = (thrown: Error) => ({
   },
 });
 
-test('a search that does not come to rest is told in words, and no result is shown', () => {
+test('a search that does not converge is reported in words, without a result', () => {
   const outcome = answer(that(new NotConverged('mass-balance', 100)), reading, say);
   expect(outcome.ok).toBe(false);
   if (outcome.ok) return;
@@ -23,6 +23,6 @@ test('a search that does not come to rest is told in words, and no result is sho
   expect(outcome.problems[0]!.input).toBe('foam-density-method');
 });
 
-test('any other error is a fault of ours and is not hidden', () => {
+test('any other error is thrown on', () => {
   expect(() => answer(that(new TypeError('a slip')), reading, say)).toThrow('a slip');
 });

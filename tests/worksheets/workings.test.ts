@@ -35,7 +35,7 @@ function worked(sheet: AnyWorksheet, typed: Record<string, string>, system: Syst
   };
 }
 
-test('Powers: the density named is the one its paste is reckoned with', () => {
+test('the working of Powers names the cement density that it uses', () => {
   for (const cementDensity of ['2600 kg/m3', '3150 kg/m3']) {
     const [paste, gel] = worked(powersVolumes, { cementDensity, set: 'bentz' }).lines;
     // 998.2 ÷ 3200 in w/c of the whole and that.
@@ -47,7 +47,7 @@ test('Powers: the density named is the one its paste is reckoned with', () => {
   }
 });
 
-test('the working of a jar adds up as that of a bucket does', () => {
+test('the working of a small jar has enough digits to add up', () => {
   const jar = { tare: '0.02', full: '0.036', vessel: '0.2' };
   const [foam] = worked(foamDensity, jar).lines;
   expect(foam).toBe('ρf = (0.036 kg − 0.020 kg) ÷ 200 mL = 80.0 g/L');
@@ -59,7 +59,7 @@ test('the working of a jar adds up as that of a bucket does', () => {
   expect(went).toMatch(/^V = 0\.0\d\d kg/);
 });
 
-test('a correction is not worked out where the mix is near enough', () => {
+test('the working of a mix within tolerance has no correction', () => {
   const at = (full: string) => {
     const typed = { full, tare: '0.85 kg', vessel: '20 L', mass: '21.02 kg', target: '600 kg/m3' };
     return worked(correct, typed).lines[1];
@@ -72,14 +72,14 @@ test('a correction is not worked out where the mix is near enough', () => {
   expect(at('13.5 kg')).toMatch(/^F = /);
 });
 
-test('a receiver: what is choked and what is not, and where the one ends', () => {
+test('the working of a receiver tells where its flow stops being choked', () => {
   const low = (at: string) =>
     worked(receiver, { vessel: '50 L', full: '10 bar', low: at, area: '2 mm2' }).lines[0];
   expect(low('0.2 bar')).toMatch(/^In all 4\.70 min kept warm.* down to 0\.90 bar, below which/);
   expect(low('2 bar')).toMatch(/^In all [\d.]+ min kept warm, [\d.]+ min cooling$/);
 });
 
-test('a blend is called cement with its stand-ins, in the line and in the picture', () => {
+test('a blended binder is named so in the working and in the picture', () => {
   const blend = worked(batch, { cementKind: 'blend', ash: '20 %' });
   expect(blend.lines[0]).toContain('cement and stand-ins 1');
   expect(blend.picture()).toContain('binder 1');
@@ -87,7 +87,7 @@ test('a blend is called cement with its stand-ins, in the line and in the pictur
   expect(plain.lines[0] + plain.picture()).not.toMatch(/stand-ins|binder/);
 });
 
-test('the index of a job is the sum of what is shown to add up to it', () => {
+test('the index of a job is the sum of the parts shown', () => {
   const [line] = worked(liftingJob, {}).lines;
   const [sum, ...parts] = line!
     .match(/[\d.]+/g)!
@@ -97,7 +97,7 @@ test('the index of a job is the sum of what is shown to add up to it', () => {
   expect(parts.reduce((all, each) => all + each)).toBeCloseTo(sum!, 2.5);
 });
 
-test('cement to add comes of the ratios as shown', () => {
+test('the cement to add follows from the ratios as shown', () => {
   for (const full of ['2', '2.005', '2.01', '2.015']) {
     const [, line] = worked(baseCheck, { full: `${full} kg` }).lines;
     const [got, meant, _, cement, add] = line!.match(/[\d.]+/g)!.map(Number);
@@ -108,12 +108,12 @@ test('cement to add comes of the ratios as shown', () => {
   }
 });
 
-test('two laws of age are named where a day counts by the one or the other', () => {
+test('both age laws are named where either may count', () => {
   expect(stripWindow.working[1]!.tex).toMatch(/33\.5.*42\.5/s);
   expect(worked(stripWindow, {}).lines[1]).toMatch(/^E in kJ\/mol.* the slower of the two/);
 });
 
-test('a line in US units has no metric one in it', () => {
+test('a working in US units has no metric units', () => {
   const heat = worked(heatInside, {}, 'us').lines[0]!;
   expect(heat).not.toMatch(/kJ|m³/);
   const of = (system: System) => worked(survivalJar, {}, system).lines[0]!;
@@ -125,7 +125,7 @@ test('a line in US units has no metric one in it', () => {
   expect(us!).toBeCloseTo((metric! * 0.45359237) / 16.387064, 0);
 });
 
-test('each mark of the foam scale stands where it says', () => {
+test('the marks of the foam scale are evenly spaced', () => {
   const marks = (system: System) =>
     [
       ...worked(foamDensity, {}, system)

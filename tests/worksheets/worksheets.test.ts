@@ -87,13 +87,13 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet
       expect(us.numbers[name]!.value).toBe(value);
   });
 
-  test('its results that carry a ± have one in the example', () => {
+  test('results that have a ± have one in the example', () => {
     const { numbers } = ofExample(sheet);
     for (const [name, spec] of Object.entries(sheet.results))
       if (spec.sure && numbers[name]) expect(numbers[name].sure?.pm, name).toBeGreaterThan(0);
   });
 
-  test('whatever is typed, it answers in finite numbers or says what is wrong', () => {
+  test('for random entries it answers in finite numbers or says what is wrong', () => {
     let answers = 0;
     fc.assert(
       fc.property(entriesFor(sheet), fc.constantFrom<System>('metric', 'us'), (entries, system) => {
@@ -107,7 +107,7 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet
     expect(answers).toBeGreaterThan(RUNS / 8);
   });
 
-  test('so it does with each field alone at its bounds and between them', () => {
+  test('for each field at its bounds and between them it answers in finite numbers or says what is wrong', () => {
     for (const [name, field] of numberFields(sheet))
       for (const [i, text] of SHARES.map(within(field)).entries()) {
         const entries = { ...showing(sheet, field), [benchKey(sheet, name)]: { t: text } };
@@ -122,7 +122,7 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet
   });
 
   test.each(['metric', 'us'] as const)(
-    'a bound that a refusal names may be typed, %s',
+    'a limit named in a refusal is accepted when typed, %s',
     (system) => {
       let named = 0;
       for (const [name, field] of numberFields(sheet)) {
@@ -205,7 +205,7 @@ test('a record has room for every reading of every worksheet', () => {
   expect(keys.size).toBeLessThan(LIMITS.benchEntries);
 });
 
-test('a unit of another kind, as a link may bring it, is said beside its field and stops nothing else', () => {
+test('a unit of another kind from a link is reported beside its field, without failing', () => {
   for (const sheet of sheets)
     for (const [name, field] of Object.entries(sheet.fields as Fields)) {
       if (field.type !== 'number') continue;

@@ -4,16 +4,16 @@ import { demandPositive, demandTemperature } from './bounds.ts';
 export interface AirAround {
   /** K */
   readonly temperature: number;
-  /** The time in which all but 1/e of the difference goes, s. */
+  /** The time in which the difference falls to 1/e, s. */
   readonly timeConstant: number;
 }
 
 /**
- * How fast a thin part takes on the temperature of the air, s: the time in which its difference falls to 1/e,
- * ρc·(d/2)/h. `thickness` d m, of a slab or wall with both faces in the air; `heatCapacity` ρc J/(m³·K);
- * `transfer` h W/(m²·K). The part is taken to be as warm inside as at its faces: range, h·(d/2)/λ up to 0.1, some
- * centimetres of foamed concrete; a thicker one is slower by d·h/(6·λ) of it, for its heat has a way to go, and its
- * cement, whose heat is left out, warms it too.
+ * Time constant with which a thin part takes on the temperature of the air, s: ρc·(d/2)/h.
+ * `thickness` d m, of a slab or wall with both faces in the air; `heatCapacity` ρc J/(m³·K);
+ * `transfer` h W/(m²·K). The part is assumed to have one temperature throughout. Range: h·(d/2)/λ
+ * up to 0.1, which is some centimetres of foamed concrete. A thicker part takes longer by a share
+ * d·h/(6·λ), because the heat inside must reach the faces. The heat of its cement is left out.
  * @throws {DomainError} for anything not above zero.
  * @source incropera lumped capacitance, from memory
  */
@@ -30,25 +30,31 @@ export function coolingTime(of: {
 }
 
 /**
- * Temperature of a part after a time in the air, K: air + (from − air)·e^(−t/τ). `from` K; `time` s. Range as
- * coolingTime.
+ * Temperature of a part after a time in the air, K: air + (from − air)·e^(−t/τ). `from` K; `time`
+ * s. Range as coolingTime.
  * @source incropera lumped capacitance, from memory
  */
 export const temperatureInAir = (from: number, air: AirAround, time: number): number =>
   air.temperature + (from - air.temperature) * Math.exp(-time / air.timeConstant);
 
-/** In time constants: pieces in which the pace is summed, and when the part is as warm as the air, to some ten-thousandths of a kelvin. */
+/**
+ * In time constants: the pieces in which the pace is integrated, and when the part has the
+ * temperature of the air, to some ten-thousandths of a kelvin.
+ */
 const PIECE = 0.25;
 const AS_THE_AIR = 12;
 
-/** Newton's steps within a piece, where the pace changes little: they double the digits each. */
+/**
+ * Number of Newton steps within a piece, where the pace changes little: each doubles the digits.
+ */
 const STEPS = 4;
 
 /**
- * When a part that takes on the temperature of the air has come as far as `needed`, s: the t at which
- * ∫ pace(T) dt from 0 to t is `needed`, with T by temperatureInAir.
- * `needed` s at the pace 1; `from` K; `pace` the ratio by which it goes at a temperature, K. Summed by Gauss’s three
- * points over pieces of a quarter of the time constant. Range as coolingTime and as the pace.
+ * How long a process takes in a part that takes on the temperature of the air, s: the t at which ∫
+ * pace(T) dt from 0 to t equals `needed`, with T by temperatureInAir. `needed` is the time at pace
+ * 1, s; `from` the initial temperature, K; `pace` the relative rate at a temperature, K. Integrated
+ * by Gauss’s three-point rule over pieces of a quarter of the time constant. Range as coolingTime
+ * and as the pace.
  * @throws {DomainError} for a time not above zero or a temperature outside 150…500 K.
  * @source fhp-1977 from memory: age as the sum of its paces
  */

@@ -32,16 +32,16 @@ export interface Quickened {
 /**
  * What each way to quicken set would bring, in order of what it costs.
  *
- * `set` now, s, at mix `temperature` K; `law` of ageing; `mixWarmer` and `roomWarmer` K the
- * mix would be by warmer water and by a warmer room; `rapidFactor` share of the set the quicker cement
+ * `set` now, s, at mix `temperature` K; `law` of ageing; `mixWarmer` and `roomWarmer` K the mix
+ * would be by warmer water and by a warmer room; `rapidFactor` share of the set the quicker cement
  * takes, from its bag (left out if absent); `product` what another accelerator's sheet says, as
- * acceleratorFactor takes it (listed without times if absent: its sheet tells); `chlorideDose` share of
- * the cement's mass; `steel`. `cooling` where the part takes on the temperature of the `air` around it: with that and
- * the `reference` times s at `referenceTemperature` K that `set` was worked from, each way is worked along it too, and
- * a warmer room is warmer air as well. Calcium chloride with steel is listed as not allowed, never worked. No
- * range is published.
+ * acceleratorFactor takes it (listed without times if absent: its sheet tells); `chlorideDose`
+ * share of the cement's mass; `steel`. `cooling` if the part takes on the temperature of the `air`
+ * around it: then every way is calculated along that cooling, from the `reference` times s at
+ * `referenceTemperature` K that `set` was found from, and a warmer room means warmer air too.
+ * Calcium chloride with steel is listed as not allowed, without times. No range is published.
  * @throws {DomainError} for a warming below zero, a factor outside 0…1, or as setByTemperature,
- * acceleratorFactor and chlorideSet.
+ *   acceleratorFactor and chlorideSet.
  * @source fhp-1977 from memory
  * @source jove-16919
  */

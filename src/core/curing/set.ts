@@ -35,14 +35,15 @@ export interface SetByTemperature {
 /**
  * Set times at another temperature, by both rules side by side.
  *
- * `reference` s at `referenceTemperature` K; `temperature` K of the mix; `law` of ageing.
- * Arrhenius multiplies by the age factor where the reference was found and divides by the one here. The
- * rule of a third multiplies by 4/3 for every 10 °F colder and divides by it for every 10 °F warmer; it
- * is told for falls down to 40 °F, and a note says when `temperature` is outside its range
- * (THIRD_RULE_RANGE).
- * With `air` around it the part takes on the temperature of the air from the start, and each rule goes by what it has
- * then, as timeInAir sums it; the note looks at both temperatures.
- * @throws {DomainError} for times not above zero or a final set before the initial, or as ageFactor and timeInAir.
+ * `reference` s at `referenceTemperature` K; `temperature` K of the mix; `law` of ageing. Arrhenius
+ * multiplies by the age factor at the reference temperature and divides by the one at
+ * `temperature`. The rule of a third multiplies by 4/3 for every 10 °F colder and divides by it for
+ * every 10 °F warmer; it is stated for falls down to 40 °F, and a note says when `temperature` is
+ * outside its range (THIRD_RULE_RANGE). With `air` around it, the part takes on the temperature of
+ * the air from the start, and both rules are integrated along that change (timeInAir); the note
+ * then covers both temperatures.
+ * @throws {DomainError} for times not above zero or a final set before the initial, or as ageFactor
+ *   and timeInAir.
  * @source fhp-1977 from memory
  * @source concrete-construction-accelerators for the rule of a third
  */

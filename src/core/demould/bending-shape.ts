@@ -18,18 +18,20 @@ export interface BendingShape {
 const STEPS = 60;
 
 /**
- * How does a held beam bend? Moments and deflections at even steps, for a drawing.
- * Twice integrates y″ = −M/(EI) by Simpson's rule within each step and sets y = 0 at the supports.
- * Small deflections of an uncracked beam; no range is published.
+ * How does a held beam bend? Moments and deflections at even steps, for a drawing. Integrates y″ =
+ * −M/(EI) twice, by Simpson's rule within each step, and sets y = 0 at the supports. Small
+ * deflections of an uncracked beam; no range is published.
  * @param beam as for `heldAtTwoPoints`
  * @param stiffness E·I, N·m², above 0
  * @param steps how many steps, a whole number of at least 2
- * @throws {DomainError} as `heldAtTwoPoints`, and for a stiffness not above 0, for fewer than 2 steps or a number of them not whole
+ * @throws {DomainError} as `heldAtTwoPoints`, and for a stiffness not above 0 or a number of steps
+ *   that is below 2 or not whole
  * @source beam-statics
  */
 export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): BendingShape {
   heldAtTwoPoints(beam);
-  // No unit of N·m² is at hand: it is refused as the moment that bends the beam to a radius of its length.
+  // There is no kind of quantity for N·m², so it is refused as the moment that bends the beam to a
+  // radius equal to its length.
   demand('stiffness', stiffness / beam.length, 'moment', { min: 0, aboveMin: true });
   demandWhole('steps', steps, { min: 2 });
   const h = beam.length / steps;

@@ -7,9 +7,9 @@ export interface Reading {
 }
 
 /**
- * A result of independent readings that go by name, to first order. Range as `firstOrder`.
- * @returns the value, its standard uncertainty, and the part of its square that each reading
- *   brings, 0–1
+ * Uncertainty of a result of named independent readings, to first order. Range as `firstOrder`.
+ * @returns the value, its standard uncertainty, and the share of the variance that each reading
+ *   contributes, 0–1
  * @throws {DomainError} for a negative uncertainty, and whatever `f` throws
  * @source jcgm-100
  */

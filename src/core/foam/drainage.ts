@@ -35,22 +35,26 @@ export interface DrainageFit {
   /** Readings used: those after time 0. */
   readonly readings: number;
   /**
-   * `beyond-readings`: that time is later than the last reading and rests on the shape of the curve, as one does that
-   * is earlier than the first, of which there is no note. `poor-fit`: the scatter is over three times the
-   * error of a reading, so this foam does not drain along this curve.
+   * `beyond-readings`: the quarter or half time is later than the last reading, so it depends on
+   * the assumed shape of the curve. (A time before the first reading does too, but has no note.)
+   * `poor-fit`: the scatter is over three times the error of a reading, so this foam does not drain
+   * along this curve.
    */
   readonly notes: readonly Note[];
 }
 
 /**
  * Why readings cannot support a fit:
- * - `too-few-readings`: under four after time 0, or under three different times
- * - `liquid-returns`: the drained share falls by more than four readings' error (2.8 standard errors of a difference)
- * - `no-rise`: the shares differ by no more than four readings' error (nothing drains yet, or all has)
+ * - `too-few-readings`: fewer than four after time 0, or fewer than three different times
+ * - `liquid-returns`: the drained share falls by more than four times the error of a reading (2.8
+ *   standard errors of a difference)
+ * - `no-rise`: the shares differ by no more than four times the error of a reading (nothing drains
+ *   yet, or everything has)
  * - `no-single-curve`: no exponent fits best
- * - `curve-not-fixed`: a curve fits, but its exponent or quarter time could be almost anything: the exponent's low
- *   bound is not above 0, or the quarter time's bounds are more than a factor of 10 apart
- * - `no-curvature`: a straight line does as well; `straight` is that line, good to the last reading
+ * - `curve-not-fixed`: a curve fits but is hardly determined: the low bound of its exponent is not
+ *   above 0, or the bounds of its quarter time are more than a factor of 10 apart
+ * - `no-curvature`: a straight line fits as well; `straight` is that line, valid up to the last
+ *   reading
  */
 export type Unsupported =
   | { readonly supported: false; readonly because: Exclude<Reason, 'no-curvature'> }
@@ -71,31 +75,41 @@ type Reason =
 
 /** Error of one reading, as a share of the liquid: 1 mL in 100 mL. @source common-practice */
 const READING_ERROR = 0.01;
-/** Readings after time 0 that a fit of two constants needs to show any scatter worth the name. @source common-practice */
+/**
+ * The fewest readings after time 0 that can show the scatter about a curve with two constants.
+ * @source common-practice
+ */
 const FEWEST_READINGS = 4;
-/** Freedom of what no reading here tells of: so many that Student's t is the normal's, 1.96 at 95 %. */
+/**
+ * Degrees of freedom of `together`, which was not found from these readings: so many that Student's
+ * t is that of the normal distribution, 1.96 at 95 %.
+ */
 const MANY = 1000;
-/** A quarter time known no better than within this factor, low to high, is no answer. @source common-practice */
+/**
+ * If the bounds of the quarter time are further apart than this factor, there is no fit.
+ * @source common-practice
+ */
 const WIDEST_BOUNDS = 10;
 
 /**
  * What curve do the readings of a draining foam follow, and how sure is it?
  *
  * v(t) = tⁿ/(c + tⁿ) by least squares on v. Bounds are t × s × √(gᵀ (JᵀJ)⁻¹ g) on n and on the
- * logarithms of c and of the times, with s² = squares/(N − 2), s never under the error of a
- * reading, and t of Student with N − 2 degrees of freedom. The line through the origin, v = r t, does as well where
- * its squares less the curve's are below (t s)², and s_line = √(squares/(N − 1)) below 3 s; its bounds are
- * t × s_line/√Σt², the same t, s_line never under the error of a reading. What all shares have wrong together,
- * as by a foam's density, no reading shows: it joins as squares, to first order, z times the curve's or the
- * line's move with it. No range is published.
+ * logarithms of c and of the times, with s² = squares/(N − 2), s at least the error of a reading,
+ * and Student's t with N − 2 degrees of freedom. A line through the origin, v = r t, is preferred
+ * if its squares exceed the curve's by less than (t s)² and s_line = √(squares/(N − 1)) is below 3
+ * s. Its bounds are t × s_line/√Σt², with the same t, and s_line at least the error of a reading.
+ * An error common to all shares, such as that of the foam's density, does not show in the readings.
+ * It is added in quadrature, to first order: z times the change it causes in the curve or the line.
+ * No range is published.
  *
- * @param readings times in s and shares drained, in any order; time 0 tells the curve nothing
+ * @param readings times in s and shares drained, in any order; readings at time 0 are ignored
  * @param readingError standard error of one share, 0.01 by default
- * @param together standard uncertainty of all shares at once, as a share of each; 0 by default
+ * @param together relative standard uncertainty common to all shares; 0 by default
  * @param confidence of the bounds, default `USUAL_CONFIDENCE`
  * @returns the fit, or why there is none
- * @throws {DomainError} a negative time; a share more than five errors outside 0–1; an error not above 0 or
- *   above 0.2; a negative `together`; a confidence outside 0–1
+ * @throws {DomainError} a negative time; a share more than five errors outside 0–1; an error not
+ *   above 0 or above 0.2; a negative `together`; a confidence outside 0–1
  * @source food-foam-drainage the curve
  * @source gavin-lm parameter uncertainty from (JᵀWJ)⁻¹ (from memory)
  * @source jcgm-100 5.1.2, what all shares have in common
@@ -131,8 +145,8 @@ export function fitDrainage({
   const half = t * Math.max(scatter, readingError);
   const common = together > 0 ? together * studentT({ freedom: MANY, confidence }) : 0;
 
-  // A curve is believed only where it beats the line by more than the scatter can (F = t² for one
-  // constant more); a line that misses the readings by three errors is no rival.
+  // The curve is preferred only if it fits better by more than scatter can explain (F = t² for one
+  // more constant). A line that misses the readings by three errors is not considered.
   const line = straightLine(times, shares);
   const missed = Math.sqrt(line.squares / (freedom + 1));
   const gained = line.squares - (fit?.squares ?? line.squares);
@@ -174,7 +188,10 @@ export function fitDrainage({
   };
 }
 
-/** The curve, its spread wider by what a share `common` of all shares moves it. */
+/**
+ * The curve with its spread widened by the change that a relative error `common` to all shares
+ * causes.
+ */
 function movedBy(common: number, curve: FittedCurve, move: { u: number; n: number }): FittedCurve {
   const [du, dn] = [common * move.u, common * move.n];
   const { uu, un, nn } = curve.spread;

@@ -42,10 +42,12 @@ export function fitLogistic(x: readonly number[], v: readonly number[]): Logisti
 }
 
 /**
- * How far the constants of a fit move as all its readings grow together by a small share s of each: du/ds and dn/ds.
+ * How do the constants of a fit change if all readings change by the same small share s? du/ds and
+ * dn/ds.
  *
- * At the minimum Jᵀr = 0 whatever s is, so d(u, n)/ds = (JᵀJ − Σ rᵢ ∇²vᵢ)⁻¹ Jᵀv, which no second fit has to find;
- * arguments as `fitLogistic`, with what it answered. Exact to first order. No range is published. Throws nothing.
+ * At the minimum Jᵀr = 0 for every s, so d(u, n)/ds = (JᵀJ − Σ rᵢ ∇²vᵢ)⁻¹ Jᵀv, without a second
+ * fit. The first argument is the result of `fitLogistic`, the others are its arguments. Exact to
+ * first order. No range is published. Throws nothing.
  * @source none: the implicit derivative of least squares, worked out here
  */
 export function moveTogether(
@@ -70,7 +72,7 @@ export function moveTogether(
   return { u: (nn * toU - un * toN) / determinant, n: (uu * toN - un * toU) / determinant };
 }
 
-/** The readings about one curve: what is left over, its slope Jᵀr, and JᵀJ, by the constants. */
+/** The fit of one curve to the readings: its constants, sum of squares, gradient Jᵀr and JᵀJ. */
 interface About {
   readonly u: number;
   readonly n: number;

@@ -11,7 +11,7 @@ import { PIGMENT_DENSITY } from './pigment.ts';
 import { type Convention, type Proportion, proportion, type WaterCementOf } from './proportion.ts';
 import { BASE_WATER_CEMENT } from './water-cement-limits.ts';
 
-/** Binder content: kg in a cubic metre of finished mix. */
+/** Wet or oven-dry density, or binder content, each in kg/m³ of finished mix. */
 type DesignTarget =
   | { readonly wetDensity: number }
   | { readonly ovenDryDensity: number }

@@ -1,8 +1,8 @@
 /**
- * The share of a volume of foam that is left in the mix: the liquid of what died stays. No range:
- * it adds volumes.
- * @param foam the share of its gas that lives; `liquid` of the foam, by volume: its density over
- *   water's
+ * The share of a volume of foam that remains in the mix: surviving gas and all of the liquid, 1 −
+ * (1 − survival)(1 − liquid). No range: it adds volumes.
+ * @param foam `survival`: the share of its gas that survives; `liquid`: the share of its volume
+ *   that is liquid, its density over water’s
  * @throws nothing
  * @source none: volumes add
  */

@@ -14,15 +14,15 @@ interface Planned {
 }
 
 /**
- * What a batch was proportioned with, from its amounts alone: the density of the cement's particles
- * and the share of the foam's gas that lives until the blend is weighed. `proportion`, the other
- * way round:
+ * Recovers from the amounts of a batch what it was proportioned with: the density of the cement's
+ * particles, and the share of the foam's gas that survives until the blend is weighed. The inverse
+ * of `proportion`:
  *
  *   1/ρc = ((C + W + S)/ρb − W/ρw − S/ρs) / C
- *   V = (C + W + S + ρf F)/ρ, of which (V − (C + W + S)/ρb)/F is left of a volume of foam: 1 − (1 − a)(1 − ρf/ρw)
+ *   V = (C + W + S + ρf F)/ρ, and (V − (C + W + S)/ρb)/F = 1 − (1 − a)(1 − ρf/ρw)
  *
- * Water of 1000 kg/m³, sand of 2650 kg/m³ and amounts that belong together are taken for granted.
- * Without foam all of it lives. No range is published.
+ * Assumes water of 1000 kg/m³, sand of 2650 kg/m³ and amounts that belong together. Without foam
+ * the survival a is 1. No range is published.
  *
  * @throws {DomainError} for amounts and densities that are not positive, a foam not lighter than
  *   water, and a base mix lighter than its water and sand alone.

@@ -5,12 +5,12 @@ import { type Kind, unitOf } from './kinds.ts';
 /** How many digits a number is shown with. */
 export type Precision =
   /**
-   * `whole`: more where that would not reach the unit, 1104 and not 1100. `toward`: how a number is rounded
-   * that is a least (up) or a most (down), so that it is enough, or not too much, as it is shown.
+   * `whole`: at least all digits before the point, 1104 and not 1100. `toward`: rounds a minimum
+   * up, or a maximum down, so that the number as shown still holds.
    */
   | { readonly significant: number; readonly whole?: boolean; readonly toward?: 'up' | 'down' }
   | { readonly decimals: number }
-  /** So many decimals at most, and none that say nothing: 21.9, and 22 for 22.0. */
+  /** At most so many decimals, without trailing zeros: 21.9, and 22 for 22.0. */
   | { readonly atMost: number }
   /**
    * The standard uncertainty, in the unit of the number. It keeps one digit, or two when its first
@@ -22,26 +22,29 @@ const MINUS = '\u2212';
 const GROUP = '\u202f';
 const NO_BREAK = '\u00a0';
 const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-/** A scale whose zero is a custom gets no more digits the farther from it one reads. */
+/** Temperatures: the zero of the scale is arbitrary, so significant digits would mean nothing. */
 const AS_ON_A_THERMOMETER: Precision = { atMost: 1 };
-/** Densities stand in one column below and above 1000: a bucket is steered by less than ten kilograms. */
+/**
+ * Densities: whole kilograms above 1000 too, because ten kilograms matter when a mix is corrected.
+ */
 const TO_THE_KILOGRAM: Precision = { significant: 3, whole: true };
-/** No more digits than a double holds. */
+/** The number of digits that a double holds. */
 const MOST_DIGITS = 15;
 
-/** Digits d₁d₂d₃… and the power of ten of the first. */
+/** A rounded number: its digits d₁d₂d₃…, and the power of ten of the first. */
 interface Rounded {
   readonly digits: string;
   readonly power: number;
 }
 
 /**
- * A number for the page: `−12 345.6`, `3.40×10⁻⁵`. Plain digits from 10⁻⁴ up to 10⁷, or to 10¹² where decimals are
- * asked for, as of money; else a power of ten. The same in every locale; a value that rounds to zero carries no sign.
- * An uncertainty of 0 supports every digit: six are shown, without trailing zeros. Range: any finite
- * number.
- * @throws {RangeError} when `x` or the precision is not a number that can be used.
- * @source si-brochure 5.4.4 (digits grouped by a thin space); jcgm-100 7.2.6 (digits of an uncertainty)
+ * A number for the page: `−12 345.6`, `3.40×10⁻⁵`. Plain digits from 10⁻⁴ up to 10⁷, or to 10¹² if
+ * a number of decimals is given, as for money; otherwise a power of ten. The same in every locale;
+ * a value that rounds to zero has no sign. With an uncertainty of 0, six digits are shown without
+ * trailing zeros. Range: any finite number.
+ * @throws {RangeError} when `x` is not finite or the precision is invalid.
+ * @source si-brochure 5.4.4 (digits grouped by a thin space); jcgm-100 7.2.6 (digits of an
+ *   uncertainty)
  */
 export function formatNumber(x: number, how: Precision): string {
   if (!Number.isFinite(x)) throw new RangeError(`${x} cannot be shown`);
@@ -136,7 +139,9 @@ const raised = (power: number) =>
   `${power < 0 ? '⁻' : ''}${[...`${Math.abs(power)}`].map((d) => SUPERSCRIPTS[Number(d)]).join('')}`;
 
 /**
- * The digits of a quantity of which nothing else is known. Range: every kind. Throws nothing.
+ * The usual precision of a kind of quantity: temperatures to a tenth of a degree, densities to
+ * three digits and at least whole kilograms, everything else to three digits. Range: every kind.
+ * Throws nothing.
  * @source none: a choice of how many digits are read
  */
 export const usualPrecision = (kind: Kind): Precision =>
@@ -148,8 +153,8 @@ export const usualPrecision = (kind: Kind): Precision =>
 
 /**
  * A quantity for the page, in one of its units: number, symbol, and both with a no-break space
- * between. An uncertainty is given in SI. Unless `how` says otherwise a temperature has a tenth of a
- * degree at most, a density three significant digits and all before the point, all else three significant digits. Range: any finite quantity.
+ * between. An uncertainty in `how` is given in SI. By default `usualPrecision`. Range: any finite
+ * quantity.
  * @throws {RangeError} as `formatNumber` does, and when the kind has no such unit.
  * @source si-brochure 5.4.3 (a space between number and unit)
  */

@@ -144,6 +144,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'fibrous-glass',
     kind: 'niosh-rel',
     value: 5 * MG,
+    fraction: 'total',
     source: 'osha-csi-fibrous-glass',
   },
   {

@@ -5,34 +5,35 @@ export interface FirstOrder {
   readonly value: number;
   /** The combined standard uncertainty, in the unit of f. */
   readonly u: number;
-  /** |cᵢ uᵢ| for each input: what it would bring alone, in the unit of f. */
+  /** |cᵢ uᵢ| for each input: its contribution alone, in the unit of f. */
   readonly parts: readonly number[];
 }
 
 export type Model = (x: readonly number[]) => number;
 
-/** The share of an input's uncertainty by which it is moved to find its slope. */
+/** The step of the differences, as a share of the input's uncertainty. */
 const STEP = 1e-3;
-/** The least step as a share of the input itself, where differences lose half their digits. */
+/**
+ * The smallest step as a share of the input itself: with less, differences lose too many digits.
+ */
 const LEAST_STEP = 6e-6;
 
 /**
- * How far the uncertainties of some independent readings carry through to a result, to first order: the
- * law of propagation of uncertainty,
- * u²(y) = Σᵢ (cᵢ uᵢ)² with cᵢ = ∂f/∂xᵢ.
+ * How do the uncertainties of independent readings propagate to a result? To first order, by the
+ * law of propagation of uncertainty: u²(y) = Σᵢ (cᵢ uᵢ)² with cᵢ = ∂f/∂xᵢ.
  *
- * `f` is the model; `x` its inputs and `u` their standard uncertainties, in the same units. The slopes are
- * central differences over a thousandth of uᵢ (never more than half of it), so `f` is asked only for values
- * that the readings themselves allow. Where `f` refuses one side (a reading at the edge of its domain),
- * the slope is taken from the other, by a parabola through two steps there, or a line through one where `f`
- * refuses the second.
+ * `f` is the model; `x` its inputs and `u` their standard uncertainties, in the same units. The
+ * slopes are central differences over a thousandth of uᵢ (never more than half of it), so `f` is
+ * evaluated only for values that the readings themselves allow. If `f` refuses one side (a reading
+ * at the edge of its domain), the slope is taken from the other: by a parabola through two steps
+ * there or, if `f` refuses the second, by a line through one.
  *
- * Exact when `f` is linear. No range is published; where the slope changes over ±uᵢ the result is
- * too small (GUM 5.1.2, note), and where it vanishes it is 0 although the result is not certain.
+ * Exact if `f` is linear. No range is published. If the slope changes over ±uᵢ, the result is too
+ * small (GUM 5.1.2, note); if it vanishes at x, the result is 0 although y is not certain.
  * @throws {DomainError} when an uncertainty is negative or not finite.
  * @throws {RangeError} when the lists differ in length.
- * @throws whatever `f` throws at `x`, or refuses on both sides of it; and anything but a `DomainError` or
- * `Unsettled` from either side.
+ * @throws whatever `f` throws at `x`; its refusal if it refuses both sides of it; and from either
+ *   side any error that is not a `DomainError` or `Unsettled`.
  * @source jcgm-100 5.1.2, equation (10); 5.1.3, note 2 (numerical slopes)
  */
 export function firstOrder(f: Model, x: readonly number[], u: readonly number[]): FirstOrder {
@@ -41,7 +42,7 @@ export function firstOrder(f: Model, x: readonly number[], u: readonly number[])
 }
 
 /**
- * f(x), and what the uncertainty of each input brings alone with the sign of its slope, cᵢ uᵢ, in the unit of f.
+ * f(x), and the contribution of each input with the sign of its slope, cᵢ uᵢ, in the unit of f.
  * Arguments, range and refusals as `firstOrder`.
  * @throws {DomainError | RangeError} as `firstOrder`.
  * @source jcgm-100 5.1.3, note 2
@@ -62,9 +63,9 @@ export function contributions(
 
 function slope(f: Model, x: readonly number[], i: number, u: number, value: number): number {
   const h = Math.max(STEP * u, Math.min(u / 2, LEAST_STEP * Math.abs(x[i]!)));
-  // The step as it survives the addition, not as it was meant.
+  // The step that was actually added, after rounding.
   const up = x[i]! + h - x[i]!;
-  // An uncertainty lost in the last digit of its reading brings nothing that could be shown.
+  // An uncertainty below the last digit of its reading contributes nothing that could be shown.
   if (up === 0) return 0;
   const at = (steps: number) => f(x.map((xi, k) => (k === i ? xi + steps * up : xi)));
   const above = attempt(() => at(1));
@@ -86,7 +87,7 @@ function attempt(ask: () => number): Attempt {
   try {
     return { ok: true, value: ask() };
   } catch (error) {
-    // A fault of the program is no edge of the domain: half a slope would hide it.
+    // Any other error is a bug and must not be taken for the edge of the domain.
     if (error instanceof DomainError || error instanceof Unsettled) return { ok: false, error };
     throw error;
   }

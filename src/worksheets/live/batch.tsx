@@ -27,7 +27,7 @@ import { takeBatch } from './records/refused-notice.ts';
 import { removeAndTell } from './records/removed-notice.ts';
 import { useEditor } from './records/use-editor.ts';
 
-/** One batch over its days. Which one stands in the address: `#<id>`. */
+/** One batch over its days; its id is in the address: `#<id>`. */
 export default function Batch() {
   const [id, setId] = useState<string>();
   useEffect(() => {
@@ -177,7 +177,7 @@ function Open({ editor }: { readonly editor: Editor }) {
   );
 }
 
-/** Attaches a log or takes it off; one taken off can be put back. */
+/** Attaches or removes a log; removing can be undone. */
 function setLog(editor: Editor, log: CureLog | undefined): void {
   const { log: before, ...rest } = editor.record;
   editor.record = rest;
@@ -188,11 +188,11 @@ function setLog(editor: Editor, log: CureLog | undefined): void {
     ]);
 }
 
-/** Only what counts is written down. */
+/** The number of readings of a stage that are entered. */
 const filledOf = ({ record }: Editor, stage: Stage) =>
   namesOf(stage).filter((name) => filled(record.readings[name]) && !isRefused(record, name)).length;
 
-/** Whether anything of a day is written down: then it is printed, folded or not. */
+/** Whether a stage has an entry: then it is printed, folded or not. */
 const isFilled = (editor: Editor, stage: Stage) =>
   namesOf(stage).some((name) => (editor.record.readings[name]?.t ?? '') !== '') ||
   (stage === 'cast' && editor.record.corrections.length > 0) ||
@@ -208,7 +208,10 @@ function countOf(editor: Editor, stage: Stage): string {
   return wrong === 0 ? words : `${words}, ${wrong} that cannot be`;
 }
 
-/** What is read out: that something was stored, once, and that something was not; not each key. A conflict speaks for itself. */
+/**
+ * The text for screen readers: the first save and every failed one, not each key press. A conflict
+ * has its own alert.
+ */
 function useToHear({ state }: Editor): string {
   const heard = useRef('');
   const saving = useRef(false);

@@ -25,16 +25,16 @@ import {
 import { nameOf } from './records/record-words.ts';
 import { useTakeOut } from './records/use-take-out.ts';
 
-/** Where the focus goes from a button that goes. */
+/** Ids of the elements that receive the focus when a button disappears. */
 const [SAID, COMING] = ['batches-file-said', 'batches-file-coming'];
 
-/** What a file holds, beside what is here. */
+/** In words: what a file holds, compared with what is stored here. */
 const summary = ({ name, plan }: Coming) => `“${name}” holds ${holds(plan)}.`;
 
-/** As many losses as are read at a glance; the others are folded. */
+/** The most problems shown at once; the others are folded. */
 const MOST_SHOWN = 20;
 
-/** What of a file could not be used, one sentence each. */
+/** The parts of a file that could not be used, one sentence each. */
 function Lost({ lost }: { readonly lost: readonly string[] }) {
   const list = (some: readonly string[]) => (
     <ul class="problem">
@@ -56,11 +56,11 @@ function Lost({ lost }: { readonly lost: readonly string[] }) {
   );
 }
 
-/** Takes all batches out as a file and brings a file in, after showing what it would change. */
+/** Exports all batches as a file, and imports a file after showing what it would change. */
 export default function BatchesFile() {
   const [coming, setComing] = useState<Coming>();
   const [choices, setChoices] = useState<Readonly<Record<string, Choice>>>({});
-  /** It stands when all else of the file is done with: what is lost is mended in the records. */
+  /** Stays when the rest of the import is done, to be corrected in the records. */
   const [lost, setLost] = useState<readonly string[]>([]);
   const [said, setSaid] = useState('');
   /** Chosen together with the one that is looked at, and looked at after it. */
@@ -73,7 +73,7 @@ export default function BatchesFile() {
     setComing(undefined);
     setLost([]);
     setChoices({});
-    // What is said again is heard again only when it was gone for a moment.
+    // A screen reader repeats the same text only if it was removed for a moment.
     setSaid('');
     await new Promise((gone) => setTimeout(gone, 100));
     if (file.size > LARGEST_FILE) {
@@ -108,7 +108,7 @@ export default function BatchesFile() {
     const { records, photos } = toStore(plan, choiceOf, () => idFor());
     return { records, photos: photos.filter((photo) => !photosHere.has(photoKey(photo))) };
   };
-  /** A second press before the first has answered would find its own batches in the way. */
+  /** Blocks a second press before the first has finished, which would conflict with its batches. */
   const busy = useRef(false);
   const bring = async (what: Coming) => {
     if (busy.current) return;
@@ -130,7 +130,7 @@ export default function BatchesFile() {
     const asks = bench && !takesBench(what);
     if (bench && !asks) restoreBench({ entries: bench, kept: what.file.kept ?? {} });
     setChoices({});
-    // Readings that lie on the bench are replaced only when asked: that is still to be answered.
+    // Entries on the bench are replaced only after a question, which is still to be answered.
     setComing(asks ? await against(what).catch(() => what) : undefined);
     setSaid(
       asks ? `${brought} Your bench is as it was; the file’s can take its place below.` : brought,

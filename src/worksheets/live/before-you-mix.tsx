@@ -17,7 +17,7 @@ export interface Checklist {
   }[];
 }
 
-/** What no batch is without. */
+/** The cautions of every batch. */
 const EVERY_BATCH = [
   'not-load-bearing',
   'glycerol-and-concentrate',
@@ -31,7 +31,9 @@ const EVERY_BATCH = [
 ];
 const MOST_NAMED = 3;
 
-/** A check list for today: the cautions of every batch, and of the worksheets this reader has used. */
+/**
+ * A check list for today: the cautions of every batch, and of the worksheets this reader has used.
+ */
 export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
   const { sheets, cautions } = given as Checklist;
   const entries = useEntries();
@@ -40,7 +42,7 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
   useMinute();
   const today = new Date().toDateString();
   const isTicked = (line: string) => ticks[line] === today;
-  // A reading under a worksheet's own name, from a link or a batch opened, says that it was used too.
+  // A worksheet with entries of its own, from a link or an opened batch, counts as used too.
   const owners = new Set(
     Object.entries(entries).flatMap(([key, { t, rows }]) =>
       t === undefined && rows === undefined ? [] : [key.split('.')[0]],
@@ -107,7 +109,7 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
   );
 }
 
-/** Why a caution is on the list: the questions that brought it, or every batch. */
+/** Why a caution is on the list: the worksheets that have it, or every batch. */
 function reason(questions: readonly string[]): string {
   if (questions.length === 0) return 'Every batch.';
   const named = questions.slice(0, MOST_NAMED).map((question) => `“${question}”`);

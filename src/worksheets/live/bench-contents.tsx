@@ -8,17 +8,20 @@ import { swapBench } from '../../bench/swap-bench.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 
-/** What stays when there is nothing left to clear. */
+/** The id of the element that stays when there is nothing left to clear. */
 const HOLDS = 'bench-holds';
 
-/** What lies on the bench: how much, a link that carries it, and a way to clear it. */
+/**
+ * What is on the bench: the number of entries, a link that carries them, and a button to clear
+ * them.
+ */
 export default function BenchContents() {
   const entries = useEntries();
   const system = useUnits();
   const [copied, setCopied] = useState('');
   useEffect(() => {
     takeFromLink();
-    // A link followed in a tab that is already here only changes the fragment.
+    // A link followed in a tab that shows this page only changes the fragment.
     addEventListener('hashchange', takeFromLink);
     return () => removeEventListener('hashchange', takeFromLink);
   }, []);
@@ -73,7 +76,7 @@ export default function BenchContents() {
   );
 }
 
-/** A link may carry a batch: it is taken at once onto an empty bench, and asked about on another. */
+/** Takes a batch from a link: at once onto an empty bench, after a question otherwise. */
 function takeFromLink(): void {
   const carried = fromFragment(location.hash);
   if (!carried) return;

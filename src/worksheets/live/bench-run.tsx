@@ -32,25 +32,25 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
   const [ready, setReady] = useState(false);
   const keptOffline = useKeptOffline();
   const say = speaker(useUnits());
-  // A page that is left open grows old like one that was closed.
+  // The age of the run is checked on an open page too.
   useMinute();
   useEffect(() => {
     const stop = $going.subscribe((now) =>
       setGoing(now && now.step < RUN_STEPS.length ? now : undefined),
     );
-    // As it was left yesterday: not to be walked into as if nothing had happened.
+    // A run left yesterday is stopped, so that it is not continued by accident.
     const left = $going.get();
     if (left && isOver(left)) $going.set({ ...left, stopped: true });
     setReady(true);
     return stop;
   }, []);
   const go = (next: Going | undefined) => {
-    // What the clock was started for is past.
+    // The notice about the clock, with its undo, no longer applies.
     withdraw(CLOCK_NOTICE);
     $going.set(next);
   };
   const opening = useEditor(going?.id);
-  /** Set when the reader stops here, and not when the page is opened on a stopped batch. */
+  /** Set when the reader stops the run here, not when the page opens on a stopped one. */
   const justStopped = useRef(false);
   const resting = !going || going.stopped === true || opening.is === 'none';
   const records = useListed(ready && resting);
@@ -114,7 +114,7 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
               }}
               onClick={() => {
                 const { stopped: _, ...on } = going;
-                // Its clock has nothing to tell any more.
+                // Its clock is no longer of use.
                 if (!isRecent($foamClock.get()?.start ?? Number.NaN)) clearClock();
                 go(on);
               }}
@@ -154,14 +154,14 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
       </div>
     );
   if (opening.is === 'failed') return <p class="records-failed">{opening.say}</p>;
-  // Another batch's editor stays until this one's is there.
+  // The editor of another batch may still be here until this one's is loaded.
   if (opening.is === 'waiting' || opening.editor.record.id !== going.id)
     return <p class="note">Opening the batch…</p>;
   const stop = () => {
     justStopped.current = true;
     go({ ...going, stopped: true });
   };
-  // Those of its steps, by the step.
+  // The cautions of this step; `given` has a list for each step.
   const cautions = (given as readonly (readonly RunCaution[])[])[going.step]!;
   return (
     <RunBatch
@@ -176,7 +176,7 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
   );
 }
 
-/** Whether the browser has the whole handbook, for when there is no network. */
+/** Whether the browser has the whole handbook for offline use. */
 function useKeptOffline(): boolean {
   const [kept, setKept] = useState(false);
   useEffect(() => {
@@ -189,7 +189,9 @@ function useKeptOffline(): boolean {
   return kept;
 }
 
-/** The batches there are, looked up anew each time one may be begun; none where they cannot be read. */
+/**
+ * The stored batches, read again each time one may be begun; an empty list if they cannot be read.
+ */
 function useListed(wanted: boolean): readonly BatchRecord[] | undefined {
   const [records, setRecords] = useState<readonly BatchRecord[]>();
   useEffect(() => {
@@ -200,7 +202,7 @@ function useListed(wanted: boolean): readonly BatchRecord[] | undefined {
         tellDamaged(listed);
         if (!late) setRecords(listed.records);
       })
-      // A batch can be begun all the same; it says so itself when nothing can be stored.
+      // A batch can be begun all the same; its page tells if nothing can be stored.
       .catch((error: unknown) => {
         reportFault(error);
         if (!late) setRecords([]);

@@ -23,15 +23,17 @@ import { foamInBuckets, foamVessel, vesselWords } from './sheet/sheet-buckets.ts
 import { restsOn, stillExample } from './sheet/still-example.ts';
 import { worked } from './worked.ts';
 
-/** As many loads have room of their own on one page. */
+/** The most loads with their own column on one page. */
 const MOST_LOADS = 3;
 
-/** One printed page for the bench: amounts, what to add for each bucket weight, cautions, blanks. */
+/**
+ * One printed page for the bench: amounts, what to add for each bucket weight, cautions, blanks.
+ */
 export default function BenchSheet() {
   return <Sheet system={useUnits()} entries={useEntries()} kept={useKept()} />;
 }
 
-/** The same from a bench that is given. */
+/** The same for a given bench. */
 export function Sheet({ system, entries, kept }: SheetProps) {
   const say = speaker(system);
   const batch = worked(proportion, entries, kept, say);
@@ -70,7 +72,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
   const ofMix = { tare: weighed.tare, vessel: weighed.vessel };
   const vessel = foamVessel(foam, ofMix);
   const measure = bucket?.origin === 'yours' ? values.bucket : undefined;
-  // A volume typed in, or found for another shape, has no pieces behind it.
+  // A typed volume, or one of another worksheet, has no known pieces.
   const ofPieces = restsOn(pieces, volume, kept['batch.volume']);
   const open = [
     ...(ofPieces ? stillExample(pieces, cast.reading) : []),
@@ -82,7 +84,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
   ];
   const assumed = foam.result?.assumed ?? false;
   const toFill = Array.from({ length: Math.min(count, MOST_LOADS) }, (_, i) => i + 1);
-  // A sheet of its own for each few of many: which they are is written in by hand.
+  // Many loads need several sheets; their numbers are written in by hand.
   const several = count > MOST_LOADS;
   const weighedIn = toFill.map((load) =>
     count === 1 ? 'Weighed' : `Weighed, load ${several ? '___' : load}`,
@@ -92,7 +94,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
     ...(count === 1 ? [] : [say(part * count, kind)]),
   ];
   const once = (text: string) => (count === 1 ? [text] : ['', text]);
-  // What is poured may be weighed, which is more exact.
+  // Poured amounts are given by weight too, which is more exact.
   const poured = (volume: number, mass: number) =>
     once(`${say(volume, 'volume')} (${say(mass, 'mass')})`);
   const form = ofPieces
@@ -100,7 +102,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
     : volume?.origin === 'kept' && countInWords(kept['batch.volume'], kept['batch.count']);
   const { volume: mixed, load: largestLoad } = values;
   const joints = jointsKnown(entries, kept, { loads: count, volume: mixed, largestLoad });
-  // The invented rain butt is not the reader's.
+  // The example's rain butt is not used.
   const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
   const jug = say(mix.baseDensity, 'density', { units: JUG, significant: 3 });
   const rows = benchRows(bench.result.common, weighed as Recipe, say);

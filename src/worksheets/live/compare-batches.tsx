@@ -20,12 +20,12 @@ import { useRecords } from './records/use-records.ts';
 import { useStrengthDoubts } from './records/use-strength-doubts.ts';
 
 type Charts = typeof import('./compare/LandingChart.tsx');
-/** Below these, a chart of them says nothing. */
+/** The fewest batches for a chart. */
 const FEWEST = 2;
-/** As many of the latest as a table can be read. */
+/** The most batches in the table, the latest ones. */
 const MOST_ROWS = 40;
 
-/** What a corrected batch weighed last, kg/m³. */
+/** The density of a corrected batch as last weighed, kg/m³. */
 const lastOf = (record: BatchRecord) =>
   record.corrections.length > 0 ? weighedDensity(record) : undefined;
 
@@ -38,7 +38,7 @@ export default function CompareBatches() {
   const say = speaker(units);
   const [loaded] = useRecords();
   const [charts, setCharts] = useState<Charts>();
-  // To reckon each of thousands of batches takes seconds: once is enough.
+  // Calculating thousands of batches takes seconds, so it is done once.
   const records = useMemo(
     () => (loaded.is === 'there' ? loaded.listed.records.toReversed() : []),
     [loaded],

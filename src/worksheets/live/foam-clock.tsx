@@ -16,25 +16,25 @@ import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Way } from '../../islands/parts/Way.tsx';
 import { milestone, onClock } from './sheet/milestones.ts';
 
-/** Four times a second, so that no second is seen to be skipped. */
+/** Update interval, ms: short enough that no second is skipped. */
 const TICK = 250;
 
 /**
- * A clock for the foam: it goes by the moment it was started, whatever becomes of the page. `short`
- * leaves room on a phone for the step beneath.
+ * A clock for the foam: it counts from its start, also while the page is closed. `short` leaves
+ * room on a phone for the step below.
  */
 export default function FoamClock({ short = false }: { readonly short?: boolean }) {
   const clock = useClock();
   const kept = useKept()['foam.timeInHand'];
   const found = kept && 'v' in kept ? kept : undefined;
-  // The example's foam says nothing about this one.
+  // The example's drainage does not apply to this foam.
   const inHand = found?.example ? undefined : found?.v;
   const now = useNow(clock?.stop === undefined ? clock?.start : undefined);
   const setBack = clock?.setBack;
   const seconds = clock && !setBack ? elapsed(clock, now) : undefined;
   const told = seconds === undefined ? undefined : milestone(seconds, inHand);
   const left = inHand === undefined || seconds === undefined ? undefined : inHand - seconds;
-  // Nothing left to know is neither.
+  // Without a known time in hand it is neither over nor late.
   const state = setBack || left! <= 0 ? 'over' : left! < inHand! / 4 ? 'late' : '';
   return (
     <section
@@ -77,14 +77,14 @@ const SET_BACK =
 const MAIN = 'foam-clock-main';
 export const CLOCK_NOTICE = 'clock';
 
-/** A second tap this soon, ms, was meant for the button that stood there before. */
+/** A second tap within this time, ms, was meant for the button at that place before. */
 const SECOND_TAP = 800;
 
-/** The first button stays whatever the clock does, so that the focus has somewhere to be. */
+/** The first button is always there, so that the focus is not lost. */
 function Buttons({ clock }: { readonly clock: Clock | undefined }) {
   const runs = clock !== undefined && clock.stop === undefined;
   const tapped = useRef(Number.NEGATIVE_INFINITY);
-  // What is pressed with a key was reached with one: only a finger finds another button under it.
+  // Only a finger can hit a button that has just replaced another; a key press cannot.
   const once = (press: (event: MouseEvent) => void) => (event: MouseEvent) => {
     const now = performance.now();
     if (event.detail > 0 && now - tapped.current < SECOND_TAP) return;
@@ -130,10 +130,10 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
   );
 }
 
-/** The time of the foam before is gone, from its record too, and can be had back. */
+/** Tells that the time of the previous foam was cleared, also in its record, with an undo. */
 function tell(words: string, back: () => void): void {
   notify(CLOCK_NOTICE, words, [{ label: 'Put it back', run: back, undoes: true }]);
-  // Beneath the notice, not under it.
+  // Scroll to below the notice, so that it covers nothing.
   document.querySelector('.run')?.scrollIntoView();
 }
 
@@ -146,7 +146,10 @@ function leftWords(inHand: number | undefined, left: number | undefined): string
     : `${onClock(-left)} over the ${onClock(inHand)} it had.`;
 }
 
-/** The time now, kept up while a clock `started` then runs, and caught up at once when the page is seen again. */
+/**
+ * The present time, updated while a clock `started` at a time runs, and at once when the page is
+ * shown again.
+ */
 function useNow(started: number | undefined): number {
   const [now, setNow] = useState(() => Date.now());
   useEffect(() => {
@@ -155,7 +158,7 @@ function useNow(started: number | undefined): number {
       const at = Date.now();
       lookAtClock(at, seen);
       seen = Math.max(seen, at);
-      // In whole seconds: what is drawn in between is the same.
+      // In whole seconds, as nothing changes in between.
       setNow(started === undefined ? at : at - ((at - started) % 1000));
     };
     look();

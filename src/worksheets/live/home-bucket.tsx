@@ -6,7 +6,10 @@ import { useUnits } from '../../islands/hooks.ts';
 import { demo } from '../demo.ts';
 import { Bucket } from '../shared/mix/Bucket.tsx';
 
-/** The picture on the first page: one bucket, unblended, at a density the reader moves. */
+/**
+ * The picture on the first page: the parts of one bucket at a density that the reader chooses with
+ * a slider.
+ */
 export default function HomeBucket() {
   const say = speaker(useUnits());
   const [density, setDensity] = useState<number>(demo.wetDensity);

@@ -18,7 +18,7 @@ import { ABOUT_28_DAYS } from './records/record-strengths.ts';
 import { nameOf } from './records/record-words.ts';
 import { useRecords } from './records/use-records.ts';
 
-/** How each lesson is said: its name, and its numbers as text. */
+/** How each lesson is worded: its name, and the format of its numbers. */
 const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; unit: string }>> = {
   survival: {
     name: 'Foam that survives',
@@ -43,7 +43,7 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
     unit: '%',
   },
 };
-/** Why an interval stops where it does. */
+/** Why an interval ends at a limit of the possible. */
 function endWords(
   lesson: Lesson,
   ends: { readonly low: boolean; readonly high: boolean },
@@ -64,7 +64,10 @@ function noneWords(lesson: Lesson, used: readonly BatchRecord[]): string | undef
 /** A figure, its ± and its unit stay on one line. */
 const together = (text: string) => text.replaceAll(' ', '\u00a0');
 
-/** What the reader's own batches say, beside what is assumed, and what knowing it is worth. */
+/**
+ * What the reader's batches teach, beside the assumed values, and how it improves the odds of
+ * landing.
+ */
 export default function LearnedFromBatches() {
   const say = speaker(useUnits());
   const [loaded] = useRecords();
@@ -130,7 +133,7 @@ export default function LearnedFromBatches() {
   );
 }
 
-/** That foam became another, which no average knows. */
+/** A message that the foam has changed lastingly, which the average does not show. */
 function Changed({ lessons }: { readonly lessons: readonly LessonLearned[] }) {
   const survival = lessons.find(({ lesson }) => lesson === 'survival')!;
   const changed = lastingChange(survival);
@@ -145,7 +148,7 @@ function Changed({ lessons }: { readonly lessons: readonly LessonLearned[] }) {
   );
 }
 
-/** What knowing the survival does for the odds of landing. */
+/** How the learned survival improves the odds of landing. */
 function Odds({
   lessons,
   records,

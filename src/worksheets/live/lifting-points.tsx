@@ -10,14 +10,16 @@ import { KPA, PERCENT } from '../shared/words/amounts.ts';
 
 const { length, width, thickness } = demo.slab;
 const slab = { length, width, depth: thickness, density: demo.wetDensity };
-/** Free of its form. */
+/** The demo slab, stripped from its form. */
 const PART = { ...slab, factor: CARRIED, adhesion: 0 };
-/** Two holds need some room between them. */
+/**
+ * The largest inset of a hold, as a share of the length: the two holds need some room between them.
+ */
 const FARTHEST = 0.48;
 const stretched = (share: number) =>
   handlingStress(PART, { by: 'two-points', left: share * length, right: share * length });
 
-/** The demo slab on two holds that the reader moves in from its ends. */
+/** The demo slab on two holds, whose distance from the ends the reader changes. */
 export default function LiftingPoints() {
   const say = speaker(useUnits());
   const [share, setShare] = useState<number>(0.1);

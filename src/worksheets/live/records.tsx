@@ -16,7 +16,7 @@ import { removeToBin, sayRemoved, tellRemoved } from './records/removed-notice.t
 import { useRecords } from './records/use-records.ts';
 import { named } from './run/run-name.ts';
 
-/** All saved batches: to open, begin, remove, and to see how much room they take. */
+/** All saved batches: to open, begin and remove them, with the storage they take. */
 export default function Records() {
   const say = speaker(useUnits());
   const [loaded, load] = useRecords();
@@ -26,7 +26,7 @@ export default function Records() {
   useEffect(() => {
     if (loaded.is !== 'there') return;
     performance.measure('batches-listed', 'batches-asked');
-    // Learning waits until the list stands.
+    // Learning starts after the list is shown.
     const timer = setTimeout(async () => {
       const { learnFrom, storeLearned } = await import('./records/lessons.ts');
       storeLearned(learnFrom(records));
@@ -37,18 +37,18 @@ export default function Records() {
 
   const invented = records.filter((record) => record.invented);
   const begin = async (begun: BatchRecord) => {
-    // One that nobody named is called by its day, whatever that is changed to, until another is.
+    // An unnamed batch is called by its day; a second one of that day gets a name of its own.
     const taken = records.some((other) => nameOf(other) === nameOf(begun));
     const record = taken ? named(begun, records) : begun;
     const saved = await saveRecord(record);
     if (saved.ok) {
-      // Asked now because the reader has just shown that it matters; most browsers answer by themselves.
+      // Asked now, when the reader saves a batch; most browsers decide without a question.
       askToPersist();
       location.assign(batchAt(record.id));
     } else if (saved.because === 'refused') tellRefused(record, saved.say);
   };
   const remove = async (event: MouseEvent, gone: readonly BatchRecord[]) => {
-    // On to the next row, or from the last one to where a batch begins.
+    // The focus goes to the next row, or from the last one to the button that begins a batch.
     const after = gone.length === 1 ? records[records.indexOf(gone[0]!) + 1] : undefined;
     keepFocus(event, after ? `remove-${after.id}` : 'records-name');
     const ids = gone.map(({ id }) => id);
@@ -61,7 +61,10 @@ export default function Records() {
       if (binned) tellRemoved(ids, words);
     });
   };
-  /** Gone for good, since they can be loaded anew; what was written into them can be had back at once. */
+  /**
+   * Removes the invented batches for good, as they can be loaded again; changes made to them can be
+   * restored at once.
+   */
   const removeDemo = async () => {
     const ids = invented.map(({ id }) => id);
     const photos = (await Promise.all(ids.map(photosOf)).catch(() => [])).flat();
@@ -76,7 +79,7 @@ export default function Records() {
       true,
     );
   };
-  /** `here`: what is said when one is in the list already, by another tab or a second press. */
+  /** `here`: the message if one is in the list already, by another tab or a second press. */
   const put = async (
     batches: readonly BatchRecord[],
     photos: readonly Photo[] = [],
@@ -90,7 +93,7 @@ export default function Records() {
   };
   const loadDemo = async () => {
     const { demoBatches } = await arrived(import('./records/demo-batches.ts'));
-    // Those removed before could only be put back beside themselves.
+    // Once loaded again, undoing an earlier removal would only duplicate them.
     if (await put(demoBatches())) withdraw('demo');
   };
 

@@ -13,11 +13,14 @@ import { LOG_FILES, LogText, SCALES } from '../shared/log/LogText.tsx';
 import type { Answers, Brought } from '../shared/log/logger-file.ts';
 import { momentInWords } from '../shared/time/moments.ts';
 
-/** What reads a file is fetched once there is one. */
+/** The code that reads a file is loaded once there is one. */
 const reader = () => arrived(import('../shared/log/logger-file.ts'));
 type Reader = Awaited<ReturnType<typeof reader>>;
 
-/** A place to drop or paste a logger's file: says what it read, row by row, and puts it on the bench. */
+/**
+ * A place to drop or paste a logger's file: reports what was read, row by row, and puts it on the
+ * bench.
+ */
 export default function TemperatureLogDrop() {
   const entries = useEntries();
   const system = useUnits();
@@ -57,7 +60,7 @@ export default function TemperatureLogDrop() {
     const by = await reader();
     const large = by.tooLarge(file);
     if (large) return setProblem(large);
-    // What was said of another file is not said of this one.
+    // Answers about another file do not apply to this one.
     setHow({});
     await read(await by.textOf(file), file.name, {});
   };
@@ -69,11 +72,11 @@ export default function TemperatureLogDrop() {
   const ownCast = entries['curing.castAt']?.t;
   const castShown = ownCast ?? castAt.example;
   const cast = readMoment(castShown);
-  // The example's casting is no beginning for the reader's own log.
+  // The example's casting time is no start for the reader's own log.
   const fromCast = cast !== undefined && (fromCastChosen ?? ownCast !== undefined);
   const log = found?.log;
   const dated = log?.history !== undefined && log.survey.style === 'date';
-  // A clock alone may be of a day before the casting or after it: that is asked.
+  // A clock without dates may begin on a day before or after casting: that is asked.
   const asksDay =
     log?.history !== undefined &&
     log.survey.style === 'clock' &&
@@ -81,7 +84,7 @@ export default function TemperatureLogDrop() {
     ownCast !== undefined &&
     cast !== undefined;
   const takenOn = (day: number) => (Math.floor(cast! / DAY) + day) * DAY + log!.begins;
-  /** When the first reading was taken, by the reader's clock, where that is known. */
+  /** When the first reading was taken, in local time, if known. */
   const began = dated
     ? log.begins
     : asksDay && typeof how.day === 'number'
@@ -89,7 +92,10 @@ export default function TemperatureLogDrop() {
       : undefined;
   const fromFirst = began === undefined || (dated && !fromCast);
   const waits = log?.waits || (asksDay && how.day === undefined);
-  /** The casting its hours are counted from, where that is known: to the minute, as Cast at is. */
+  /**
+   * The casting time that its hours are counted from, if known: to the minute, like the field Cast
+   * at.
+   */
   const from =
     began === undefined
       ? undefined
@@ -200,7 +206,7 @@ export default function TemperatureLogDrop() {
   );
 }
 
-/** Rows that are dragged from another page or a table are for the box, which takes them as it takes any text. */
+/** Whether a drag brings a file; dragged text is left to the text box. */
 const bringsFile = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes('Files');
 
 function summary(

@@ -8,15 +8,15 @@ import type { Judgement, Sum } from '../../islands/worksheet.ts';
 
 export interface Worked<R> {
   readonly reading: Reading;
-  /** What core answered, or nothing while a reading is missing or refused. */
+  /** The result of core, or undefined while a reading is missing or refused. */
   readonly result: R | undefined;
   readonly outcome: Answered | Unanswered;
 }
 
-/** Here nobody asks for a verdict: a sum that has none is worked out all the same. */
+/** A verdict is not needed here, so that a worksheet without one is worked out as well. */
 const judge = (): Judgement => ({ verdict: 'look', say: '' });
 
-/** Works a worksheet out from the bench, outside the page it stands on. */
+/** Works a worksheet out from the bench, outside its own page. */
 export function worked<F extends Fields, R>(
   sheet: Sum<F, R>,
   entries: Entries,

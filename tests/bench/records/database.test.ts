@@ -33,14 +33,14 @@ test.each<[string, unknown, RegExp, RegExp]>([
   expect(reported).not.toHaveBeenCalled();
 });
 
-test('a browser that knows no database is one whose storage is off', () => {
+test('a browser without a database counts as one with storage off', () => {
   const error = new ReferenceError('indexedDB is not defined');
   vi.stubGlobal('indexedDB', undefined);
   expect(unreadOf(error)).toContain('is off');
   expect(reported).not.toHaveBeenCalled();
 });
 
-test('a fault of the program is told as one, and comes to light', async () => {
+test('a programming error is reported as one, and logged', async () => {
   const error = new TypeError('x is not a function');
   const done = await trying(() => Promise.reject(error));
   expect(done).toEqual({
@@ -53,7 +53,7 @@ test('a fault of the program is told as one, and comes to light', async () => {
   expect(reported.mock.calls).toEqual([[error], [error], [error]]);
 });
 
-test('what a reader’s database has already is not made a second time: that throws', () => {
+test('object stores that exist already are not created again', () => {
   const made: string[] = [];
   const createObjectStore = (name: string) => {
     made.push(name);

@@ -76,7 +76,7 @@ test('a change is a draft at once and stored after a pause', async () => {
   expect(editor.state.is).toBe('saved');
 });
 
-test('what is neither stored nor a draft is known: it is gone with the page', async () => {
+test('text that is neither stored nor a draft counts as not held', async () => {
   world.drafting = false;
   editor.change({ notes: 'x' });
   expect(editor.held).toBe(false);
@@ -93,7 +93,7 @@ test('what is neither stored nor a draft is known: it is gone with the page', as
   expect(editor.held).toBe(true);
 });
 
-test('what finds room for a draft only when the save under way is done is held from then on', async () => {
+test('a draft that finds room only after a save is held from then on', async () => {
   const save = world.save;
   world.save = async (record) => {
     const saved = await save(record);
@@ -112,7 +112,7 @@ test('what finds room for a draft only when the save under way is done is held f
   expect(editor.held).toBe(true);
 });
 
-test('a date that is no day changes nothing', async () => {
+test('an impossible date changes nothing', async () => {
   for (const date of ['20266-11-28', '2026-02-30', '']) editor.change({ date });
   expect(editor.record).toBe(first);
   expect(world.drafts.size).toBe(0);
@@ -148,7 +148,7 @@ describe('saved elsewhere meanwhile', () => {
     await done();
   });
 
-  test('nothing is overwritten, and both are there to be shown', () => {
+  test('nothing is overwritten, and both versions can be shown', () => {
     expect(world.stored?.notes).toBe('theirs');
     expect(editor.state).toMatchObject({ is: 'conflict', theirs: { notes: 'theirs' } });
     expect(editor.record.notes).toBe('mine again');
@@ -190,13 +190,13 @@ describe('saved elsewhere meanwhile', () => {
       world.stored = { ...world.stored!, revision: 3, notes: 'theirs, later' };
     });
 
-    test('the latest is taken, heard of or not', async () => {
+    test('taking theirs takes the latest, heard of or not', async () => {
       await editor.takeTheirs();
       expect(editor.record).toMatchObject({ notes: 'theirs, later', revision: 3 });
       expect(editor.state.is).toBe('saved');
     });
 
-    test('the latest is shown once it is heard of, and mine is kept over it at once', async () => {
+    test('the latest is shown once heard of, and can be replaced by mine', async () => {
       await editor.heard();
       expect(editor.state).toMatchObject({ is: 'conflict', theirs: { notes: 'theirs, later' } });
       await editor.keepMine();
@@ -204,13 +204,13 @@ describe('saved elsewhere meanwhile', () => {
       expect(editor.state.is).toBe('saved');
     });
 
-    test('mine is not kept over what was not shown', async () => {
+    test('mine does not replace a version that was not shown', async () => {
       await editor.keepMine();
       expect(world.stored).toMatchObject({ notes: 'theirs, later' });
       expect(editor.state).toMatchObject({ is: 'conflict', theirs: { notes: 'theirs, later' } });
     });
 
-    test('what is no longer there is not taken', async () => {
+    test('a version that was removed is not taken', async () => {
       world.stored = undefined;
       await editor.takeTheirs();
       expect(editor.state).toEqual({ is: 'conflict', theirs: undefined });
@@ -232,7 +232,7 @@ describe('saved elsewhere meanwhile', () => {
   });
 
   test.each([true, false])(
-    'where the copy cannot be stored, mine is a draft still (room for another: %s)',
+    'where the copy cannot be stored, mine stays a draft (room for another: %s)',
     async (drafting) => {
       editor.change({ photos: [{ id: 'p1', caption: 'Edge' }] });
       const met = editor.state;
@@ -263,7 +263,7 @@ test('a change made elsewhere is taken over while nothing is unsaved here', asyn
   expect(editor.record).toMatchObject({ notes: 'theirs', revision: 1 });
 });
 
-test('a batch removed elsewhere is said, not written again', async () => {
+test('a batch removed elsewhere is a conflict, not written again', async () => {
   editor.change({ notes: 'x' });
   await done();
   world.stored = undefined;
@@ -280,7 +280,7 @@ describe('what is stored cannot be read', () => {
     world.unreadable = 'of a later version';
   });
 
-  test('it is said, is no removal, and keeping mine writes nothing', async () => {
+  test('it is reported, not taken for a removal, and keeping mine writes nothing', async () => {
     const before = world.stored;
     editor.change({ notes: 'xy' });
     await done();
@@ -291,7 +291,7 @@ describe('what is stored cannot be read', () => {
     expect(world.drafts.get('a')?.notes).toBe('xy');
   });
 
-  test('heard of from another tab, too', async () => {
+  test('it is reported when heard of from another tab, too', async () => {
     await editor.heard();
     expect(editor.state).toEqual({ is: 'refused', say: 'of a later version' });
   });
@@ -309,7 +309,7 @@ describe('what is stored cannot be read', () => {
 });
 
 test.each(['before', 'while'])(
-  'what this page removed itself, said %s it is read anew, is no conflict',
+  'a batch removed by this page, told %s reading again, is no conflict',
   async (when) => {
     editor.change({ notes: 'x' });
     await done();
@@ -346,7 +346,7 @@ test('what was refused here and stored by another tab meanwhile is no conflict',
   expect(world.drafts.size).toBe(0);
 });
 
-test('a refusal keeps the draft and says so', async () => {
+test('a refused save keeps the draft and is reported', async () => {
   world.full = true;
   editor.change({ notes: 'x' });
   await done();

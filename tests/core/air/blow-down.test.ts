@@ -58,7 +58,7 @@ describe('a receiver blowing down', () => {
     expect(pressureAfter({ ...blow, time }) / ode).toBeCloseTo(1, 7);
   });
 
-  test('any vessel, opening and gas, as an ODE solver has it', () => {
+  test('agrees with an ODE solver for any vessel, opening and gas', () => {
     fc.assert(
       fc.property(
         walls,
@@ -79,7 +79,7 @@ describe('a receiver blowing down', () => {
     );
   });
 
-  test('choked and isothermal it is a plain exponential', () => {
+  test('choked and isothermal, the pressure falls exponentially', () => {
     const { massFlow } = orificeFlow({
       upstream: receiver.start,
       downstream: ambient,
@@ -94,7 +94,7 @@ describe('a receiver blowing down', () => {
     expect(timeToFall({ ...receiver, to })).toBeCloseTo(time, 8);
   });
 
-  test('air that cools falls in pressure sooner', () => {
+  test('air that cools adiabatically falls in pressure sooner', () => {
     for (const to of [7e5, 3e5, 1.5e5])
       expect(timeToFall({ ...receiver, walls: 'adiabatic', to })).toBeLessThan(
         timeToFall({ ...receiver, to }),

@@ -11,7 +11,7 @@ import { receiverContents } from '../../../src/core/air/receiver.ts';
 import { storedEnergy, testDistance } from '../../../src/core/air/stored-energy.ts';
 import { expectLimits } from '../refuses.ts';
 
-test('a receiver has a volume and two pressures in their order', () => {
+test('refuses a receiver without volume, and an upper pressure not above the lower one', () => {
   const charge = { vessel: 0.05, low: 4e5, high: 9e5 };
   expectLimits(receiverContents, charge, {
     vessel: { refuses: [0, -1] },
@@ -20,7 +20,7 @@ test('a receiver has a volume and two pressures in their order', () => {
   });
 });
 
-test('air flows downhill: the opening needs a lower pressure behind it', () => {
+test('refuses a negative flow and a downstream pressure not below the upstream one', () => {
   const flow = { massFlow: 0.01, upstream: 7e5, downstream: 1e5, temperature: 293.15 };
   expectLimits(effectiveArea, flow, {
     massFlow: { takes: [0], refuses: [-1e-6] },
@@ -28,7 +28,7 @@ test('air flows downhill: the opening needs a lower pressure behind it', () => {
   });
 });
 
-test('a measured flow below nothing is refused as free air, as it was read', () => {
+test('a negative measured flow is refused as the free air that was read', () => {
   const massFlow = -0.001 * dryAirDensity(FREE_AIR);
   const flow = { massFlow, upstream: 7e5, downstream: 1e5, temperature: 293.15 };
   expect(() => effectiveArea(flow)).toThrow(
@@ -36,7 +36,7 @@ test('a measured flow below nothing is refused as free air, as it was read', () 
   );
 });
 
-test('air in no possible state has no volume', () => {
+test('refuses air at a pressure or temperature out of range', () => {
   const state = { pressure: 1e5, temperature: 293.15 };
   for (const end of ['from', 'to'] as const) {
     const move = (changed: typeof state) =>
@@ -48,7 +48,7 @@ test('air in no possible state has no volume', () => {
   }
 });
 
-test('the least distance of a pressure test holds up to its own energy', () => {
+test('the least distance of a pressure test holds up to and including its energy limit', () => {
   expect(testDistance({ isentropic: 135.5e6 }).floor).toBe(30);
   expect(testDistance({ isentropic: 135.6e6 }).floor).toBe(60);
   expect(testDistance({ isentropic: 271e6 }).floor).toBe(60);
@@ -58,7 +58,7 @@ test('the least distance of a pressure test holds up to its own energy', () => {
 
 const positive = { refuses: [0, -1, Number.NaN] };
 
-test('a passage has pressures, a warmth and an opening, and is choked at the critical ratio itself', () => {
+test('refuses pressures, temperatures and openings out of range, and is choked at the critical ratio itself', () => {
   const passage = {
     upstream: 4e5,
     downstream: 1e5,
@@ -82,7 +82,7 @@ test('a passage has pressures, a warmth and an opening, and is choked at the cri
   expect(orificeFlow({ ...passage, upstream, downstream: criticalRatio() }).choked).toBe(true);
 });
 
-test('a receiver that blows down is asked as one, for a time as for a pressure', () => {
+test('refuses a receiver that blows down out of range, asked for a time or a pressure', () => {
   const receiver = {
     vessel: 0.05,
     start: 9e5,
@@ -109,7 +109,7 @@ test('a receiver that blows down is asked as one, for a time as for a pressure',
   ).toThrow('gasConstant');
 });
 
-test('energy is stored by a vessel with some volume, in air with some pressure: by hand', () => {
+test('the energy stored in a vessel is the one worked out by hand, and volumes and pressures of 0 are refused', () => {
   const charge = { vessel: 0.05, pressure: 8e5, ambient: 1e5 };
   expectLimits(storedEnergy, charge, {
     vessel: positive,
@@ -125,7 +125,7 @@ test('energy is stored by a vessel with some volume, in air with some pressure: 
   expect(tnt).toBeCloseTo(isentropic / 4_266_920, 12);
 });
 
-test('air of no volume is none at any state, and there is none of less', () => {
+test('a volume of 0 stays 0 at any state, and a negative one is refused', () => {
   const state = { pressure: 1e5, temperature: 293.15 };
   expectLimits(
     ({ volume }: { volume: number }) => airVolume({ volume, from: state, to: state }),
@@ -134,7 +134,7 @@ test('air of no volume is none at any state, and there is none of less', () => {
   );
 });
 
-test('the air of a workshop is told where the shortcut does not reach, and refused where none is', () => {
+test('air outside the range of the approximation is noted, and impossible air refused', () => {
   const room = { pressure: 101_325, temperature: 293.15, humidity: 0.5 };
   expectLimits(roomAirDensity, room, {
     pressure: positive,

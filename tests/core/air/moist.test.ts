@@ -137,7 +137,7 @@ describe('moist air', () => {
     );
   });
 
-  test('has an enthalpy from −100 to 200 °C', () => {
+  test('the enthalpy is defined from −100 to 200 °C', () => {
     expectLimits(
       moistEnthalpy,
       { temperature: 293.15, humidityRatio: 0.01 },
@@ -148,13 +148,13 @@ describe('moist air', () => {
     );
   });
 
-  test('a wick at just 0 °C is wet, not frozen', () => {
+  test('a wick at exactly 0 °C counts as wet, not frozen', () => {
     const at = { temperature: 5 + ICE_POINT, wetBulb: ICE_POINT };
     // Ws = 0.621945 · 611.2/(101 325 − 611.2); then (2501 Ws − 1.006 · 5)/(2501 + 1.86 · 5). Over ice it were 0.0020.
     expect(humidityRatioFromWetBulb(at)).toBeCloseTo(0.001757, 6);
   });
 
-  test('a wet bulb colder than bone-dry air can have is refused, naming the coldest there is', () => {
+  test('a wet bulb colder than that of dry air is refused, with the lowest one possible', () => {
     const hot = { temperature: 40 + ICE_POINT };
     const coldest = wetBulb({ ...hot, relativeHumidity: 0 });
     expect(() => humidityRatioFromWetBulb({ ...hot, wetBulb: 5 + ICE_POINT })).toThrow(
@@ -191,7 +191,7 @@ describe('moist air', () => {
     );
   });
 
-  test('refuses what cannot be', () => {
+  test('refuses temperatures, humidities and pressures out of range', () => {
     expect(() => vapourPressure({ temperature: 293, relativeHumidity: 1.01 })).toThrow(DomainError);
     expect(() => humidityRatio({ vapourPressure: 101_325, pressure: 101_325 })).toThrow(
       DomainError,

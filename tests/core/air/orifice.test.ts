@@ -8,7 +8,7 @@ import { between } from '../arbitrary.ts';
 const passage = { temperature: 293.15, area: 1e-6, dischargeCoefficient: 0.61 };
 
 describe('flow through an orifice', () => {
-  test('more pressure before it never means less air', () => {
+  test('more upstream pressure never gives less flow', () => {
     fc.assert(
       fc.property(
         between(1e5, 1e6),
@@ -23,7 +23,7 @@ describe('flow through an orifice', () => {
     );
   });
 
-  test('less pressure behind it never means less air, and no more once choked', () => {
+  test('less downstream pressure never gives less flow, nor more once choked', () => {
     fc.assert(
       fc.property(between(0, 1), between(0, 1), (a, b) => {
         const at = (ratio: number) =>
@@ -46,14 +46,14 @@ describe('flow through an orifice', () => {
     expect(at(critical + 1e-9).massFlow / at(critical - 1e-9).massFlow).toBeCloseTo(1, 9);
   });
 
-  test('no pressure drop, no flow; a small one goes by Bernoulli', () => {
+  test('no pressure drop gives no flow, and a small one agrees with Bernoulli', () => {
     expect(orificeFlow({ ...passage, upstream: 1e5, downstream: 1e5 }).massFlow).toBe(0);
     const { massFlow } = orificeFlow({ ...passage, upstream: 100_010, downstream: 100_000 });
     const density = 100_005 / (DRY_AIR_GAS_CONSTANT * 293.15);
     expect(massFlow / (0.61e-6 * Math.sqrt(2 * density * 10))).toBeCloseTo(1, 4);
   });
 
-  test('an opening is found again from its flow', () => {
+  test('the opening found from a flow is the one that gave it', () => {
     fc.assert(
       fc.property(between(1.01e5, 1e6), between(1e-8, 1e-4), (upstream, area) => {
         const state = { upstream, downstream: 1e5, temperature: 290 };
@@ -63,7 +63,7 @@ describe('flow through an orifice', () => {
     );
   });
 
-  test('air does not flow uphill', () => {
+  test('refuses a downstream pressure above the upstream one', () => {
     expect(() => orificeFlow({ ...passage, upstream: 1e5, downstream: 2e5 })).toThrow(DomainError);
     expect(() =>
       orificeFlow({ ...passage, dischargeCoefficient: 1.2, upstream: 2e5, downstream: 1e5 }),

@@ -35,7 +35,7 @@ describe('air for foam', () => {
     expect(freeAirForFoam({ foamVolume: 1e-3, expansion: 15 }) / litre(15)).toBeCloseTo(1.01325, 9);
   });
 
-  test('foam made is air and solution let in', () => {
+  test('the foam made is the air and solution supplied', () => {
     const foam = { foamVolume: 0.03, expansion: 14 };
     const making = foamMaking({ ...foam, freeAir: 0.028, airFlow: 0.028 / 90 });
     expect(making.time).toBeCloseTo(90, 9);
@@ -55,7 +55,7 @@ describe('air for foam', () => {
     );
   });
 
-  test('a fast draw gives less than a slow one, and both less than all there is', () => {
+  test('a fast draw gives less air than a slow one, and neither all that the receiver holds', () => {
     fc.assert(
       fc.property(between(2e5, 1e6), between(0.05, 0.95), (high, part) => {
         const { slow, fast } = receiverContents({ vessel: 0.024, high, low: part * high });
@@ -66,7 +66,7 @@ describe('air for foam', () => {
     );
   });
 
-  test('moist air is lighter than dry, and says when the formula does not cover it', () => {
+  test('moist air is lighter than dry, and a state outside the formula is noted', () => {
     const at = { pressure: 101_325, temperature: 293.15 };
     expect(roomAirDensity({ ...at, humidity: 0.5 }).density).toBeLessThan(
       roomAirDensity({ ...at, humidity: 0 }).density,
@@ -79,7 +79,7 @@ describe('air for foam', () => {
 });
 
 describe('energy in a vessel', () => {
-  test('none at ambient, more with pressure and volume', () => {
+  test('is 0 at ambient pressure, and grows with pressure and volume', () => {
     expect(storedEnergy({ vessel: 0.05, pressure: 101_000 }).isentropic).toBe(0);
     fc.assert(
       fc.property(between(1.1e5, 2e6), between(1.01, 2), (pressure, times) => {
@@ -109,14 +109,14 @@ describe('energy in a vessel', () => {
     ).toBeLessThan(0.0011);
   });
 
-  test('the distance has its floors, and no figure where the standard has none', () => {
+  test('the safe distance has its minimum, and none is given where the standard gives none', () => {
     expect(testDistance({ isentropic: 1e5 }).distance).toBe(30);
     expect(testDistance({ isentropic: 135.6e6 }).floor).toBe(60);
     expect(testDistance({ isentropic: 135e6 }).distance).toBeGreaterThan(30);
     expect(testDistance({ isentropic: 272e6 }).distance).toBeUndefined();
   });
 
-  test('a vacuum is not a pressure vessel', () => {
+  test('refuses a pressure below ambient', () => {
     expect(() => storedEnergy({ vessel: 0.05, pressure: 5e4 })).toThrow(DomainError);
   });
 });

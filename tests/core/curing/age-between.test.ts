@@ -7,11 +7,11 @@ import { expectLimits } from '../refuses.ts';
 const NONE = { time: 0, age: 0 };
 
 describe('how old a part may be', () => {
-  test('with no age known, as the slower pace has it and the faster', () => {
+  test('is the age at the slower and at the faster pace, where no age is known', () => {
     expect(ageBetween({ slow: 0.5, fast: 2, ...NONE, at: 10 })).toEqual({ low: 5, high: 20 });
   });
 
-  test('at the time its age is known it is that old, before and after by what the paces leave', () => {
+  test('is exact at the time of a known age, and bounded by both paces before and after it', () => {
     const of = { slow: 0.5, fast: 2, time: 10, age: 8 };
     expect(ageBetween({ ...of, at: 10 })).toEqual({ low: 8, high: 8 });
     expect(ageBetween({ ...of, at: 14 })).toEqual({ low: 10, high: 16 });
@@ -20,7 +20,7 @@ describe('how old a part may be', () => {
     expect(ageBetween({ ...of, at: 8 })).toEqual({ low: 4, high: 7 });
   });
 
-  test('is asked of a pace and an age that can be', () => {
+  test('refuses paces and ages out of range', () => {
     const of = { slow: 0.5, fast: 2, time: 10, age: 8, at: 3 };
     expectLimits(ageBetween, of, {
       slow: { takes: [0, 0.8], refuses: [-0.1] },
@@ -42,7 +42,7 @@ const paths = fc.record({
   to: between(0, 1),
 });
 
-test('whatever the paces were, the part is between, and has grown between the least and the most', () => {
+test('for any paces the true age and growth lie between the least and the most given', () => {
   fc.assert(
     fc.property(paths, ({ slow, wider, shares, known, from, to }) => {
       const fast = slow * wider;

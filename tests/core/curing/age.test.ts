@@ -39,7 +39,7 @@ const readings = fc
   });
 
 describe('adjusted age', () => {
-  test('a steady temperature ages at its factor', () => {
+  test('at a steady temperature the age is the time multiplied by the age factor', () => {
     for (const each of laws)
       for (const temperature of [275, 293.15, 320]) {
         const { age } = equivalentAge({
@@ -140,7 +140,7 @@ describe('adjusted age', () => {
     );
   });
 
-  test('frost and gaps are told', () => {
+  test('notes frost and gaps in the readings', () => {
     const history = temperatureHistory({
       times: [0, 3600, 4 * 3600],
       temperatures: [280, 270, 275],
@@ -152,7 +152,7 @@ describe('adjusted age', () => {
     ]);
   });
 
-  test('too cold, too hot or both is one note; a history within 0 to 80 °C has none', () => {
+  test('gives one note for too cold, too hot or both, and none within 0 to 80 °C', () => {
     const notes = (...temperatures: number[]) =>
       equivalentAge({
         history: temperatureHistory({ times: temperatures.map((_, i) => i * DAY), temperatures }),
@@ -197,7 +197,7 @@ describe('Nurse–Saul', () => {
 });
 
 describe('histories', () => {
-  test('days of extremes pass through them and stay between them', () => {
+  test('a history made from daily extremes passes through them and stays between them', () => {
     const days = [
       { coldest: 275, warmest: 285 },
       { coldest: 279, warmest: 290 },
@@ -213,7 +213,7 @@ describe('histories', () => {
     expect(Math.max(...history.temperatures)).toBeLessThanOrEqual(290);
   });
 
-  test('a later start cuts the same curve', () => {
+  test('a later start gives the same curve without its beginning', () => {
     const days = [{ coldest: 275, warmest: 285 }];
     const whole = dailyHistory({ days, step: 300 });
     const late = dailyHistory({ days, start: 9 * 3600, step: 300 });
@@ -222,14 +222,14 @@ describe('histories', () => {
     expect(temperatureAt(late, 3600)).toBeCloseTo(temperatureAt(whole, 10 * 3600), 9);
   });
 
-  test('outside its readings the first and last hold', () => {
+  test('the first and last readings hold outside the history', () => {
     const history = temperatureHistory({ times: [10, 20], temperatures: [280, 290] });
     expect(temperatureAt(history, 0)).toBe(280);
     expect(temperatureAt(history, 15)).toBe(285);
     expect(temperatureAt(history, 99)).toBe(290);
   });
 
-  test('refuses readings that are none', () => {
+  test('refuses an empty history and readings out of range', () => {
     expect(() => temperatureHistory({ times: [], temperatures: [] })).toThrow(DomainError);
     expect(() => temperatureHistory({ times: [0, 0], temperatures: [1, 1] })).toThrow(DomainError);
     expect(() => temperatureHistory({ times: [0, 1], temperatures: [290] })).toThrow(DomainError);

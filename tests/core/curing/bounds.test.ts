@@ -15,7 +15,7 @@ import { expectLimits } from '../refuses.ts';
 
 const kelvin = { takes: [150, 500], refuses: [149.9, 500.1, Number.NaN] };
 
-test('temperatures of a cure lie from 150 to 500 K, as every comment says', () => {
+test('every function of curing temperature takes 150 to 500 K, as its comment says', () => {
   const at = (of: { temperature: number }) => of;
   expectLimits(
     ({ temperature }) => temperatureHistory({ times: [0], temperatures: [temperature] }),
@@ -46,7 +46,7 @@ test('temperatures of a cure lie from 150 to 500 K, as every comment says', () =
   expectLimits(({ datum }) => nurseSaul({ history, datum }), { datum: 263 }, { datum: kelvin });
 });
 
-test('a film that lets nothing through is none', () => {
+test('refuses a surface film of zero coefficient', () => {
   expectLimits(
     ({ film }) => throughLayers({ film, layers: [{ thickness: 0.02, conductivity: 0.13 }] }),
     { film: 8 },
@@ -54,7 +54,7 @@ test('a film that lets nothing through is none', () => {
   );
 });
 
-test('growth, weather and clean water end where their comments say', () => {
+test('growth coefficients, weather and pure water have the limits that their comments give', () => {
   expectLimits(
     strengthShare,
     { age: 86_400, coefficient: 0.2 },

@@ -9,7 +9,7 @@ import { DomainError } from '../../../src/core/domain-error.ts';
 
 const DAY = 86_400;
 
-test('a history that begins cold was cold from its first moment', () => {
+test('a history that begins at or below a level is there from its first moment', () => {
   const history = { times: [600, 4200], temperatures: [272, 280], gaps: [] };
   expect(firstAtOrBelow(history, 273.15)).toBe(600);
   expect(firstAtOrBelow(history, 272)).toBe(600);
@@ -26,17 +26,17 @@ describe('times in a logger’s file', () => {
     const read = readTimeCell(cell, how);
     return read.ok ? read.seconds : undefined;
   };
-  test('a clock stays as it is written, with how far it is ahead of Greenwich', () => {
+  test('a time with a zone is kept as written, with its offset from UTC', () => {
     const noon = { seconds: Date.UTC(2026, 3, 3, 12) / 1000 };
     const zoned = (zone: string) => readTimeCell(`2026-04-03T12:00:00${zone}`, {});
     expect(zoned('Z')).toMatchObject({ ...noon, zone: 0 });
     expect(zoned('+02:00')).toMatchObject({ ...noon, zone: 2 * 3600 });
     expect(zoned('-03:30')).toMatchObject({ ...noon, zone: -3.5 * 3600 });
   });
-  test('day and month that are the same figure need no order', () => {
+  test('a date whose day and month are the same number is read without knowing their order', () => {
     expect(seconds('04/04/2026 06:00')).toBe(Date.UTC(2026, 3, 4, 6) / 1000);
   });
-  test('twelve may be a month as well as a day', () => {
+  test('a date with 12 in either place is ambiguous, with 13 it is not', () => {
     expect(readTimeCell('12/05/2026', {})).toEqual({ ok: false, code: 'ambiguous-date' });
     expect(readTimeCell('05/12/2026', {})).toEqual({ ok: false, code: 'ambiguous-date' });
     expect(seconds('12/05/2026', { order: 'day' })).toBe(Date.UTC(2026, 4, 12) / 1000);
@@ -44,13 +44,13 @@ describe('times in a logger’s file', () => {
     expect(seconds('13/05/2026')).toBe(Date.UTC(2026, 4, 13) / 1000);
     expect(seconds('05/13/2026')).toBe(Date.UTC(2026, 4, 13) / 1000);
   });
-  test('counted hours have as many decimals as the logger writes', () => {
+  test('elapsed hours are read with any number of decimals', () => {
     expect(seconds('1.25')).toBe(4500);
     expect(seconds('1,125')).toBe(4050);
     expect(seconds('90', { elapsedUnit: 60 })).toBe(5400);
     expect(seconds('1.')).toBeUndefined();
   });
-  test('blanks round a reading are no part of it', () => {
+  test('white space around a cell is ignored', () => {
     for (const cell of ['12,5', ' 12.5 ', '12.5\u00a0°C', '\t54.5 F', '285.65 K'])
       expect(readTemperatureCell(cell, 'celsius'), cell).toBeCloseTo(285.65, 9);
     expect(readTemperatureCell('\u22122', 'celsius')).toBeCloseTo(271.15, 9);
@@ -59,7 +59,7 @@ describe('times in a logger’s file', () => {
       expect(seconds(cell), cell).toBe(5400);
     expect(seconds(' 2026-04-03 ')).toBe(Date.UTC(2026, 3, 3) / 1000);
   });
-  test('noon and midnight of a clock of twelve hours; minutes and seconds to 59', () => {
+  test('12 am is midnight, 12 pm noon, and minutes and seconds beyond 59 are refused', () => {
     expect(seconds('12:00 am')).toBe(0);
     expect(seconds('12:30 AM')).toBe(30 * 60);
     expect(seconds('1:05 a.m.')).toBe(65 * 60);
@@ -69,7 +69,7 @@ describe('times in a logger’s file', () => {
     for (const none of ['0:30 am', '0:30 pm', '08:60', '08:00:60', '24:00'])
       expect(seconds(none), none).toBeUndefined();
   });
-  test('an hour that is none makes no time', () => {
+  test('refuses hour 25, and hour 13 with pm', () => {
     expect(seconds('2026-04-03 25:00')).toBeUndefined();
     expect(seconds('13:00 pm')).toBeUndefined();
   });
@@ -77,12 +77,12 @@ describe('times in a logger’s file', () => {
 
 describe('strength from broken pieces', () => {
   const at = (days: number, strength: number) => ({ age: days * DAY, strength });
-  test('a growth steeper than any cement’s is not believed', () => {
+  test('growth steeper than any cement’s is noted, and the cement’s coefficient kept', () => {
     const fit = fitStrength({ results: [at(3, 0.1e6), at(28, 9e6)], coefficient: 0.25 });
     expect(fit.notes).toContainEqual({ code: 'too-steep', of: 'results' });
     expect(fit.coefficient).toBe(0.25);
   });
-  test('two results say nothing of their spread when both constants are taken from them', () => {
+  test('two results that fix both constants leave no spread, and a factor of two is assumed', () => {
     const grown = (days: number) =>
       at(days, 2e6 * strengthShare({ age: days * DAY, coefficient: 0.4 }));
     const fit = fitStrength({ results: [grown(7), grown(28)], coefficient: 0.2 });
@@ -94,7 +94,7 @@ describe('strength from broken pieces', () => {
     expect(about.low).toBeCloseTo(1e6, 3);
     expect(about.high).toBeCloseTo(4e6, 3);
   });
-  test('the next of several of one age lies within Student’s t of their mean', () => {
+  test('the band at the age of several results is the Student’s t prediction interval of their mean', () => {
     const fit = fitStrength({
       results: [0.5, 0.55, 0.6].map((mpa) => at(7, mpa * 1e6)),
       coefficient: 0.25,
@@ -123,7 +123,7 @@ describe('strength from broken pieces', () => {
       expect(older.high).toBeGreaterThan(older.low);
     });
   });
-  test('a part younger than the first is no stronger than one as old', () => {
+  test('the band below the youngest result is no higher than at it', () => {
     const fit = fitStrength({
       results: [at(7, 0.8e6), at(14, 1.05e6), at(28, 1.1e6)],
       coefficient: 0.25,
@@ -159,17 +159,17 @@ describe('strength from broken pieces', () => {
       notes: [{ code: 'scattered', of: 'results' }],
     });
   });
-  test('results that agree tell it, if their ages are apart', () => {
+  test('results that agree at ages far enough apart give a growth without a note', () => {
     const agreeing = [at(7, 1e6), at(10, 1.12e6), at(14, 1.2e6)];
     expect(fitStrength({ results: agreeing, coefficient: 0.25 }).notes).toEqual([]);
   });
-  test('no band is wider than e^10 to either side', () => {
+  test('the band is no wider than a factor of e^10 to either side', () => {
     // Two a factor of ten apart: 6.31375 · ln 10/√2 · √1.5 is 12.6.
     const fit = fitStrength({ results: [at(7, 1e5), at(7, 1e6)], coefficient: 0.25 });
     const { low, high } = strengthAbout({ fit, coefficients: [0.25], age: 7 * DAY });
     expect(Math.log(high / low)).toBeCloseTo(20, 9);
   });
-  test('results that agree to the last digit still leave room for the next', () => {
+  test('equal results still have a band, from an assumed scatter of 3 %', () => {
     // Of three: t 2.91999, of 3 %; of two 6.31375.
     for (const [n, t] of [
       [2, 6.31375],
@@ -184,7 +184,7 @@ describe('strength from broken pieces', () => {
   });
 });
 
-test('a row that stops short is dropped, with or without a column for the clock', () => {
+test('a row with too few cells is dropped, with or without a clock column', () => {
   const full = ['2026-04-03', '08:00', '12.5'];
   const later = ['2026-04-03', '09:00', '13.5'];
   const log = readTemperatureLog({ rows: [[], full, ['2026-04-03'], later], clockColumn: 1 });
@@ -197,7 +197,7 @@ test('a row that stops short is dropped, with or without a column for the clock'
   ]);
 });
 
-test('a cement with no rapid kind is quickened by the other ways', () => {
+test('a cement without a rapid-hardening kind is offered the other ways to quicken set', () => {
   const ways = quicken({
     set: { initial: 3 * 3600, final: 5 * 3600 },
     temperature: 283.15,

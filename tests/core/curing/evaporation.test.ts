@@ -77,7 +77,7 @@ describe('evaporation from fresh concrete', () => {
     );
   });
 
-  test('condensation is told and counted as none', () => {
+  test('condensation is noted, and evaporation then 0', () => {
     const result = evaporation({
       concreteTemperature: 288.15,
       airTemperature: 298.15,
@@ -88,7 +88,7 @@ describe('evaporation from fresh concrete', () => {
     expect(result.notes).toContainEqual({ code: 'condensation', of: 'rate' });
   });
 
-  test('states turn at the limits themselves', () => {
+  test('a rate at a limit belongs to the higher state', () => {
     expect(evaporationState(ACTION_RATE)).toBe('act');
     expect(evaporationState(US_ACTION_RATE)).toBe('caution');
     expect(evaporationState(ACTION_RATE / 2)).toBe('caution');
@@ -99,7 +99,7 @@ describe('evaporation from fresh concrete', () => {
     expect(evaporationState(CAUTION_RATE / 2 - 1e-12, LITTLE_BLEED_SHARE)).toBe('calm');
   });
 
-  test('outside the chart a note says which figure', () => {
+  test('a value outside the chart is noted by its name', () => {
     const { notes } = evaporation({ ...fair, windSpeed: 15, airTemperature: 276 });
     expect(notes.map((note) => note.of)).toEqual(['airTemperature', 'windSpeed']);
     expect(evaporation(fair).notes).toEqual([]);
@@ -109,7 +109,7 @@ describe('evaporation from fresh concrete', () => {
     expect(waterLost({ rate: 0.8 / 3600, area: 0.45 * 0.3, duration: 3600 })).toBeCloseTo(0.108, 9);
   });
 
-  test('refuses what cannot be', () => {
+  test('refuses temperatures, humidities, winds and areas out of range', () => {
     expect(() => evaporationUno({ ...fair, relativeHumidity: 1.2 })).toThrow(DomainError);
     expect(() => evaporationUno({ ...fair, windSpeed: -1 })).toThrow(DomainError);
     expect(() => evaporationMenzel({ ...fair, airTemperature: 250 })).toThrow(DomainError);

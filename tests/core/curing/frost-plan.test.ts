@@ -36,7 +36,7 @@ describe('frost guard', () => {
     expect(timeAtOrBelow(cooling, 250)).toBe(0);
   });
 
-  test('a stretch at the very level is at it from end to end', () => {
+  test('a stretch exactly at the level counts in full', () => {
     const level = temperatureHistory({ times: [0, 60, 90], temperatures: [273.15, 273.15, 280] });
     expect(timeAtOrBelow(level, 273.15)).toBe(60);
     const rising = temperatureHistory({ times: [0, 60, 90], temperatures: [270, 273.15, 280] });
@@ -64,7 +64,7 @@ describe('frost guard', () => {
     expect(frostGuard({ ...of, strength28: 3e6 }).cured.age).toBeCloseTo(cured.age!, 3);
   });
 
-  test('strong at the very moment of the first freeze is strong in time', () => {
+  test('strength reached at the moment of the first freeze counts as in time', () => {
     const history = temperatureHistory({
       times: [0, 16 * 3600, 2 * DAY],
       temperatures: [323.15, FREEZES_AT, 263.15],
@@ -77,7 +77,7 @@ describe('frost guard', () => {
     expect(frostGuard({ ...of, history: sooner }).oneFreeze.frozenFirst).toBe(true);
   });
 
-  test('strong enough in time, and not', () => {
+  test('tells whether the strength is reached before the first freeze', () => {
     const strong = frostGuard({ history: cooling, law, strength28: 30e6, coefficients: [0.2] });
     expect(strong.oneFreeze.frozenFirst).toBe(false);
     // Warmed by nothing, 20 °C and falling: an age of 16 h, and no sooner, takes a little longer by the clock.
@@ -106,14 +106,14 @@ describe('frost guard', () => {
     expect(frozenFor()).toBeCloseTo(27 * DAY, 0);
   });
 
-  test('light foamed concrete may never get there', () => {
+  test('light foamed concrete may never reach the strength', () => {
     const guard = frostGuard({ history: cooling, law, strength28: 1e6, coefficients: [0.25] });
     expect(guard.oneFreeze.age).toBeUndefined();
     expect(guard.oneFreeze.time).toBeUndefined();
     expect(guard.repeated.age).toBeUndefined();
   });
 
-  test('without frost nothing is frozen first', () => {
+  test('without frost there is no first freeze', () => {
     const warm = steadyHistory({ temperature: 288.15, duration: 7 * DAY });
     const guard = frostGuard({ history: warm, law, strength28: 1e6, coefficients: [0.25] });
     expect(guard.firstFreeze).toBeUndefined();
@@ -156,7 +156,7 @@ describe('curing plan', () => {
     );
   });
 
-  test('at the very temperature a rule names, time counts; just below it does not', () => {
+  test('time exactly at a rule’s temperature counts, time just below it does not', () => {
     expect(ends(plan(10), 'aci-normal').ends).toBe(7 * DAY);
     expect(ends(plan(10), 'aci-high-early').ends).toBe(3 * DAY);
     expect(ends(plan(9.99), 'aci-normal')).toMatchObject({ notes: [{ code: 'too-cold' }] });
@@ -250,7 +250,7 @@ describe('curing plan', () => {
     expect(din!.ends! / DAY).toBeCloseTo(7, 3);
   });
 
-  test('points put on a history’s own straight lines change no end', () => {
+  test('points added on the straight lines of a history change no end', () => {
     const degrees = [15, 6, 13, 2.5, 15, 1, 15, 1, 22, 1, 23, 5.5, 22, 1, 15, 1, 21, 1, 15, 1, 16];
     const history = temperatureHistory({
       times: degrees.map((_, i) => (i * DAY) / 2),
@@ -335,7 +335,7 @@ describe('curing plan', () => {
     expect(din!.ends).toBe(4 * DAY);
   });
 
-  test('cold that begins a moment before the end of the cure delays it by its whole length', () => {
+  test('cold that begins just before the end of the cure delays it by its whole length', () => {
     const cold = 4 * DAY - 0.001;
     const history = temperatureHistory({
       times: [0, cold, cold + 0.0001, cold + DAY, cold + DAY + 0.0001, 40 * DAY],
@@ -345,7 +345,7 @@ describe('curing plan', () => {
     expect(din!.ends! / DAY).toBeCloseTo(5, 6);
   });
 
-  test('a history that ends early is told', () => {
+  test('notes a history that ends before the cure', () => {
     const short = plan(20, 2);
     expect(ends(short, 'din-1045-3').notes).toEqual([{ code: 'held-after-end', of: 'history' }]);
     expect(ends(short, 'en-class-4').ends).toBeUndefined();
@@ -372,7 +372,7 @@ describe('curing plan', () => {
     expect(coldestMean(history, 20, 20)).toBe(287.5);
   });
 
-  test('the mean until a moment knows nothing of what came before casting or comes after', () => {
+  test('the mean until a moment leaves out what came before casting and what comes after', () => {
     const before = temperatureHistory({ times: [-20, -10, 10], temperatures: [300, 280, 290] });
     // 285 at casting, 290 at the end.
     expect(coldestMean(before, 10, 10)).toBe(287.5);

@@ -24,7 +24,7 @@ const heatCapacity = freshHeatCapacity(mix);
 const timeConstant = coolingTime({ thickness: 0.04, heatCapacity, transfer: STILL_AIR_TRANSFER });
 
 describe('a thin part in other air', () => {
-  test('takes on its temperature as the heat of half of it leaves by one face', () => {
+  test('approaches the air temperature exponentially, as half its thickness cooling through one face', () => {
     // 1.0393e6 J/(m³·K) × 0.02 m × 0.13 m²·K/W
     expect(timeConstant).toBeCloseTo(2702, 0);
     const air = { temperature: cold, timeConstant: HOUR };
@@ -33,7 +33,7 @@ describe('a thin part in other air', () => {
     expect(temperatureInAir(warm, air, 1000 * HOUR)).toBe(cold);
   });
 
-  test('sets between what it would as poured and as warm as the air at once', () => {
+  test('sets at a time between those at the pouring and at the air temperature', () => {
     const at = (temperature: number) => setByTemperature({ ...bag, temperature });
     for (const other of [cold, ICE + 35])
       for (const tau of [1, 60, HOUR, 10 * HOUR, 1e9]) {
@@ -52,7 +52,7 @@ describe('a thin part in other air', () => {
       }
   });
 
-  test('comes out as summed in steps of a second', () => {
+  test('agrees with a sum in steps of one second', () => {
     for (const [from, to, tau] of [
       [warm, cold, timeConstant],
       [ICE + 30, ICE - 10, 1200],
@@ -67,7 +67,7 @@ describe('a thin part in other air', () => {
     }
   });
 
-  test('is not told too early a set in the cold: within a tenth of the whole sum, which has its own heat', () => {
+  test('sets in the cold no earlier than in the full model with heat of hydration, and at most a tenth later', () => {
     for (const thickness of [0.02, 0.04, 0.06, 0.1]) {
       const face = steadyFace({ temperature: cold, transfer: STILL_AIR_TRANSFER });
       const { temperatures, times, depths } = conduct({
@@ -100,7 +100,7 @@ describe('a thin part in other air', () => {
     }
   });
 
-  test('is quickened along the same way: a warmer room outdoes warmer water', () => {
+  test('is quickened more by a warmer room than by warmer water', () => {
     const air = { temperature: cold, timeConstant };
     const { arrhenius: set } = setByTemperature({ ...bag, temperature: warm, air });
     const of = { set, temperature: warm, law, mixWarmer: 5, roomWarmer: 5, chlorideDose: 0.01 };
@@ -115,7 +115,7 @@ describe('a thin part in other air', () => {
     expect(rapid).toBeLessThan((0.7 * set.initial) / HOUR);
   });
 
-  test('has a thickness, a heat capacity and air', () => {
+  test('refuses a thickness, heat capacity or air temperature out of range', () => {
     const good = { thickness: 0.04, heatCapacity, transfer: 7 };
     const above = { refuses: [0, -1], takes: [1e-6] };
     expectLimits(coolingTime, good, { thickness: above, heatCapacity: above, transfer: above });

@@ -15,7 +15,7 @@ const kelvin = (text: string) => {
   return read.value;
 };
 
-test('a limit lies where it is said to, in °C and in °F', () => {
+test('each limit holds exactly at its value in °C and in °F', () => {
   for (const five of ['5 °C', '41 °F']) expect(tooColdToCure(kelvin(five))).toBe(false);
   for (const less of ['4.99 °C', '40.9 °F']) expect(tooColdToCure(kelvin(less))).toBe(true);
   for (const seventy of ['70 °C', '158 °F']) expect(tooHotToCure(kelvin(seventy))).toBe(true);
@@ -24,7 +24,7 @@ test('a limit lies where it is said to, in °C and in °F', () => {
   expect(kelvin('32.1 °F')).toBeGreaterThan(FREEZES_AT);
 });
 
-test('too young is less than sixteen hours, by its adjusted age or by the clock', () => {
+test('a part is too young below 16 hours of adjusted age or of clock time', () => {
   const young = (age: number, clock?: number) =>
     tooYoungToEstimate({
       adjustedAge: age * 3600,
@@ -39,7 +39,7 @@ test('too young is less than sixteen hours, by its adjusted age or by the clock'
   ]);
 });
 
-test('what stands at 32 °F freezes as it does at 0 °C', () => {
+test('a part at 32 °F freezes just as at 0 °C', () => {
   const at = (text: string) =>
     frostGuard({
       history: steadyHistory({ temperature: kelvin(text), duration: 86_400 }),

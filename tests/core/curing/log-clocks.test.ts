@@ -30,7 +30,7 @@ describe('clocks that count to twelve twice', () => {
     expect(are('11:00', '12:59', '1:00', '13:00')).toBe(false);
   });
 
-  test('are not known by a fall from another hour than 12, or to another than 1', () => {
+  test('are not recognised by a fall from another hour than 12, or to another than 1', () => {
     expect(are('11:00', '1:00')).toBe(false);
     expect(are('12:00', '2:00')).toBe(false);
     // On another date.
@@ -63,7 +63,7 @@ describe('a log that gives only the clock', () => {
   }
   const asItStands = (hours: readonly number[]) => ({ hours, problems: [] });
 
-  test('goes on a day further past midnight', () => {
+  test('goes on in the next day past midnight', () => {
     expect(counted('22:00', '23:00', '1:00', '22:00', '0:00')).toEqual({
       hours: [22, 23, 25, 46, 48],
       problems: ['3 next-day', '5 next-day'],
@@ -92,7 +92,7 @@ describe('a log that gives only the clock', () => {
     });
   });
 
-  test('is left as it stands where that is not plain', () => {
+  test('is left as it stands where that is not clear', () => {
     // One that falls is a slip; none that passes midnight; one that rises; one that stands still.
     expect(counted('1:00', '23:00', '22:00')).toEqual(asItStands([1, 23, 22]));
     expect(counted('4:00', '3:00', '2:00', '1:00')).toEqual(asItStands([4, 3, 2, 1]));

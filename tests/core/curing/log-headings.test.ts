@@ -8,7 +8,7 @@ const above = (...lines: readonly string[]) => {
 };
 
 describe('the headings of a log', () => {
-  test('are the nearest row that says what a column is, whatever is noted below it', () => {
+  test('are the nearest row that names a column, whatever notes lie below it', () => {
     const first = above('Time;Temp (°F)', 'begun;by hand', '08:00;50');
     expect([first.named(0), first.named(1)]).toEqual(['time', 'temperature']);
     expect(first.all).toBe('Time Temp (°F)');
@@ -16,20 +16,20 @@ describe('the headings of a log', () => {
     expect(nearer.named(1)).toBe('temperature');
   });
 
-  test('need say it of one column only', () => {
+  test('need to name only one column', () => {
     const { named, all } = above('Time;Slab 1', 'begun;by hand', '08:00;50');
     expect(all).toBe('Time Slab 1');
     expect([named(0), named(1)]).toEqual(['time', undefined]);
   });
 
-  test('that say nothing are the nearest row with anything in it', () => {
+  test('are the nearest row with any text, where none names a column', () => {
     const { all, over, named } = above('made here;2026', 'Shed;Slab', ';', '08:00;50');
     expect(all).toBe('Shed Slab');
     expect(over(1)).toBe('Slab');
     expect(named(1)).toBeUndefined();
   });
 
-  test('are looked for above the first reading, no further than twenty rows', () => {
+  test('are looked for in the twenty rows above the first reading', () => {
     const rows = (blank: number) => [
       ['Time', 'Temp (°C)'],
       ...Array.from({ length: blank }, () => ['', '']),
@@ -43,13 +43,13 @@ describe('the headings of a log', () => {
     expect(headingsAbove(rows(0).slice(1), 0).all).toBe('');
   });
 
-  test('take in the line above them when it has as many cells, and no other', () => {
+  test('include the row above them where it has as many cells', () => {
     expect(above('made;2026', 'Shed;Slab', 'Time;Temp', '08:00;5').over(1)).toBe('Slab Temp');
     expect(above('Logger 7', 'Time;Temp', '08:00;5').over(0)).toBe('Time');
     expect(above('Shed;', 'Time; Temp ', '08:00;5').over(1)).toBe('Temp');
   });
 
-  test('are words: a number above a column is none of it', () => {
+  test('are words: a number above a column is no heading', () => {
     const { over, all } = above('Box;3', 'Time;4', '08:00;5');
     expect(over(0)).toBe('Box Time');
     expect(over(1)).toBe('');
@@ -75,7 +75,7 @@ describe('the headings of a log', () => {
     expect(above(`Time;${heading}`, '08:00;12').named(1)).toBe(says);
   });
 
-  test('stand over no column where the rows have another number of cells', () => {
+  test('belong to no column where the rows have another number of cells', () => {
     const { aligned, over, named, all } = above('Time;Temp (°F)', '08:00;50;20');
     expect(aligned).toBe(false);
     expect([over(1), named(1)]).toEqual(['', undefined]);

@@ -12,7 +12,7 @@ function codes(log: ReturnType<typeof readTemperatureLog>) {
 }
 
 describe('temperature logs', () => {
-  test('dated, decimal comma, heading, degrees Celsius', () => {
+  test('reads dates, decimal commas and degrees Celsius from the heading', () => {
     const log = readTemperatureLog({
       rows: split(
         'Zeit;T\n2026-04-03 08:00;12,5\n2026-04-03 08:10;12,75\n2026-04-03T08:20:00;13,0',
@@ -25,7 +25,7 @@ describe('temperature logs', () => {
     expect(log.rows).toEqual([2, 3, 4]);
   });
 
-  test('Fahrenheit by the heading, and a cell’s own unit wins', () => {
+  test('reads Fahrenheit from the heading, but a cell’s own unit wins', () => {
     const log = readTemperatureLog({
       rows: split('time,Temp (°F)\n0,50\n1,20 °C\n2,68', ','),
       elapsedUnit: 3600,
@@ -96,7 +96,7 @@ describe('temperature logs', () => {
     expect(readTemperatureLog({ rows: split('2026-05-08T14:00Z;20') }).zone).toBe(0);
   });
 
-  test('clocks that go on past a day count from the start; a slip among clocks does not make them', () => {
+  test('clocks past 24:00 count from the start; one wrong clock among others does not', () => {
     const at = (...clocks: string[]) =>
       readTemperatureLog({ rows: clocks.map((clock) => [clock, '20']) });
     expect(at('00:00', '12:00', '24:00', '36:00').history?.times.at(-1)).toBe(36 * 3600);
@@ -108,14 +108,14 @@ describe('temperature logs', () => {
     ]);
   });
 
-  test('a row whose time is not known here is no heading', () => {
+  test('a row whose time cannot be read is not taken for a heading', () => {
     const log = readTemperatureLog({
       rows: split('Begun 8.5., 14:00\nday 128 14:00:00;20.1\nday 128 15:00:00;-4 °C'),
     });
     expect(codes(log)).toEqual(['1 heading dropped', '2 no-time dropped', '3 no-time dropped']);
   });
 
-  test('one endless line is no log, and is soon known not to be', () => {
+  test('one very long line is quickly found to be no log', () => {
     const started = performance.now();
     for (const line of [
       '14:00 x'.repeat(20_000),
@@ -127,12 +127,12 @@ describe('temperature logs', () => {
     expect(performance.now() - started).toBeLessThan(2000);
   });
 
-  test('kelvin by the heading', () => {
+  test('reads kelvin from the heading', () => {
     const rows = split('Time;Temperature (K)\n08:00;293.15\n09:00;20 °C');
     expect(readTemperatureLog({ rows }).history?.temperatures).toEqual([293.15, 293.15]);
   });
 
-  test('a date and a clock in two columns, day first by its dots', () => {
+  test('reads date and clock in two columns, a date with dots as day first', () => {
     const log = readTemperatureLog({
       rows: split('03.04.2026;8:00;12\n03.04.2026;9:00;13'),
       clockColumn: 1,
@@ -141,7 +141,7 @@ describe('temperature logs', () => {
     expect(log.history?.times).toEqual([0, 3600]);
   });
 
-  test('dates that can be read two ways are not guessed: one that cannot settles them all', () => {
+  test('dates that can be read two ways are not guessed: one that cannot decides for all', () => {
     const rows = split('03/04/2026 08:00;12\n04/04/2026 08:00;12');
     const waits = readTemperatureLog({ rows });
     expect(waits).toMatchObject({ history: undefined, waits: true, open: ['order'], problems: [] });
@@ -151,7 +151,7 @@ describe('temperature logs', () => {
     expect(settled.history?.times).toEqual([0, 86400, 10 * 86400]);
   });
 
-  test('dates that can be read two ways are known for the times in a later column too', () => {
+  test('dates that can be read two ways are found beside times in a later column too', () => {
     const rows = split('12;03/04/2026 08:00\n13;04/04/2026 08:00');
     expect(readTemperatureLog({ rows })).toMatchObject({ waits: true, open: ['order'] });
     const log = readTemperatureLog({ rows, order: 'day' });
@@ -166,7 +166,7 @@ describe('temperature logs', () => {
     expect(codes(log)).toEqual(['2 no-time dropped']);
   });
 
-  test('disorder, doubles, conflicts, gaps, blanks and nonsense keep their row numbers', () => {
+  test('rows that are late, doubled, contradictory, blank or unreadable are named by their row numbers', () => {
     const log = readTemperatureLog({
       rows: split(
         [
@@ -204,7 +204,7 @@ describe('temperature logs', () => {
     expect(log.history?.gaps).toEqual([{ from: 4 * 3600, to: 40 * 3600 }]);
   });
 
-  test('a gap is longer than three times the middle interval, wherever the long one stands', () => {
+  test('a gap is an interval longer than three times the median, wherever it stands', () => {
     const at = (...minutes: number[]) =>
       readTemperatureLog({
         rows: minutes.map((minute) => [String(minute), '20']),
@@ -220,7 +220,7 @@ describe('temperature logs', () => {
     expect(at(0, 400 * 60).problems).toMatchObject([{ row: 2, code: 'gap', used: true }]);
   });
 
-  test('a row that is late and double is dropped, and nowhere called used or put in its place', () => {
+  test('a row that is late and doubled is dropped, and never called used or moved', () => {
     const log = readTemperatureLog({
       rows: split('0;20\n2;22\n3;23\n2;22\n2;25'),
       elapsedUnit: 3600,
@@ -315,7 +315,7 @@ describe('cells', () => {
     expect(readTimeCell(cell, {})).toMatchObject({ ok: true, seconds, zone });
   });
 
-  test('a bare clock is from one to another without a name of universal time', () => {
+  test('a clock followed by -12 is refused, as it may be a range, but read after GMT', () => {
     expect(readTimeCell('10:00 GMT-2', {})).toMatchObject({
       ok: true,
       seconds: 36000,

@@ -65,14 +65,14 @@ describe('mix temperature', () => {
     ).toThrow(DomainError);
   });
 
-  test('ice counts as water so cold', () => {
+  test('ice counts as water colder by its latent heat', () => {
     // 333.55 ÷ 4.187, and 21 kJ/kg more from −10 °C.
     expect(iceAsWater(273.15) - 273.15).toBeCloseTo(-79.663, 3);
     expect(iceAsWater(263.15) - 273.15).toBeCloseTo(-84.679, 3);
     expect(() => iceAsWater(273.2)).toThrow(DomainError);
   });
 
-  test('hot, impossible and icy water are told', () => {
+  test('notes water that is hot, above boiling or below freezing', () => {
     const code = (wanted: number) =>
       waterTemperatureFor({ others: dry, water: 200, wanted }).notes[0]?.code;
     expect(code(293.15)).toBeUndefined();

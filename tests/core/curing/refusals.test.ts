@@ -33,7 +33,7 @@ const law = { law: 'arrhenius', activationEnergy: 42_500 } as const;
 const history = steadyHistory({ temperature: 293.15, duration: DAY });
 
 describe('strength', () => {
-  test('is of a share, a coefficient and a strength that can be', () => {
+  test('refuses shares, coefficients and strengths out of range', () => {
     expectLimits(
       ageForShare,
       { share: 0.5, coefficient: 0.25 },
@@ -59,20 +59,20 @@ describe('strength', () => {
     );
   });
 
-  test('half of it is 28 days over (1 + ln 2/s)²; stiffness grows by its root', () => {
+  test('is half at 28 days over (1 + ln 2/s)², and the modulus grows as its root', () => {
     expect(ageForShare({ share: 0.5, coefficient: Math.LN2 })).toBeCloseTo(7 * DAY, 6);
     expect(strengthShare({ age: 7 * DAY, coefficient: Math.LN2 })).toBeCloseTo(0.5, 12);
     expect(modulusShare({ age: 7 * DAY, coefficient: Math.LN2 })).toBeCloseTo(Math.SQRT1_2, 12);
   });
 
-  test('by Plowman at 1000 K·h is his constant, and ten times that adds one slope', () => {
+  test('by Plowman is his constant at 1000 K·h, and one slope more at ten times that', () => {
     const at = (hours: number) => plowmanShare({ maturity: hours * HOUR, a: 10, b: 68 });
     expect(at(1000)).toBeCloseTo(0.1, 12);
     expect(at(10_000)).toBeCloseTo(0.78, 12);
     expect(() => at(0)).toThrow('maturity');
   });
 
-  test('guarded from frost is of some strength that grows', () => {
+  test('refuses a strength and a growth coefficient of 0 or less for the frost guard', () => {
     expectLimits(
       ({ strength28, coefficient }) =>
         frostGuard({ history, law, strength28, coefficients: [coefficient] }),
@@ -85,7 +85,7 @@ describe('strength', () => {
 describe('set', () => {
   const set = { initial: 3 * HOUR, final: 5 * HOUR };
 
-  test('begins after casting and ends no sooner than it begins', () => {
+  test('refuses an initial set at casting and a final set before the initial', () => {
     expectLimits(
       (reference) =>
         setByTemperature({ reference, referenceTemperature: 293, temperature: 283, law }),
@@ -98,7 +98,7 @@ describe('set', () => {
     expect(() => sabinSet({ cement: 'A', waterCement: 0 })).toThrow('waterCement');
   });
 
-  test('races a foam that lasts, and a reading is taken some time after', () => {
+  test('refuses a foam life and a time of reading of 0 or less', () => {
     expectLimits(
       ({ depth, after, ...race }) => setRace({ ...race, settling: { depth, after } }),
       { initialSet: 7200, foamTime: 3600, depth: 0.002, after: 1800 },
@@ -122,7 +122,7 @@ describe('set', () => {
     steel: false,
   };
 
-  test('is quickened by warmth, not by cold, and by a cement no slower', () => {
+  test('refuses to quicken by colder water, a colder room or a slower cement', () => {
     expectLimits(
       (more: { mixWarmer: number; roomWarmer: number; rapidFactor: number }) =>
         quicken({ ...plain, ...more }),
@@ -136,7 +136,7 @@ describe('set', () => {
     expect(() => quicken({ ...plain, set: { initial: 2, final: 1 } })).toThrow('final');
   });
 
-  test('each way leaves what its own sum says', () => {
+  test('each way to quicken gives the time worked out by hand', () => {
     const factor = (kelvin: number) =>
       Math.exp((42_500 / 8.314462618) * (1 / (283.15 + kelvin) - 1 / 283.15));
     const [water, room, rapid, , chloride] = quicken(plain);
@@ -150,7 +150,7 @@ describe('set', () => {
 });
 
 describe('drying', () => {
-  test('of a slab that has a thickness, from wet to dry', () => {
+  test('refuses a thickness, diffusivity and moistures out of range', () => {
     expectLimits(
       (of: { thickness: number; time: number; diffusivity: number }) =>
         moistureLeft({ faces: 1, ...of }),
@@ -182,7 +182,7 @@ describe('drying', () => {
     );
   });
 
-  test('measures leave shares, and cool rather than heat', () => {
+  test('refuses measures that leave a share beyond 1 or heat the surface', () => {
     const weather = {
       concreteTemperature: 298.15,
       airTemperature: 293.15,
@@ -216,7 +216,7 @@ describe('drying', () => {
 });
 
 describe('histories', () => {
-  test('have a temperature for each moment, and moments that rise', () => {
+  test('refuse lists of different length and times that do not rise', () => {
     expectLimits(
       (of: Record<'first' | 'second' | 'readings', number>) =>
         temperatureHistory({
@@ -236,7 +236,7 @@ describe('histories', () => {
     expect(() => temperatureHistory({ times: [], temperatures: [] })).toThrow(/^readings/);
   });
 
-  test('have a gap where a stretch is longer than it should be, not where it is as long', () => {
+  test('have a gap where an interval is longer than allowed, not where it is as long', () => {
     const { gaps } = temperatureHistory({
       times: [0, 60, 121],
       temperatures: [293.15, 293.15, 293.15],
@@ -245,7 +245,7 @@ describe('histories', () => {
     expect(gaps).toEqual([{ from: 60, to: 121 }]);
   });
 
-  test('of days are asked for within them', () => {
+  test('made from days refuse a start, hours of extremes and a step outside the day', () => {
     expectLimits(
       (of: Record<'start' | 'coldestAt' | 'warmestAt' | 'step', number>) =>
         dailyHistory({ days: [{ coldest: 278, warmest: 288 }], ...of }),
@@ -260,7 +260,7 @@ describe('histories', () => {
     expect(() => dailyHistory({ days: [] })).toThrow('days');
   });
 
-  test('have no age before nought', () => {
+  test('refuse a negative age', () => {
     expectLimits(
       ({ age }: { age: number }) => timeToReachAge({ history, law, age }),
       { age: HOUR },
@@ -285,7 +285,7 @@ describe('the temperature of a mix', () => {
     expect(iced).toMatchObject({ iceLeft: 0, notes: [] });
   });
 
-  test('is of something: nothing cannot be warmed or cooled', () => {
+  test('refuses a mix without mass', () => {
     const nothing = expect.objectContaining({
       quantity: 'capacity',
       value: 0,
@@ -295,7 +295,7 @@ describe('the temperature of a mix', () => {
     expect(() => mixTemperature({ ingredients: [{ ...dry, mass: 0 }] })).toThrow(nothing);
   });
 
-  test('is of masses, heats and ice that can be', () => {
+  test('refuses masses, heat capacities and ice out of range', () => {
     expectLimits((ingredient) => mixTemperature({ ingredients: [dry, ingredient] }), dry, {
       mass: { takes: [0], refuses: [-1] },
       temperature: { refuses: [149, 501] },
@@ -317,7 +317,7 @@ describe('the temperature of a mix', () => {
     expect(mixTemperature({ ingredients: [{ ...dry, temperature: ICE }] }).temperature).toBe(ICE);
   });
 
-  test('comes from water that is there, and is wanted between ice and the boil', () => {
+  test('refuses no water, and a wanted temperature outside 0 to 100 °C', () => {
     expectLimits(
       (of: { water: number; wanted: number }) => waterTemperatureFor({ others: [dry], ...of }),
       { water: 100, wanted: ICE + 20 },
@@ -337,7 +337,7 @@ describe('the temperature of a mix', () => {
     );
   });
 
-  test('from water of just 0, 60 or 100 °C is told as what it is', () => {
+  test('is noted as needing ice, hot water or the impossible only beyond water of 0, 60 and 100 °C', () => {
     // 400 kg and 100 of water, both of 400 kJ/K: the water is as far above the mix as the powder below.
     const code = (wanted: number, powder: number) =>
       waterTemperatureFor({

@@ -3,7 +3,7 @@ import { quicken } from '../../../src/core/curing/quicken.ts';
 import { setRace } from '../../../src/core/curing/set.ts';
 
 describe('the race', () => {
-  test('whichever is shorter comes first', () => {
+  test('is won by the shorter time', () => {
     expect(setRace({ initialSet: 7200, foamTime: 3600 })).toMatchObject({
       againstFoam: 2,
       first: 'foam',
@@ -12,7 +12,7 @@ describe('the race', () => {
     expect(setRace({ initialSet: 3600, foamTime: 3600 }).first).toBe('set');
   });
 
-  test('sinking carries on to set at its pace, and never back', () => {
+  test('sinking continues at its pace until set, and never reverses', () => {
     const of = { initialSet: 7200, foamTime: 3600 };
     expect(setRace({ ...of, settling: { depth: 0.002, after: 1800 } }).settlingBySet).toBeCloseTo(
       0.008,

@@ -10,7 +10,7 @@ import { expectLimits } from '../refuses.ts';
 describe('set by temperature', () => {
   const reference = { initial: 3 * 3600, final: 5 * 3600 };
 
-  test('at the reference temperature nothing changes, and there and back is no change', () => {
+  test('is unchanged at the reference temperature, and after a change there and back', () => {
     const same = setByTemperature({
       reference,
       referenceTemperature: 293.15,
@@ -25,7 +25,7 @@ describe('set by temperature', () => {
     expect(() => thirdRuleFactor(Number.NaN)).toThrow(DomainError);
   });
 
-  test('colder is slower by both, and they keep within a quarter near 20 °C', () => {
+  test('is slower in the cold by both laws, which agree within a quarter near 20 °C', () => {
     for (const celsius of [10, 15, 25, 30]) {
       const { arrhenius, third } = setByTemperature({
         reference,
@@ -39,7 +39,7 @@ describe('set by temperature', () => {
     }
   });
 
-  test('below 40 °F the rule is left behind and said so', () => {
+  test('notes a temperature below 40 °F as outside the rule', () => {
     const { notes } = setByTemperature({
       reference,
       referenceTemperature: 293.15,
@@ -49,7 +49,7 @@ describe('set by temperature', () => {
     expect(notes).toEqual([{ code: 'outside-range', of: 'temperature' }]);
   });
 
-  test('by the variable law it is slower in the cold than by one energy, as the age page counts', () => {
+  test('in the cold is slower by the FHP law than by a constant activation energy', () => {
     const at = (law: AgeLaw) =>
       setByTemperature({
         reference,
@@ -107,7 +107,7 @@ describe('set by water', () => {
     expect(wet.notes).toEqual([{ code: 'outside-range', of: 'waterCement' }]);
   });
 
-  test('between two rows it is half way', () => {
+  test('half way between two rows the factor is the mean', () => {
     expect(sabinSet({ cement: 'B', waterCement: 0.31 })).toMatchObject({
       initial: 14 * 60,
       final: 330 * 60,
@@ -120,7 +120,7 @@ describe('set by water', () => {
     expect(final[0]).toBeLessThan(final[1]);
   });
 
-  test('a cement whose rows show nothing of the way is left out, and what the others cover is told', () => {
+  test('a cement whose rows do not cover the change is left out, and the range of the others is given', () => {
     const [a, b] = [
       { from: 0.267, to: 0.4 },
       { from: 0.24, to: 0.36 },
@@ -149,7 +149,7 @@ describe('set by water', () => {
 });
 
 describe('accelerators', () => {
-  test('calcium chloride: never beyond 2 %, never with steel', () => {
+  test('calcium chloride is refused beyond 2 % and with steel', () => {
     expect(() => chlorideSet({ dose: 0.0201, steel: false })).toThrow(DomainError);
     expect(() => chlorideSet({ dose: 0.005, steel: true })).toThrow(/steel/);
     expect(chlorideSet({ dose: 0, steel: true }).factor).toBe(1);
@@ -159,7 +159,7 @@ describe('accelerators', () => {
     expect(full.shortest).toBeLessThan(full.factor);
   });
 
-  test('another product goes by its own sheet', () => {
+  test('another product goes by its data sheet', () => {
     const sheet = { lowest: 0.005, highest: 0.02, claimed: 0.4 };
     expect(acceleratorFactor({ ...sheet, dose: 0.01 }).factor).toBeCloseTo(0.7, 12);
     expect(acceleratorFactor({ ...sheet, dose: 0.001 }).notes).toContainEqual({
@@ -169,7 +169,7 @@ describe('accelerators', () => {
     expect(() => acceleratorFactor({ ...sheet, dose: 0.03 })).toThrow(DomainError);
   });
 
-  test('a sheet speaks for doses from its lowest up; no dose at all is the plain mix', () => {
+  test('a data sheet holds from its lowest dose up; a dose of 0 is the plain mix', () => {
     const sheet = { lowest: 0.005, highest: 0.02, claimed: 0.4 };
     const codes = (dose: number) =>
       acceleratorFactor({ ...sheet, dose }).notes.map(({ code, of }) => `${code} ${of}`);
@@ -179,7 +179,7 @@ describe('accelerators', () => {
     expect(acceleratorFactor({ ...sheet, dose: 0.02 }).factor).toBeCloseTo(0.4, 12);
   });
 
-  test('a sheet has a lowest dose below its highest, and a claim that is a share', () => {
+  test('refuses a data sheet whose lowest dose exceeds its highest, and a claim that is no share', () => {
     expectLimits(
       acceleratorFactor,
       { dose: 0, lowest: 0.005, highest: 0.02, claimed: 0.4 },

@@ -15,7 +15,7 @@ import { expectLimits } from '../refuses.ts';
 const DAY = 86400;
 
 describe('growth', () => {
-  test('the age for a share is the age at which that share stands', () => {
+  test('the age for a share is the age at which the growth curve gives that share', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.15, max: 0.5, noNaN: true }),
@@ -36,7 +36,7 @@ describe('growth', () => {
     expect(strengthShare({ age: 0, coefficient: 0.25 })).toBe(0);
   });
 
-  test('of two curves the lower counts: the steeper before 28 days, the flatter after', () => {
+  test('of two curves the lower counts: the slower cement’s before 28 days, the quicker’s after', () => {
     const coefficients = [0.25, 1] as const;
     for (const [days, coefficient] of [
       [3, 1],
@@ -52,7 +52,7 @@ describe('growth', () => {
     expect(ageForLeastShare({ share: 2, coefficients })).toBeUndefined();
   });
 
-  test('of an age that is not 28 days the share is the quotient of two', () => {
+  test('relative to another age than 28 days the share is the quotient of two shares', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.3, max: 400, noNaN: true }),
@@ -68,7 +68,7 @@ describe('growth', () => {
     expect(() => strengthShare({ age: DAY, from: 0, coefficient: 0.2 })).toThrow(DomainError);
   });
 
-  test('no curve between two others, and no more of them, ever raises the low end or lowers the high', () => {
+  test('the band of an unknown cement contains that of each cement it may be, and of any in between', () => {
     const positive = (max: number) => fc.double({ min: 0.02, max, noNaN: true });
     fc.assert(
       fc.property(
@@ -90,13 +90,13 @@ describe('growth', () => {
     );
   });
 
-  test('only above 60 MPa is every cement the quick one', () => {
+  test('above a mean strength of 60 MPa every cement has the coefficient of the quick one', () => {
     expect(growthCoefficient({ cement: '32.5N', meanStrength: 60e6 })).toBe(0.38);
     expect(growthCoefficient({ cement: '32.5N', meanStrength: 60.001e6 })).toBe(0.2);
     expect(growthCoefficient({ cement: '32.5N' })).toBe(0.38);
   });
 
-  test('a band stays a band, and one upside down is refused', () => {
+  test('a grown band keeps its ends in order, and a reversed one is refused', () => {
     const known = { low: 0.5e6, high: 1.5e6 };
     const at = { age: 3 * DAY };
     const of = { least: at, most: at, coefficients: [0.25] as const };
@@ -108,7 +108,7 @@ describe('growth', () => {
 });
 
 describe('own results', () => {
-  test('results from a curve give the curve back', () => {
+  test('results taken from a growth curve give its constants back', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.1, max: 0.6, noNaN: true }),
@@ -142,7 +142,7 @@ describe('own results', () => {
     expect(fit.spread).toBeCloseTo(Math.sqrt(2) * Math.log(1.2), 9);
   });
 
-  test('results that fall with age are told, not fitted', () => {
+  test('results that fall with age are noted, not fitted', () => {
     const fit = fitStrength({
       results: [
         { age: 7 * DAY, strength: 2e6 },
@@ -154,20 +154,20 @@ describe('own results', () => {
     expect(fit.notes).toEqual([{ code: 'no-growth', of: 'results' }]);
   });
 
-  test('results that neither grow nor fall do not grow', () => {
+  test('results equal at all ages give no growth', () => {
     const results = [7, 28].map((days) => ({ age: days * DAY, strength: 2e6 }));
     const { coefficient, notes } = fitStrength({ results, coefficient: 0.25 });
     expect(coefficient).toBe(0.25);
     expect(notes).toEqual([{ code: 'no-growth', of: 'results' }]);
   });
 
-  test('the spread is that of as many results as are free', () => {
+  test('the spread is divided by the degrees of freedom', () => {
     const results = [1e6, 1e6, 1.44e6, 1.44e6].map((strength) => ({ age: 28 * DAY, strength }));
     const { spread } = fitStrength({ results, coefficient: 0.25 });
     expect(spread).toBeCloseTo(Math.log(1.2) * Math.sqrt(4 / 3), 9);
   });
 
-  test('a cement’s coefficient lies between none and the most, whether it is needed or not', () => {
+  test('refuses a coefficient out of range, whether it is needed or not', () => {
     const results = [
       { age: 7 * DAY, strength: 1.6e6 },
       { age: 28 * DAY, strength: 2e6 },
@@ -179,7 +179,7 @@ describe('own results', () => {
     );
   });
 
-  test('refuses nothing and less than nothing', () => {
+  test('refuses an empty list, and ages and strengths of 0 or less', () => {
     expect(() => fitStrength({ results: [], coefficient: 0.2 })).toThrow(DomainError);
     expect(() => fitStrength({ results: [{ age: DAY, strength: 0 }], coefficient: 0.2 })).toThrow(
       DomainError,

@@ -17,7 +17,7 @@ const histories = fc
     return temperatureHistory({ times, temperatures: steps.map(([, t]) => t) });
   });
 
-test('what is left out lies no further from the line than is said, and no more are kept than may be', () => {
+test('points left out lie within the stated distance of the line, and no more are kept than allowed', () => {
   fc.assert(
     fc.property(histories, fc.integer({ min: 2, max: 40 }), (history, most) => {
       const { kept, largestMiss } = thin(history, most);
@@ -36,13 +36,13 @@ test('what is left out lies no further from the line than is said, and no more a
   );
 });
 
-test('a short history is kept whole, and a straight one by its ends', () => {
+test('a short history is kept whole, of a straight one its two ends', () => {
   const straight = temperatureHistory({ times: [0, 1, 2, 3], temperatures: [280, 281, 282, 283] });
   expect(thin(straight, 4).kept).toEqual([0, 1, 2, 3]);
   expect(thin(straight, 3)).toEqual({ kept: [0, 3], largestMiss: 0 });
 });
 
-test('no stretch longer than was said is left with a reading in it', () => {
+test('no stretch longer than the limit is left while it has a reading', () => {
   fc.assert(
     fc.property(histories, (history) => {
       const span = history.times.at(-1)! - history.times[0]!;

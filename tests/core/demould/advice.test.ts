@@ -16,13 +16,13 @@ const multipliers = {
   coupling: 1,
 };
 
-test('the smallest multiplier costs most; of equals the first in the equation', () => {
+test('the costliest multiplier is the smallest, of equal ones the first in the equation', () => {
   expect(costliestMultiplier(multipliers)).toBe('horizontal');
   expect(costliestMultiplier({ ...multipliers, frequency: 0.75 })).toBe('frequency');
   expect(costliestMultiplier({ ...multipliers, coupling: 0.89 })).toBe('coupling');
 });
 
-test('of several ends the worse one says what a change leaves', () => {
+test('a change is ranked by the worse of origin and destination', () => {
   expect(rankChangesAtEnds([slabLift], 8)).toEqual(rankChanges(slabLift, 8));
   // As far as it may be held without cost: nothing there is brought closer.
   const far = { ...slabLift, vertical: 1.7, horizontal: 0.25 };

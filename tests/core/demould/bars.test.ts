@@ -35,7 +35,7 @@ describe('a broken bar', () => {
     expect(centre! / thirds!).toBeCloseTo(1.5, 10);
   });
 
-  test('heavier buckets and thinner bars mean more strength, and shares sum to one', () => {
+  test('strength rises with the load and falls with the depth, and the variance shares sum to 1', () => {
     fc.assert(
       fc.property(between(1, 50), between(0.1, 10), (hung, more) => {
         const light = breakABar({ ...bar, hung: reading(hung, 0.05) }, 'centre');
@@ -47,7 +47,7 @@ describe('a broken bar', () => {
     );
   });
 
-  test('the depth counts twice: its reading leads the uncertainty', () => {
+  test('the depth enters squared, so its reading dominates the uncertainty', () => {
     const { strength, uncertainty, shares } = breakABar({ ...bar, barMass: reading(0) }, 'centre');
     // (0.5/50)·2, 0.5/50, 0.05/8 and 1/300, squared and summed by hand.
     const relative = Math.hypot(0.02, 0.01, 0.05 / 8, 1 / 300);
@@ -55,7 +55,7 @@ describe('a broken bar', () => {
     expect(shares.depth).toBe(Math.max(...Object.values(shares)));
   });
 
-  test('a break outside the middle third is told, far outside it is thrown out', () => {
+  test('a break just outside the middle third is noted, one far outside rejected', () => {
     expect(breakABar(bar, 'thirds', 0.04).notes).toEqual([]);
     expect(breakABar(bar, 'thirds', 0.06).notes).toEqual([
       { code: 'outside-third', of: 'brokeAt' },
@@ -66,7 +66,7 @@ describe('a broken bar', () => {
     ]);
   });
 
-  test('on a limit itself a bar is kept, whatever the last digit of what was typed', () => {
+  test('a break exactly on a limit is kept, whatever the rounding error', () => {
     const sized = (span: number, depth: number) => ({
       ...bar,
       span: reading(span),
@@ -90,7 +90,7 @@ describe('a broken bar', () => {
     ]);
   });
 
-  test('at third points: the moment is what the break’s own place had, by hand', () => {
+  test('loaded at third points, the moment is that at the place of the break, by hand', () => {
     const g = 9.80665;
     const w = (0.525 * g) / 0.35;
     const section = 6 / (0.05 * 0.05 ** 2);
@@ -106,11 +106,11 @@ describe('a broken bar', () => {
     }
   });
 
-  test('loaded at the centre it is reckoned there, wherever it broke', () => {
+  test('loaded at the centre, the moment is that at the centre, wherever it broke', () => {
     expect(breakABar(bar, 'centre', 0.07)).toEqual(breakABar(bar, 'centre'));
   });
 
-  test('a span of three depths is long enough, a break at the third’s edge is within it', () => {
+  test('a span of three depths and a break at the edge of the middle third are accepted', () => {
     const even = { ...bar, span: reading(0.375), depth: reading(0.125), length: reading(0.5) };
     expect(breakABar(even, 'thirds', 0.0625).notes).toEqual([]);
     expect(breakABar(even, 'thirds', 0.063).notes).toEqual([
@@ -118,7 +118,7 @@ describe('a broken bar', () => {
     ]);
   });
 
-  test('each reading is refused as what it is, and a break lies within the span', () => {
+  test('refuses each reading out of range by its name, and a break outside the span', () => {
     const changed = (name: keyof BarReadings, value: number) => () =>
       breakABar({ ...bar, [name]: reading(value) }, 'thirds');
     for (const name of ['span', 'breadth', 'depth', 'length'] as const)
@@ -149,7 +149,7 @@ describe('several bars', () => {
   const of = (...strengths: number[]) =>
     strengths.map((strength) => ({ strength, uncertainty: 0 }));
 
-  test('three bars by hand', () => {
+  test('the mean and ± of three bars are those worked out by hand', () => {
     const { mean, scatter, plusMinus, nextBarLow } = barsTogether(of(200e3, 220e3, 240e3));
     expect(mean).toBeCloseTo(220e3, 6);
     expect(scatter).toBeCloseTo(20e3, 6);
@@ -163,12 +163,12 @@ describe('several bars', () => {
     expect(() => barsTogether([])).toThrow(DomainError);
   });
 
-  test('equal bars keep the whole reading uncertainty', () => {
+  test('equal bars keep the uncertainty that their readings share', () => {
     const same = Array.from({ length: 9 }, () => ({ strength: 2e5, uncertainty: 1e4 }));
     expect(barsTogether(same).plusMinus).toBeCloseTo(1.96e4, 3);
   });
 
-  test('alike bars scatter by nothing, whatever binary fractions leave', () => {
+  test('equal bars have a scatter of 0, whatever the rounding error', () => {
     for (const strength of [224474.2185, 0.1, 1 / 3])
       for (const n of [2, 3, 6, 7]) {
         const bars = Array.from({ length: n }, () => ({ strength, uncertainty: 0 }));
@@ -182,7 +182,7 @@ describe('several bars', () => {
     ).toBeGreaterThan(0);
   });
 
-  test('whether the readings leave more open than the scatter', () => {
+  test('tells whether the readings or the scatter contribute more', () => {
     const bars = (uncertainty: number) =>
       [200e3, 220e3, 240e3].map((strength) => ({ strength, uncertainty }));
     // 2.92 × 20 kPa × √(4/3) of scatter, 1.645 times the readings’ own.
@@ -192,7 +192,7 @@ describe('several bars', () => {
     expect(barsTogether(of(2e5)).coarse).toBeUndefined();
   });
 
-  test('scatter so wide that nothing is left gives nought, never less', () => {
+  test('the low end is 0, never negative, however wide the scatter', () => {
     expect(barsTogether(of(1e4, 9e5)).nextBarLow).toBe(0);
   });
 });

@@ -35,7 +35,7 @@ describe('an even beam on two supports', () => {
     );
   });
 
-  test('the moment is nought at the free ends and the hogging over the supports', () => {
+  test('the moment is 0 at the free ends and the hogging moment over the supports', () => {
     fc.assert(
       fc.property(beams, (beam) => {
         const { hogLeft, hogRight, worst } = heldAtTwoPoints(beam);
@@ -52,7 +52,7 @@ describe('an even beam on two supports', () => {
     );
   });
 
-  test('mirrored, it bends the same', () => {
+  test('mirrored supports give the mirrored moments', () => {
     fc.assert(
       fc.property(beams, (beam) => {
         const there = heldAtTwoPoints(beam);
@@ -64,7 +64,7 @@ describe('an even beam on two supports', () => {
     );
   });
 
-  test('no two supports bend it less than the best ones', () => {
+  test('no two supports give a smaller moment than the best ones', () => {
     const best = bestSupportDistance(1);
     const least = heldAtTwoPoints({ length: 1, left: best, right: best, load: 1 });
     expect(least.hogLeft).toBeCloseTo(least.sag, 12);
@@ -112,7 +112,7 @@ describe('an even beam on two supports', () => {
 });
 
 describe('the bending shape', () => {
-  test('ends only: 5wL⁴/384EI in the middle and nought at the ends', () => {
+  test('supported at its ends: 5wL⁴/384EI in the middle and 0 at the ends', () => {
     const { deflection } = bendingShape({ length: 2, left: 0, right: 0, load: 3 }, 7, 40);
     expect(deflection[20]).toBeCloseTo((5 * 3 * 2 ** 4) / (384 * 7), 9);
     expect(deflection[0]).toBeCloseTo(0, 12);
@@ -129,13 +129,13 @@ describe('the bending shape', () => {
     expect(deflection[400]).toBeCloseTo(tip, 7);
   });
 
-  test('refuses a stiffness of nought and a single step', () => {
+  test('refuses a stiffness of 0 and a single step', () => {
     const beam = { length: 1, left: 0, right: 0, load: 1 };
     expect(() => bendingShape(beam, 0)).toThrow(DomainError);
     expect(() => bendingShape(beam, 1, 1)).toThrow(DomainError);
   });
 
-  test('what has no unit of its own is refused in one it can be told in', () => {
+  test('a refused flexural stiffness is reported in a kind of quantity that can be shown', () => {
     const beam = { length: 2, left: 0, right: 0, load: 1 };
     expect(() => heldAtTwoPoints({ ...beam, load: -3 })).toThrow(
       expect.objectContaining({ quantity: 'load', kind: 'force', value: -6 }),

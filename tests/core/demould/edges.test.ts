@@ -29,14 +29,14 @@ describe('a beam held off its middle, by hand', () => {
     expect(worst).toBe(hogLeft);
   });
 
-  test('a span that hogs throughout has a sag below nought', () => {
+  test('a span that hogs throughout has a negative sagging moment', () => {
     // 0.4 m from each end of 1 m: 0.5 · 0.1 − 0.125 in the middle.
     const { sag, worst } = heldAtTwoPoints({ length: 1, left: 0.4, right: 0.4, load: 1 });
     expect(sag).toBeCloseTo(-0.075, 12);
     expect(worst).toBeCloseTo(0.08, 12);
   });
 
-  test('is asked for moments on it only', () => {
+  test('refuses a place outside the beam', () => {
     expectLimits(
       ({ x }: { x: number }) => momentAt(beam, x),
       { x: 2 },
@@ -44,7 +44,7 @@ describe('a beam held off its middle, by hand', () => {
     );
   });
 
-  test('takes supports up to its middle, one there and one before it', () => {
+  test('accepts supports up to its middle, and one there with one before it', () => {
     expect(heldAtTwoPoints({ length: 2, left: 1, right: 0, load: 1 }).reactionLeft).toBe(2);
     const because = (left: number, right: number) => () =>
       heldAtTwoPoints({ length: 2, left, right, load: 1 });
@@ -62,7 +62,7 @@ describe('a beam held off its middle, by hand', () => {
 });
 
 describe('the bending shape', () => {
-  test('starts at one end, ends at the other, and has 60 steps unless told', () => {
+  test('runs from end to end, in 60 steps by default', () => {
     const beam = { length: 3, left: 0.5, right: 0.3, load: 2 };
     const { x, moment, deflection } = bendingShape(beam, 5);
     expect([x.length, moment.length, deflection.length]).toEqual([61, 61, 61]);
@@ -74,7 +74,7 @@ describe('the bending shape', () => {
     expect(() => bendingShape(beam, 5, 2.5)).toThrow('not-a-whole-number');
   });
 
-  test('is nought at both supports, whether or not a step falls there', () => {
+  test('is 0 at both supports, whether or not a step falls there', () => {
     // Steps of 0.1: supports at 0.2 and 0.9, each on a step.
     const on = bendingShape({ length: 1, left: 0.2, right: 0.1, load: 1 }, 1, 10).deflection;
     expect(on[2]).toBeCloseTo(0, 12);
@@ -106,7 +106,7 @@ describe('handling', () => {
   };
   const weight = 1000 * 9.80665 * 0.1 * 1.5;
 
-  test('by the ends, by hand: weight, moment and stress', () => {
+  test('lifted by the ends, weight, moment and stress are those worked out by hand', () => {
     const { load, moment, stress } = handlingStress(slab, { by: 'ends' });
     expect(load).toBeCloseTo(weight * 0.5, 9);
     expect(moment).toBeCloseTo((weight * 0.5) / 8, 9);
@@ -117,17 +117,17 @@ describe('handling', () => {
     );
   });
 
-  test('over the middle it hangs over both hands', () => {
+  test('held in the middle, the ends overhang both hands', () => {
     const { moment } = handlingStress(slab, { by: 'middle', grip: 0.2 });
     expect(moment).toBeCloseTo((weight * 0.5 * 0.4 ** 2) / 2, 9);
   });
 
-  test('tipped, it is held at its one end and gripped in from the other', () => {
+  test('tipped, it rests on one end and is held in from the other', () => {
     const grip = handlingStress(slab, { by: 'tipping', grip: 0.2 });
     expect(grip).toEqual(handlingStress(slab, { by: 'two-points', left: 0, right: 0.2 }));
   });
 
-  test('at four points the worse direction counts, and its whole load is named', () => {
+  test('at four points the worse direction governs, and the load of both lines is given', () => {
     // Across: half a metre of slab held at its edges, 1 m along: w b²/8 of half of it.
     const edges = handlingStress(slab, { by: 'four-points', in: 0.2, aside: 0 });
     expect(edges.load).toBeCloseTo(weight * 0.5, 9);
@@ -135,7 +135,7 @@ describe('handling', () => {
     expect(edges.stress).toBeCloseTo((6 * edges.moment) / (0.5 * 0.01), 6);
   });
 
-  test('a strip of just fifteen thicknesses is not limited', () => {
+  test('a strip exactly fifteen thicknesses wide is not reduced', () => {
     const square = { ...slab, length: 3, width: 3 };
     const hold = { by: 'four-points', in: 0.6, aside: 0.6 } as const;
     expect(handlingStress({ ...square, depth: 0.1 }, hold).notes).toEqual([]);
@@ -144,11 +144,11 @@ describe('handling', () => {
     ]);
   });
 
-  test('a multiplier alone, or a pull alone, counts suction once', () => {
+  test('a multiplier alone gets no note that suction is counted twice', () => {
     expect(handlingStress(slab, { by: 'ends' }).notes).toEqual([]);
   });
 
-  test('each measure is refused by its name', () => {
+  test('refuses each dimension out of range by its name', () => {
     expectLimits((part: FlatPart) => handlingStress(part, { by: 'ends' }), slab, {
       length: { refuses: [0, -1] },
       width: { refuses: [0, -1] },
@@ -195,14 +195,14 @@ describe('handling', () => {
     );
   });
 
-  test('a pull that asks just what the factor asks leaves the factor', () => {
+  test('where pull and factor give the same, the factor governs', () => {
     expect(strippingBurden({ density: 600, depth: 0.06, factor: 1, adhesion: 0 }).governs).toBe(
       'factor',
     );
   });
 });
 
-test('bars in doubt: the readings’ own doubt is joined to the scatter, by hand', () => {
+test('the uncertainty of readings is combined with the scatter of bars as worked out by hand', () => {
   // Two bars, one degree of freedom: t is 12.706 two-sided and 6.314 one-sided; s = 10√2 kPa.
   const { mean, scatter, plusMinus, nextBarLow } = barsTogether([
     { strength: 190e3, uncertainty: 2e3 },

@@ -39,27 +39,27 @@ describe('handling stress', () => {
     );
   });
 
-  test('at the best points it is 0.1716 of that at the ends', () => {
+  test('at the best points is 0.1716 of that at the ends', () => {
     const inset = BEST_SUPPORT_FRACTION * slab.length;
     const best = handlingStress(slab, { by: 'two-points', left: inset, right: inset });
     const ends = handlingStress(slab, { by: 'ends' });
     expect(best.stress / ends.stress).toBeCloseTo(3 - 2 * Math.SQRT2, 10);
   });
 
-  test('on edge it is less than flat, in the ratio of the depths', () => {
+  test('on edge is less than flat, in the ratio of the depths', () => {
     const onEdge = { ...slab, width: slab.depth, depth: slab.width };
     const [flat, edge] = [slab, onEdge].map((part) => handlingStress(part, { by: 'ends' }).stress);
     expect(edge! / flat!).toBeCloseTo(0.06 / 0.3, 10);
   });
 
-  test('tipping about an end with nothing gripped in is lifting by the ends', () => {
+  test('tipped about one end and held at the other is as lifted by the ends', () => {
     const tipped = handlingStress(slab, { by: 'tipping', grip: 0 });
     expect(tipped.stress).toBeCloseTo(handlingStress(slab, { by: 'ends' }).stress, 10);
     const gripped = handlingStress(slab, { by: 'tipping', grip: 0.08 });
     expect(gripped.stress).toBeLessThan(tipped.stress);
   });
 
-  test('by hands far apart in its middle a part sags between them', () => {
+  test('held at a wide spacing, a part sags between the hands', () => {
     const by = (grip: number) => handlingStress(slab, { by: 'middle', grip }).stress;
     expect(by(slab.length)).toBe(handlingStress(slab, { by: 'ends' }).stress);
     // 900 × 300 × 30 mm, hands 880 mm apart: as on two lines 10 mm in.
@@ -70,7 +70,7 @@ describe('handling stress', () => {
     );
   });
 
-  test('four points on a thick slab are two lines of lifters in the worse direction', () => {
+  test('four points on a thick slab act as two lines of lifters in the worse direction', () => {
     const inset = BEST_SUPPORT_FRACTION * slab.length;
     const aside = BEST_SUPPORT_FRACTION * slab.width;
     const four = handlingStress(slab, { by: 'four-points', in: inset, aside });
@@ -80,7 +80,7 @@ describe('handling stress', () => {
     expect(four.notes).toEqual([]);
   });
 
-  test('a thin wide slab gathers the moment in a strip at the lifters', () => {
+  test('a thin wide slab carries the moment in a strip at the lifters', () => {
     const sheet = { ...slab, length: 2, width: 2, depth: 0.03 };
     const four = handlingStress(sheet, { by: 'four-points', in: 0.4, aside: 0.4 });
     const two = handlingStress(sheet, { by: 'two-points', left: 0.4, right: 0.4 });
@@ -88,7 +88,7 @@ describe('handling stress', () => {
     expect(four.stress / two.stress).toBeCloseTo(1 / (15 * 0.03), 8);
   });
 
-  test('refuses what cannot be', () => {
+  test('refuses dimensions, factors and holds out of range', () => {
     expect(() => handlingStress({ ...slab, factor: 0.9 }, { by: 'ends' })).toThrow(DomainError);
     expect(() => handlingStress({ ...slab, adhesion: -1 }, { by: 'ends' })).toThrow(DomainError);
     expect(() => handlingStress({ ...slab, depth: 0 }, { by: 'ends' })).toThrow(DomainError);
@@ -126,7 +126,7 @@ test('every multiplier is found by form, finish and stage', () => {
 });
 
 describe('the mass of a part', () => {
-  test('lies between wet and dry as water goes, fittings counted throughout', () => {
+  test('goes from wet to dry with the share of water gone, fittings included', () => {
     const part = { volume: 0.0081, wetDensity: 600, dryDensity: 470, fittings: 0.2 };
     const { wet, stripped, dry } = partMass(part);
     expect(wet).toBeCloseTo(5.06, 10);
@@ -142,7 +142,7 @@ describe('the mass of a part', () => {
   });
 });
 
-describe('what the form asks as it lets go', () => {
+describe('the load of stripping from the form', () => {
   const burden = { density: 600, depth: 0.06, factor: 1.3, adhesion: 1000 };
 
   test('the pull governs a light slab, and the factor is then not applied as well', () => {
@@ -155,7 +155,7 @@ describe('what the form asks as it lets go', () => {
     expect(found).toMatchObject({ governs: 'factor', factor: 1.3, adhesion: 0 });
   });
 
-  test('never asks less than either way alone', () => {
+  test('is the larger of the load by pull alone and by factor alone', () => {
     fc.assert(
       fc.property(
         between(100, 2500),
@@ -175,13 +175,13 @@ describe('what the form asks as it lets go', () => {
     );
   });
 
-  test('refuses a factor below 1 and a pull that pushes', () => {
+  test('refuses a factor below 1 and a negative pull', () => {
     expect(() => strippingBurden({ ...burden, factor: 0.9 })).toThrow(DomainError);
     expect(() => strippingBurden({ ...burden, adhesion: -1 })).toThrow(DomainError);
   });
 });
 
-test('with a jerk a move asks for half as much again, or by as much as is said', () => {
+test('a jerk raises a stress by half, or by the share given', () => {
   expect(withJerk(20e3)).toBe(30e3);
   expect(withJerk(0.8, 0.25)).toBe(1);
 });

@@ -14,19 +14,19 @@ describe('duration', () => {
     recovery: recovery * 60,
   });
 
-  test('a spell over an hour needs three tenths of it to stay moderate', () => {
+  test('a spell over an hour needs a recovery of three tenths of it to count as moderate', () => {
     expect(durationClass([minutes(120, 36), minutes(120, 0)]).duration).toBe('moderate');
     expect(durationClass([minutes(120, 35), minutes(120, 0)]).duration).toBe('long');
     expect(recoveryNeeded(7200)).toBeCloseTo(36 * 60, 9);
   });
 
-  test('just enough recovery is enough, whatever the last digit of its minutes', () => {
+  test('exactly enough recovery is enough, whatever the rounding error', () => {
     // 0.3 · 67 min, as a reader works it out, is 20.099999999999998 of them.
     expect(durationClass([minutes(67, 0.3 * 67), minutes(67, 0)]).duration).toBe('moderate');
     expect(durationClass([minutes(67, 20.09), minutes(67, 0)]).duration).toBe('long');
   });
 
-  test('more recovery never lengthens the class', () => {
+  test('more recovery never makes the duration class longer', () => {
     const order: Duration[] = ['short', 'moderate', 'long'];
     fc.assert(
       fc.property(

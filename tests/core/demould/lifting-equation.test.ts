@@ -52,7 +52,7 @@ describe('one lift', () => {
 });
 
 describe('several tasks', () => {
-  test('what helps one task helps it as a job, and each change is made to all it helps', () => {
+  test('a change that helps a single task also helps it as a job, and is made to every task it helps', () => {
     const one = { lift: slabLift, mass: 8 };
     expect(rankJobChanges([one])).toEqual(
       rankChanges(slabLift, 8).map(({ change, liftingIndex }) => ({
@@ -67,7 +67,7 @@ describe('several tasks', () => {
     expect(closer!.compositeIndex).toBeCloseTo(judgeComposite([close, moved]).compositeIndex, 12);
   });
 
-  test('a change that leaves the job no lower is none, for another lift may then come last', () => {
+  test('a change that does not lower the composite index is not listed', () => {
     const lift = {
       ...slabLift,
       horizontal: 0.3,
@@ -97,12 +97,12 @@ describe('several tasks', () => {
     expect(indices[0]).toBeLessThan(judgeComposite(tasks, 'us').compositeIndex);
   });
 
-  test('one task alone is its own index', () => {
+  test('the composite index of one task is its own', () => {
     const alone = judgeComposite([{ lift: slabLift, mass: 5 }]);
     expect(alone.compositeIndex).toBeCloseTo(judgeLift(slabLift, 5).liftingIndex, 12);
   });
 
-  test('the whole is at least the hardest, does not depend on the order, and each task adds', () => {
+  test('the composite index is at least that of the hardest task, independent of order, and rises with each task', () => {
     const easy = { lift: { ...slabLift, perMinute: 2, vertical: 0.8 }, mass: 3 };
     const hard = { lift: slabLift, mass: 8 };
     const [one, other] = [judgeComposite([easy, hard]), judgeComposite([hard, easy])];
@@ -125,7 +125,7 @@ describe('several tasks', () => {
   });
 });
 
-test('the scope names what stands against the method', () => {
+test('the scope lists each condition that the method does not cover', () => {
   expect(outsideScope({})).toEqual([]);
   expect(outsideScope({ bothHands: true, hours: 8, friction: 0.4 })).toEqual([]);
   expect(outsideScope({ hours: 8.1, temperature: 292.14, humidity: 0.34 })).toEqual([
@@ -156,6 +156,6 @@ test.each([
   expect(outsideScope({ [fact]: false })).toEqual([]);
 });
 
-test('two people are counted short of twice one', () => {
+test('two people lift less than twice as much as one', () => {
   expect(twoPeopleLimit(15)).toBeCloseTo(20, 12);
 });

@@ -94,7 +94,7 @@ describe('the multipliers', () => {
     );
   });
 
-  test('rounding follows the decimal figure, not its binary shadow', () => {
+  test('rounding follows the decimal value, not its binary approximation', () => {
     expect(toTwoDecimals(0.985)).toBe(0.99);
     expect(toTwoDecimals(0.8546)).toBe(0.85);
   });

@@ -35,7 +35,7 @@ describe('one practicable step', () => {
   const step = (change: string, over: Partial<Lift>) =>
     rankChanges({ ...slabLift, ...over }, 8).find((c) => c.change === change);
 
-  test('closer is by 10 cm, and no closer than counts', () => {
+  test('moves the load closer by 10 cm, no closer than the equation counts', () => {
     const to = (horizontal: number) => step('hold-closer', { horizontal })?.lift.horizontal;
     expect(to(0.5)).toBeCloseTo(0.4, 12);
     expect(to(0.3)).toBe(0.25);
@@ -43,7 +43,7 @@ describe('one practicable step', () => {
     expect(to(0.2)).toBeUndefined();
   });
 
-  test('nearer the waist is by 25 cm, from below or from above', () => {
+  test('moves the hands 25 cm nearer to 75 cm, from below or above', () => {
     const to = (vertical: number) => step('start-nearer-waist', { vertical })?.lift.vertical;
     expect(to(0.1)).toBeCloseTo(0.35, 12);
     expect(to(0.6)).toBe(0.75);
@@ -52,14 +52,14 @@ describe('one practicable step', () => {
     expect(to(0.75)).toBeUndefined();
   });
 
-  test('feet turn by 45°, and to straight ahead at most', () => {
+  test('turns the feet by 45°, at most to straight ahead', () => {
     const to = (angle: number) => step('turn-feet', { asymmetry: degrees(angle) })?.lift.asymmetry;
     expect(to(60)).toBeCloseTo(degrees(15), 12);
     expect(to(30)).toBe(0);
     expect(to(0)).toBeUndefined();
   });
 
-  test('travel, rate and mass are halved, the grip is the next better', () => {
+  test('halves travel, rate and mass, and takes the next better grip', () => {
     expect(step('shorter-travel', { travel: 0.8 })?.lift.travel).toBe(0.4);
     expect(step('halve-rate', { perMinute: 4 })?.lift.perMinute).toBe(2);
     expect(step('better-grip', { coupling: 'poor' })?.lift.coupling).toBe('fair');
@@ -71,14 +71,14 @@ describe('one practicable step', () => {
     expect(step('hold-closer', {})?.mass).toBe(8);
   });
 
-  test('where nothing is left to better, only a lighter load helps', () => {
+  test('offers only a lighter load where nothing else can be improved', () => {
     expect(rankChanges(best, 8).map(({ change }) => change)).toEqual(['halve-mass']);
   });
 });
 
 describe('the best lift of all', () => {
   // niosh-lifting-1994 p. 7: every multiplier 1, so the load constant itself.
-  test('is of the load constant', () => {
+  test('has the load constant as its weight limit', () => {
     const { weightLimit, liftingIndex } = judgeLift(best, 46);
     expect(weightLimit).toBe(23);
     expect(liftingIndex).toBe(2);
@@ -91,7 +91,7 @@ describe('the best lift of all', () => {
     );
   });
 
-  test('without its rate, when the rate is the only thing wrong with it', () => {
+  test('keeps the load constant without its rate, where only the rate lowers the limit', () => {
     const fast = judgeLift({ ...best, perMinute: 1 }, 23);
     expect(fast.weightLimit).toBeCloseTo(0.94 * 23, 12);
     expect(fast.weightLimitWithoutRate).toBe(23);
@@ -101,7 +101,7 @@ describe('the best lift of all', () => {
 
 describe('where the method ends', () => {
   // niosh-lifting-1994 pp. 7–11, Tables 1 to 3.
-  test('63 cm, 175 cm up and 175 cm of travel still have a multiplier', () => {
+  test('a reach of 63 cm, a height of 175 cm and a travel of 175 cm still have a multiplier', () => {
     expect(horizontalMultiplier(0.63, 'metric')).toBeCloseTo(25 / 63, 9);
     expect(horizontalMultiplier(0.631, 'metric')).toBe(0);
     expect(horizontalMultiplier(25 * 0.0254, 'us')).toBeCloseTo(0.4, 9);
@@ -119,7 +119,7 @@ describe('where the method ends', () => {
   });
 
   // niosh-lifting-1994 Table 5, short: 1, 0.97, 0.94 and 0.91 at 0.2, 0.5, 1 and 2 lifts a minute.
-  test('rates that add up to the last of a column read it, whatever the last digit', () => {
+  test('rates that add up to the last row of a column read that row, whatever the rounding error', () => {
     const at = (perMinute: number, duration: Duration, vertical: number) =>
       frequencyMultiplier({ perMinute, duration, vertical }, 'metric');
     // 10.000000000000002; Table 5: moderate, hands low, 10 a minute 0.26; long 9, high 0.15; short 15, high 0.28.
@@ -129,7 +129,7 @@ describe('where the method ends', () => {
     expect(at(15.01, 'short', 1)).toBe(0);
   });
 
-  test('a rate below the first row reads the first, one between rows is between them', () => {
+  test('a rate below the first row reads that row, one between rows is interpolated', () => {
     const at = (perMinute: number) =>
       frequencyMultiplier({ perMinute, duration: 'short', vertical: 1 }, 'metric');
     expect([0, 0.1, 0.2].map(at)).toEqual([1, 1, 1]);
@@ -150,13 +150,13 @@ describe('where the method ends', () => {
 });
 
 describe('rates and rests', () => {
-  test('lifting for a third of the time is a third of the rate', () => {
+  test('lifting for a third of the time counts as a third of the rate', () => {
     expect(averageRate({ perMinute: 6, minutes: 5 })).toBe(2);
     expect(averageRate({ perMinute: 6, minutes: 15 })).toBe(6);
   });
 
   // niosh-lifting-1994 pp. 13–14.
-  test('an hour needs as much rest as work, a longer spell three tenths of it', () => {
+  test('an hour of work needs as much rest, a longer spell three tenths', () => {
     expect(recoveryNeeded(1800)).toBe(1800);
     expect(recoveryNeeded(3600)).toBe(3600);
     expect(recoveryNeeded(3600, 1.2)).toBeCloseTo(4320, 9);
@@ -170,7 +170,7 @@ describe('rates and rests', () => {
   });
 });
 
-test('tasks are numbered from the hardest alone, wherever it was given', () => {
+test('tasks are ordered by their single-task index, highest first, whatever the order given', () => {
   const task = (liftingIndex: number, perMinute: number) => ({
     liftingIndex,
     liftingIndexWithoutRate: 0.5,

@@ -25,7 +25,7 @@ import { barsTogether } from '../../../src/core/demould/several-bars.ts';
 import { expectLimits } from '../refuses.ts';
 
 describe('beams', () => {
-  test('have a length and a weight', () => {
+  test('refuse a length and a weight of 0 or less', () => {
     expectLimits(
       ({ length }: { length: number }) => bestSupportDistance(length),
       { length: 1 },
@@ -45,7 +45,7 @@ describe('beams', () => {
       );
   });
 
-  test('are held within their length, the middle between the supports', () => {
+  test('refuse supports outside their length, or both on one side of the middle', () => {
     const beam = { length: 2, left: 0.4, right: 0.4, load: 3 };
     expectLimits(heldAtTwoPoints, beam, {
       length: { refuses: [0] },
@@ -56,7 +56,7 @@ describe('beams', () => {
   });
 });
 
-test('broken bars held some stress, and their doubt is never below nought', () => {
+test('refuses broken bars with a stress of 0 and a negative uncertainty', () => {
   const bar = (over: { strength: number; uncertainty: number }) =>
     barsTogether([{ strength: 2e5, uncertainty: 1e4 }, over]);
   expectLimits(
@@ -75,7 +75,7 @@ describe('spells of lifting', () => {
     recovery: recovery * 60,
   });
 
-  test('no time is below nought', () => {
+  test('refuse negative times', () => {
     expectLimits(
       ({ work, recovery }: { work: number; recovery: number }) =>
         durationClass([{ work, recovery }, minutes(30, 0)]),
@@ -93,7 +93,7 @@ describe('spells of lifting', () => {
   });
 
   // niosh-lifting-1994 pp. 13–14: enough rest lets a spell stand alone, too little joins it to the next.
-  test('the longest joined work counts, wherever in the day it stands', () => {
+  test('the longest run of joined spells counts, wherever in the day it is', () => {
     expect(durationClass([minutes(50, 50), minutes(40, 0)])).toEqual({
       duration: 'short',
       work: 3000,
@@ -105,7 +105,7 @@ describe('spells of lifting', () => {
     expect(durationClass([minutes(40, 40), minutes(50, 50), minutes(30, 0)]).work).toBe(3000);
   });
 
-  test('no rest sets a long spell apart: what follows joins it', () => {
+  test('no recovery separates a long spell: what follows is joined to it', () => {
     expect(durationClass([minutes(180, 240), minutes(60, 0)])).toEqual({
       duration: 'long',
       work: 4 * 3600,
@@ -113,7 +113,7 @@ describe('spells of lifting', () => {
   });
 
   // niosh-lifting-1994 p. 13: short is one hour or less, moderate two hours or less.
-  test('an hour is still short, two hours are still moderate', () => {
+  test('one hour is still short, two hours are still moderate', () => {
     const of = (work: number) => durationClass([minutes(work, 0)]).duration;
     expect([of(60), of(60.1), of(120), of(120.1)]).toEqual([
       'short',
@@ -123,7 +123,7 @@ describe('spells of lifting', () => {
     ]);
   });
 
-  test('eight hours are the most', () => {
+  test('refuse more than eight hours of work, and none', () => {
     expect(durationClass([minutes(480, 0)]).work).toBe(8 * 3600);
     expect(() => durationClass([minutes(480.1, 0)])).toThrow('work');
     expect(() => durationClass([minutes(0, 10)])).toThrow('work');
@@ -131,7 +131,7 @@ describe('spells of lifting', () => {
 });
 
 describe('rates', () => {
-  test('are never below nought, and only a quarter of an hour is in a quarter of an hour', () => {
+  test('refuse a negative rate and more than 15 minutes of lifting in a quarter of an hour', () => {
     expectLimits(
       (lift: { perMinute: number; vertical: number }) =>
         frequencyMultiplier({ ...lift, duration: 'short' }, 'metric'),
@@ -152,7 +152,7 @@ describe('rates', () => {
   });
 
   // niosh-lifting-1994 Table 5: with hands below 75 cm the short column ends at 12 lifts a minute.
-  test('the last rate of the table has a multiplier, any faster has none', () => {
+  test('the last rate of the table has a multiplier, a higher one none', () => {
     const at = (perMinute: number, vertical: number) =>
       frequencyMultiplier({ perMinute, duration: 'short', vertical }, 'metric');
     expect(at(12, 0.7)).toBe(0.37);
@@ -165,7 +165,7 @@ describe('rates', () => {
 
 describe('a lift', () => {
   // niosh-lifting-1994 Table 4: from 0° to 135°; beyond, no lift is recommended.
-  test('turns by an angle from none to half a turn, and has no multiplier beyond 135°', () => {
+  test('takes angles from 0 to 180°, and has no multiplier beyond 135°', () => {
     const degrees = (asymmetry: number) => (asymmetry * Math.PI) / 180;
     expectLimits(
       ({ asymmetry }: { asymmetry: number }) => asymmetricMultiplier(asymmetry),
@@ -176,7 +176,7 @@ describe('a lift', () => {
     expect(asymmetricMultiplier(degrees(136), 'manual')).toBe(0);
   });
 
-  test('is of a load with some depth, from the floor up', () => {
+  test('refuses a load without depth and hands below the floor', () => {
     const vertical = { takes: [0], refuses: [-0.01] };
     expectLimits(
       (load) => estimateHorizontal(load, 'metric'),
@@ -201,7 +201,7 @@ describe('several tasks', () => {
   };
 
   // niosh-lifting-1994 Table 5, short: 0.94 at 1 and 0.91 at 2 lifts a minute.
-  test('a second task adds its own index by the fall of the rate’s multiplier', () => {
+  test('a second task adds its index without rate times the rise of the inverse frequency multiplier', () => {
     const { compositeIndex, order } = combineTasks(
       [task, { ...task, liftingIndex: 0.9 }],
       'metric',
@@ -216,7 +216,7 @@ describe('several tasks', () => {
     ]);
   });
 
-  test('a lift out of reach makes the whole impossible, even one made no more often', () => {
+  test('one lift out of reach makes the composite index infinite, even at a rate of 0 beside it', () => {
     const lift = {
       horizontal: 0.7,
       vertical: 0.8,

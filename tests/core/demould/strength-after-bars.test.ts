@@ -31,7 +31,7 @@ describe('after bars were broken', () => {
     expect(high).toBeCloseTo(tested.high, 6);
   });
 
-  test('by hand: four days for one halves the root, before and after', () => {
+  test('at four times the age the exponent halves, before and after, by hand', () => {
     // Of 28 days: √28 at one day, √7 at four.
     const grown = (s: number) => Math.exp(s * (Math.sqrt(28) - Math.sqrt(7)));
     const after = strengthAfterBars({ ...base, elapsed: 4 * DAY });
@@ -42,7 +42,7 @@ describe('after bars were broken', () => {
     expect(before.high).toBeCloseTo(tested.high / grown(0.2), 3);
   });
 
-  test('the age the part has now leaves open how old the bars were: the oldest counts at the low end', () => {
+  test('where the age of the bars at the test is uncertain, the oldest possible counts at the low end', () => {
     // A day at 6 °C counts as 7.9 h; 29.5 h of age after 55.2 h, bars broken at 24.
     const slow = 7.9 / 24;
     const now = 2.3 * DAY;
@@ -53,14 +53,14 @@ describe('after bars were broken', () => {
     expect(low).toBeCloseTo(tested.low * Math.exp(0.2 * (root(oldest) - root(1.229))), 3);
   });
 
-  test('a test at the moment of casting, or of what never ages, is refused', () => {
+  test('refuses a test at casting or of a part that does not age', () => {
     const at = (over: object) => () => strengthAfterBars({ ...base, elapsed: DAY, ...over });
     expect(at({ testedAt: 0 })).toThrow(DomainError);
     expect(at({ testedAt: -1 })).toThrow(DomainError);
     expect(at({ ageing: { ...steady, slow: 0 } })).toThrow(DomainError);
   });
 
-  test('neither end ever falls, and the low never passes the high', () => {
+  test('neither end of the band falls with age, and low is never above high', () => {
     fc.assert(
       fc.property(ageings, between(0.5, 5), between(0, 8), between(0, 3), (ageing, at, t, more) => {
         const of = { ...base, ageing, testedAt: at * DAY };
@@ -73,7 +73,7 @@ describe('after bars were broken', () => {
     );
   });
 
-  test('an unknown cement is never surer than one of those it may be', () => {
+  test('the band of an unknown cement contains that of each cement it may be', () => {
     fc.assert(
       fc.property(ageings, between(0.5, 5), between(0, 8), between(0, 1), (ageing, at, t, part) => {
         const of = { ...base, ageing, testedAt: at * DAY, elapsed: t * DAY };
@@ -87,7 +87,7 @@ describe('after bars were broken', () => {
     );
   });
 
-  test('a wider pace never makes the part surer', () => {
+  test('a wider range of age rates never narrows the band', () => {
     fc.assert(
       fc.property(
         ageings,
@@ -107,7 +107,7 @@ describe('after bars were broken', () => {
     );
   });
 
-  test('bars too weak push the window past the test, bars to spare bring it before', () => {
+  test('with bars too weak the window begins after the test, with strong ones it ends before', () => {
     fc.assert(
       fc.property(between(1.05, 1.6), (short) => {
         const window = (strength: number) =>

@@ -20,7 +20,7 @@ describe('a strip window by hand', () => {
     floor: 0,
   };
 
-  test('half the strength: 60 of 480 kPa by the fast curve, 90 of 420 by the slow', () => {
+  test('half the strength is reached at the ages worked out by hand', () => {
     const { earliest, latest, notes } = stripWindow(asked);
     // (1/8)² and 3/14 of 28 days, to a second.
     expect(Math.abs(earliest! - (28 / 64) * DAY)).toBeLessThanOrEqual(1);
@@ -28,20 +28,20 @@ describe('a strip window by hand', () => {
     expect(notes).toEqual([]);
   });
 
-  test('all the strength, when that share may be used, is reached sooner', () => {
+  test('where all the strength may be used, the window is earlier', () => {
     const { needed, latest } = stripWindow({ ...asked, share: 1 });
     expect(needed).toEqual({ low: 30e3, high: 45e3 });
     expect(Math.abs(latest! - 3 * DAY)).toBeLessThanOrEqual(1);
   });
 
-  test('of the later end a smaller share may be asked, and moves that end alone', () => {
+  test('a smaller share allowed at the later end moves that end alone', () => {
     const { needed, earliest, latest } = stripWindow({ ...asked, share: 1, sure: 0.5 });
     expect(needed).toEqual({ low: 30e3, high: 90e3 });
     expect(Math.abs(earliest! - (28 / 256) * DAY)).toBeLessThanOrEqual(1);
     expect(Math.abs(latest! - 6 * DAY)).toBeLessThanOrEqual(1);
   });
 
-  test('what is reached just where the search ends is reached', () => {
+  test('a strength reached exactly at the end of the search counts as reached', () => {
     expect(stripWindow({ ...asked, within: 6 * DAY }).latest).toBeDefined();
     const short = stripWindow({ ...asked, within: 5.9 * DAY });
     expect(short).not.toHaveProperty('latest');
@@ -49,7 +49,7 @@ describe('a strip window by hand', () => {
     expect(none).not.toHaveProperty('earliest');
   });
 
-  test('each band stands upright above nought, and each time is above it', () => {
+  test('refuses reversed bands, and strengths and times of 0 or less', () => {
     const flat = {
       stressLow: 30e3,
       stressHigh: 45e3,

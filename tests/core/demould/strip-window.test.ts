@@ -29,7 +29,7 @@ describe('the strip window', () => {
     expect(earliest!).toBeLessThan(latest!);
   });
 
-  test('the earlier end never comes after the later; more stress never brings either forward', () => {
+  test('the earlier end is never after the later, and more stress never makes either earlier', () => {
     fc.assert(
       fc.property(
         between(1e3, 1e5),
@@ -51,7 +51,7 @@ describe('the strip window', () => {
     );
   });
 
-  test('set rules when the stress is a trifle, and it is said', () => {
+  test('where the stress is small the least age governs, and is noted', () => {
     const { earliest, notes } = stripWindow({
       ...base,
       stress: { low: 10, high: 20 },
@@ -61,7 +61,7 @@ describe('the strip window', () => {
     expect(notes).toContainEqual({ code: 'set-not-strength', of: 'earliest' });
   });
 
-  test('warmth does not shorten the hours before which nothing is estimated, cold lengthens them', () => {
+  test('the least age for an estimate is not shortened by warmth, but lengthened by cold', () => {
     const trifle = (slow: number, fast: number) =>
       stripWindow({
         ...base,
@@ -86,7 +86,7 @@ describe('the strip window', () => {
     expect(notes).toEqual([]);
   });
 
-  test('past 28 days it is the quick cement that the part waits for', () => {
+  test('past 28 days the quick cement sets the later end', () => {
     const strength28 = { low: 255e3, high: 543e3 };
     const stress = { low: 132e3, high: 132e3 };
     const window = (...by: [number, ...number[]]) => {
@@ -100,7 +100,7 @@ describe('the strip window', () => {
     expect(window(0.38, 0.2).latest!).toBe(window(0.2).latest!);
   });
 
-  test('refuses a band upside down and a share above one', () => {
+  test('refuses a reversed band and a share above 1', () => {
     const good = { ...base, ...grown({ low: 3, high: 4 }), stress: { low: 1, high: 2 } };
     expect(() => stripWindow({ ...good, stress: { low: 2, high: 1 } })).toThrow(DomainError);
     expect(() => stripWindow({ ...good, share: 1.1 })).toThrow(DomainError);

@@ -28,7 +28,7 @@ function seeded(seed: number): () => number {
 }
 
 describe('counting along a line', () => {
-  test('air, frequency and chord hang together, and finer voids lie closer', () => {
+  test('air content, void frequency and mean chord are consistent, and finer voids have a smaller spacing factor', () => {
     fc.assert(
       fc.property(
         between(0.02, 0.8),
@@ -46,13 +46,13 @@ describe('counting along a line', () => {
     );
   });
 
-  test('a line all of air and paste is one, whatever the last digit', () => {
+  test('air and paste that fill the whole line are accepted, whatever the rounding error', () => {
     const line = { traverse: 0.06, air: 0.01, paste: 0.05, voids: 90 };
     expect(linearTraverse(line).pasteAirRatio).toBeCloseTo(5, 9);
     expect(() => linearTraverse({ ...line, paste: 0.0501 })).toThrow('paste');
   });
 
-  test('the branch follows paste over air', () => {
+  test('the formula for the spacing factor follows the paste to air ratio', () => {
     fc.assert(
       fc.property(between(0.02, 0.5), between(0.1, 1), (air, share) => {
         const found = linearTraverse({ traverse: 1, air, paste: share * (1 - air), voids: 100 });
@@ -63,7 +63,7 @@ describe('counting along a line', () => {
     );
   });
 
-  test('points give what the line gives when they fall alike', () => {
+  test('a point count gives the same as a linear traverse with the same shares', () => {
     const line = linearTraverse({ traverse: 2, air: 0.9, paste: 1, voids: 2000 });
     const points = pointCount({
       stops: 2000,
@@ -76,7 +76,7 @@ describe('counting along a line', () => {
     expect(points.spacingFactor).toBeCloseTo(line.spacingFactor, 12);
   });
 
-  test('refuses counts that cannot be', () => {
+  test('refuses impossible counts', () => {
     expect(() => linearTraverse({ traverse: 1, air: 0.6, paste: 0.5, voids: 9 })).toThrow(
       DomainError,
     );
@@ -102,14 +102,14 @@ describe('chords', () => {
     expect(() => chordHistogram([1], 1e-3)).toThrow(DomainError);
   });
 
-  test('across equal spheres their variation is an eighth', () => {
+  test('the squared coefficient of variation of chords through equal spheres is 1/8', () => {
     // A line meets a sphere of diameter 1 at r with chance 2r dr: chord √(1 − u), u even in 0–1.
     const steps = 20000;
     const list = Array.from({ length: steps }, (_, i) => Math.sqrt(1 - (i + 0.5) / steps));
     expect(chordVariation(list)).toBeCloseTo(EQUAL_SPHERE_CHORD_VARIATION, 3);
   });
 
-  test('the uncertainty of a traverse is what repeated traverses scatter by', () => {
+  test('the uncertainty of a traverse is the standard deviation of simulated traverses', () => {
     const random = seeded(7);
     const [mean, gap, length] = [0.3, 0.2, 200];
     const runs = Array.from({ length: 400 }, () => {
@@ -141,7 +141,7 @@ describe('chords', () => {
     expect(average).toBeCloseTo(0.6, 2);
   });
 
-  test('more counting is surer, and the design is judged by it', () => {
+  test('counting more reduces the uncertainty, by which the designed air is judged', () => {
     const few = pointUncertainty({ airContent: 0.6, stops: 100 });
     expect(pointUncertainty({ airContent: 0.6, stops: 400 })).toBeCloseTo(few / 2, 12);
     const { difference, inUncertainties } = againstDesign({

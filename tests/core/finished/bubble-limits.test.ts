@@ -15,8 +15,8 @@ const notNegative = { takes: [0], refuses: [-1e-6] };
 
 const share = { takes: [0, 1], refuses: [-0.01, 1.01] };
 
-describe('bubbles', () => {
-  test('are counted on a line that is there', () => {
+describe('air voids', () => {
+  test('refuse lengths and counts out of range', () => {
     expectLimits(
       linearTraverse,
       { traverse: 2, air: 1, paste: 0.8, voids: 900 },
@@ -37,7 +37,7 @@ describe('bubbles', () => {
     });
   });
 
-  test('chords have lengths, and bins go on past the longest', () => {
+  test('refuse chords of 0 length and more than 200 bins, and a chord on an edge counts in the upper bin', () => {
     expectLimits(
       ({ chord, width }: { chord: number; width: number }) => chordHistogram([1e-3, chord], width),
       { chord: 2e-3, width: 5e-4 },
@@ -63,7 +63,7 @@ describe('bubbles', () => {
     expect(chordVariation([1, 3])).toBeCloseTo(0.5, 12);
   });
 
-  test('air is a share, counted at least once', () => {
+  test('refuse an air content beyond 0 to 1 and a count of 0', () => {
     expectLimits(
       traverseUncertainty,
       { airContent: 0.5, voids: 900, variation: 0.125 },

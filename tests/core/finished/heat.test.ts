@@ -20,7 +20,7 @@ import { between } from '../arbitrary.ts';
 const layer = fc.record({ thickness: between(0, 1), conductivity: between(0.03, 2) });
 
 describe('thermal resistance', () => {
-  test('of layers adds up, in any order', () => {
+  test('of layers is their sum, in any order', () => {
     fc.assert(
       fc.property(
         fc.array(layer, { minLength: 1, maxLength: 6 }),
@@ -69,7 +69,7 @@ describe('thermal resistance', () => {
     );
   });
 
-  test('refuses nothing at all and a layer that does not conduct', () => {
+  test('refuses an empty wall and a layer with a conductivity of 0', () => {
     expect(() => transmittance({ layers: [], surfaces: 0 })).toThrow(DomainError);
     expect(() => layerResistance({ thickness: 1, conductivity: 0 })).toThrow(DomainError);
   });
@@ -105,7 +105,7 @@ describe('conductivity', () => {
     expect(of(5)).toBeCloseTo(0.6, 12);
   });
 
-  test('no piece holds more water than it has pores, and one without pores none', () => {
+  test('the moisture is at most what the pores hold, and 0 without pores', () => {
     // A cubic metre of 650 kg/m³ is a quarter solid.
     expect(mostMoisture({ dryDensity: 650 })).toBeCloseTo(750 / 650, 12);
     expect(mostMoisture({ dryDensity: 2600 })).toBe(0);
@@ -113,7 +113,7 @@ describe('conductivity', () => {
     expect(() => mostMoisture({ dryDensity: 0 })).toThrow(DomainError);
   });
 
-  test('says when it is asked outside its range', () => {
+  test('notes a density outside its range', () => {
     expect(valoreConductivity({ dryDensity: 200 }).notes).toEqual([
       { code: 'outside-range', of: 'dryDensity' },
     ]);
@@ -124,13 +124,13 @@ describe('conductivity', () => {
     expect(() => valoreConductivity({ dryDensity: 0 })).toThrow(DomainError);
   });
 
-  test('a table is read straight between its rows', () => {
+  test('a table is interpolated linearly between its rows', () => {
     const { low, high } = tabledConductivity(BCA_CONDUCTIVITY, 900)!;
     expect(low).toBeCloseTo(0.2, 12);
     expect(high).toBeCloseTo(0.265, 12);
   });
 
-  test('the band holds the relation and both tables, and the measured slag points lie above it', () => {
+  test('the band contains the relation and both tables, and lies below the measured slag points', () => {
     const { low, high } = dryConductivityBand({ dryDensity: 500 });
     expect(low).toBeCloseTo(0.105, 10);
     expect(high).toBeGreaterThan(valoreConductivity({ dryDensity: 500 }).conductivity);

@@ -35,7 +35,7 @@ const notNegative = { takes: [0], refuses: [-1e-6] };
 const share = { takes: [0, 1], refuses: [-0.01, 1.01] };
 
 describe('heat', () => {
-  test('is conducted by what has a density, a conductivity and no less than no moisture', () => {
+  test('refuses densities and conductivities of 0 and a negative moisture', () => {
     expectLimits(
       moistConductivity,
       { dry: 0.1, moisture: 0.02 },
@@ -56,7 +56,7 @@ describe('heat', () => {
     expect(moistConductivity({ dry: 0.1, moisture: 0.061 }).notes).toHaveLength(1);
   });
 
-  test('the ends of a table are in it', () => {
+  test('the ends of a table belong to it', () => {
     for (const table of [BCA_CONDUCTIVITY, ASHRAE_CONDUCTIVITY])
       for (const { density, low, high } of table.points) {
         const at = tabledConductivity(table, density)!;
@@ -65,7 +65,7 @@ describe('heat', () => {
       }
   });
 
-  test('is resisted by layers that conduct and surfaces that do not push', () => {
+  test('refuses conductivities of 0 and negative thicknesses, surface resistances and wishes', () => {
     expectLimits(
       layerResistance,
       { thickness: 0.1, conductivity: 0.1 },
@@ -94,7 +94,7 @@ describe('heat', () => {
 });
 
 describe('stiffness and strength', () => {
-  test('belong to a density and a strength', () => {
+  test('refuse densities and strengths of 0 or less', () => {
     expectLimits(
       pauwModulus,
       { density: 1600, compressive: 8e6 },
@@ -120,14 +120,14 @@ describe('stiffness and strength', () => {
     );
   });
 
-  test('the square-root relation says when it is asked outside 1440–2480 kg/m³', () => {
+  test('the square-root relation notes a density outside 1440–2480 kg/m³', () => {
     const notes = (density: number) => pauwModulus({ density, compressive: 8e6 }).notes;
     expect([1440, 2480].map(notes)).toEqual([[], []]);
     for (const density of [1439, 2481])
       expect(notes(density)).toEqual([{ code: 'outside-range', of: 'density' }]);
   });
 
-  test('a band has its ends in order', () => {
+  test('refuse a band whose ends are reversed', () => {
     const compressive = { low: 1e6, high: 2e6 };
     expectLimits(flexuralFromCompressive, compressive, {
       low: { takes: [2e6], refuses: [0, -1], as: 'compressive' },
@@ -143,7 +143,7 @@ describe('stiffness and strength', () => {
     );
   });
 
-  test('forms of strength stay within their variables', () => {
+  test('strength formulas refuse variables out of their range', () => {
     const mix = { wetDensity: 800, waterCement: 0.5, intrinsic: 115.3e6, exponent: 2.7 };
     expectLimits(hoff1972, mix, {
       wetDensity: positive,

@@ -17,7 +17,7 @@ const notNegative = { takes: [0], refuses: [-1e-6] };
 const share = { takes: [0, 1], refuses: [-0.01, 1.01] };
 
 describe('cement and water', () => {
-  test('the gel has room and water to grow into', () => {
+  test('refuse water–cement ratios, degrees and air out of range', () => {
     expectLimits(
       gelSpaceRatio,
       { waterCement: 0.5, degree: 0.7, airPerCement: 0.4 },
@@ -74,7 +74,7 @@ describe('cement and water', () => {
     );
   });
 
-  test('a day apart is long enough, and a loss of 0.2 % of what is left too much', () => {
+  test('weighings exactly a day apart are accepted, a loss of exactly 0.2 % is not yet dry', () => {
     const weighed = (hours: number, first: number, last: number) =>
       constantMass([
         { time: 0, mass: first },

@@ -15,7 +15,7 @@ const reading = (value: number, uncertainty = 0) => ({ value, uncertainty });
 const baths = { waterDensity: 998, filmDensity: 920 };
 
 describe('the density of a piece', () => {
-  test('in water both ways find the piece that was put in, floating or not', () => {
+  test('both ways of weighing in water find the density of a simulated piece, floating or not', () => {
     fc.assert(
       fc.property(
         between(300, 1800),
@@ -47,13 +47,13 @@ describe('the density of a piece', () => {
     );
   });
 
-  test('film of which nothing is said is polyethylene', () => {
+  test('the default film is polyethylene', () => {
     const wrapped = { mass: reading(1), wrapped: reading(1.046), gain: reading(1.7) };
     // 1.7 L less 0.046/920, 0.05 L.
     expect(densityByGain(wrapped, { waterDensity: 1000 }).volume).toBeCloseTo(1.65e-3, 9);
   });
 
-  test('relative uncertainties of a block add as squares, a cylinder’s diameter twice', () => {
+  test('relative uncertainties of a block add in quadrature, that of a cylinder’s diameter doubled', () => {
     const block = blockDensity({
       mass: reading(4.86, 0.01),
       length: reading(0.45, 0.001),
@@ -71,7 +71,7 @@ describe('the density of a piece', () => {
     expect(cylinder.uncertainty / cylinder.density).toBeCloseTo(2 / 75, 6);
   });
 
-  test('each reading is more than nothing, its doubt is none or more, and so is what it lies in', () => {
+  test('refuses readings and fluid densities of 0 or less and negative uncertainties', () => {
     const wrapped = { mass: reading(1), wrapped: reading(1.005), gain: reading(1.7) };
     const hung = {
       mass: reading(1),
@@ -111,7 +111,7 @@ describe('the density of a piece', () => {
     );
   });
 
-  test('refuses a film that weighs less than nothing and a piece without volume', () => {
+  test('refuses a negative film mass and a piece without volume', () => {
     const piece = { mass: reading(1), wrapped: reading(0.9), gain: reading(1) };
     expect(() => densityByGain(piece, baths)).toThrow(/film-weighs-less/);
     const thick = { mass: reading(1), wrapped: reading(1.5), gain: reading(0.4) };
@@ -125,7 +125,7 @@ describe('the density of a piece', () => {
 describe('drying', () => {
   const day = 86400;
 
-  test('is over when a day takes less than two in a thousand', () => {
+  test('is over when a day loses less than 0.2 %', () => {
     const at = (...masses: number[]) =>
       constantMass(masses.map((mass, i) => ({ time: i * day, mass })));
     expect(at(5)).toEqual({ constant: false, shown: false });
@@ -134,7 +134,7 @@ describe('drying', () => {
     expect(at(5, 4.5, 4.4995).change).toBeCloseTo(0.0005 / 4.4995, 12);
   });
 
-  test('over several days it is the loss a day that counts, and the whole of a gain', () => {
+  test('over several days the loss per day counts, but a gain in full', () => {
     const weekly = (...masses: number[]) =>
       constantMass(masses.map((mass, i) => ({ time: 7 * i * day, mass })));
     const slow = weekly(0.64, 0.636, 0.632);
@@ -148,7 +148,7 @@ describe('drying', () => {
     expect(weekly(0.628, 0.629).constant).toBe(true);
   });
 
-  test('is shown only by weighings no more doubtful than what may be lost between them', () => {
+  test('is shown only by weighings whose uncertainty is at most the loss allowed between them', () => {
     const at = (scale: number, ...masses: number[]) =>
       constantMass(
         masses.map((mass, i) => ({ time: i * day, mass })),
@@ -163,13 +163,13 @@ describe('drying', () => {
     expect(at(0, 5.02, 5)).toMatchObject({ constant: false, shown: false });
   });
 
-  test('a day is one, whatever the last digit of hours typed', () => {
+  test('weighings 24 hours apart count as a day apart, whatever the rounding error', () => {
     const hours = [0, 8.3, 32.3];
     const weighings = [0.705, 0.629, 0.6285].map((mass, i) => ({ time: hours[i]! * 3600, mass }));
     expect(constantMass(weighings)).toMatchObject({ constant: true, shown: true });
   });
 
-  test('two weighings on one day do not count', () => {
+  test('two weighings less than a day apart do not show it', () => {
     const weighings = [
       { time: 0, mass: 5 },
       { time: day, mass: 4.5 },

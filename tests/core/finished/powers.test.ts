@@ -32,7 +32,7 @@ const parts = [
 ] as const;
 
 describe('Powers’ volumes', () => {
-  test('sum to one and none is negative, at every degree there is water for', () => {
+  test('sum to 1 and none is negative, at every possible degree of hydration', () => {
     fc.assert(
       fc.property(any, between(0, 1), (of, share) => {
         const degree = share * greatestDegree(of);
@@ -43,7 +43,7 @@ describe('Powers’ volumes', () => {
     );
   });
 
-  test('gel grows and water goes as the cement reacts; the air stays', () => {
+  test('gel grows and water falls with the degree of hydration; air is unchanged', () => {
     fc.assert(
       fc.property(any, between(0, 0.4), between(0.01, 0.2), (of, degree, more) => {
         const [young, old] = [degree, degree + more].map((a) =>
@@ -57,7 +57,7 @@ describe('Powers’ volumes', () => {
     );
   });
 
-  test('fresh, it is cement and water in their own volumes', () => {
+  test('at degree 0 they are those of cement and water', () => {
     const fresh = powersVolumes({
       waterCement: 0.5,
       degree: 0,
@@ -72,7 +72,7 @@ describe('Powers’ volumes', () => {
     expect(fresh.gelSolids + fresh.gelWater + fresh.emptied).toBe(0);
   });
 
-  test('water from outside fills what shrinkage empties', () => {
+  test('in water-cured paste water fills the pores of chemical shrinkage', () => {
     const of = {
       waterCement: 0.5,
       degree: 0.8,
@@ -87,7 +87,7 @@ describe('Powers’ volumes', () => {
     expect(saturated.capillaryWater).toBeCloseTo(sealed.capillaryWater + sealed.emptied, 12);
   });
 
-  test('a set that does not part gel water has none, and more reaction than there is water for is refused', () => {
+  test('constants without gel water give none, and a degree beyond the possible one is refused', () => {
     const of = { waterCement: 0.3, degree: 0.5, air: 0, inert: 0, waterDensity: 1000 } as const;
     expect(powersVolumes({ ...of, reaction: POWERS_BENTZ, curing: 'sealed' }).gelWater).toBe(0);
     const sealed = { ...of, degree: 0.9, reaction: POWERS_2001, curing: 'sealed' } as const;
@@ -100,7 +100,7 @@ describe('Powers’ volumes', () => {
     );
   });
 
-  test('the limit from the volumes is the limit from the masses, to the rounding of the constants', () => {
+  test('the limiting degree from volumes agrees with that from masses within the rounding of the constants', () => {
     for (const curing of ['sealed', 'saturated'] as const)
       for (const reaction of [POWERS_2001, POWERS_BENTZ]) {
         const paste = { waterCement: 0.33, reaction, curing, waterDensity: 1000 };
@@ -137,7 +137,7 @@ describe('gel–space ratio', () => {
     );
   });
 
-  test('is at most one exactly where w/c is at least 0.36 of the degree', () => {
+  test('is at most 1 exactly where w/c is at least 0.36 times the degree', () => {
     expect(gelSpaceRatio({ waterCement: 0.36, degree: 1, airPerCement: 0 })).toBeCloseTo(1, 12);
     expect(() => gelSpaceRatio({ waterCement: 0.35, degree: 1, airPerCement: 0 })).toThrow(
       /out-of-space/,

@@ -19,7 +19,7 @@ import { DRYING_SHRINKAGE } from '../../../src/core/finished/shrinkage.ts';
 import { between } from '../../../src/core/finished/strength-relations/relation.ts';
 import { between as double } from '../arbitrary.ts';
 
-test('every modulus rises with what it is taken from', () => {
+test('every modulus rises with the quantity it is estimated from', () => {
   fc.assert(
     fc.property(double(0.3e6, 20e6), double(1e4, 1e6), (compressive, more) => {
       const stronger = compressive + more;
@@ -40,7 +40,7 @@ test('every modulus rises with what it is taken from', () => {
   expect(() => sandModulus({ compressive: 0 })).toThrow(DomainError);
 });
 
-test('the line from density alone runs above what was measured of light cellular concrete', () => {
+test('the modulus from density alone is above the values measured on light cellular concrete', () => {
   const { density, modulus } = CELLULAR_MODULUS;
   expect(tadaModulus({ density: density.min }).modulus).toBeGreaterThan(modulus.high);
 });
@@ -61,7 +61,7 @@ describe('published ranges', () => {
     if (range.age) expect([28, 90, 365]).toContain(range.age / 86_400);
   });
 
-  test('a density is met by the ranges that cover it', () => {
+  test('finds the ranges that cover a density', () => {
     const at600 = rangesAt(DRYING_SHRINKAGE, 600).map(({ id }) => id);
     expect(at600).toContain('review-44');
     expect(at600).toContain('ramamurthy-typical');
@@ -83,7 +83,7 @@ test('moisture by volume is moisture by mass times dry over water density', () =
   );
 });
 
-test('a table of ranges is read on straight lines, and beyond its ends as at them', () => {
+test('a table of ranges is interpolated linearly, and constant beyond its ends', () => {
   const at = between([
     [400, 1, 2],
     [600, 3, 6],

@@ -30,7 +30,7 @@ describe('each relation', () => {
     },
   );
 
-  test('each covers its own two ends, and nothing beyond', () => {
+  test('each covers both its ends, and nothing beyond', () => {
     for (const { key, against, range } of STRENGTH_RELATIONS) {
       const covers = (density: number) => {
         const wetDensity = against === 'wet' ? density : 2 * density;
@@ -52,7 +52,7 @@ describe('each relation', () => {
 });
 
 describe('the band', () => {
-  test('holds every relation that covers the density, and never one number', () => {
+  test('contains every relation that covers the density, and has two different ends', () => {
     fc.assert(
       fc.property(between(100, 2500), between(0.6, 1), (wetDensity, dried) => {
         const band = strengthBand({ wetDensity, ovenDryDensity: wetDensity * dried });
@@ -67,7 +67,7 @@ describe('the band', () => {
     );
   });
 
-  test('at the demo density is a fraction of a megapascal to a few', () => {
+  test('at the demo density goes from a fraction of a megapascal to a few', () => {
     const band = strengthBand({ wetDensity: 600, ovenDryDensity: 449 });
     expect(band.known).toBe(true);
     if (!band.known) return;
@@ -82,7 +82,7 @@ describe('the band', () => {
     expect(band.high! / 1e6).toBeCloseTo(1.55, 2);
   });
 
-  test('outside every range says it does not know', () => {
+  test('outside every range is undefined', () => {
     expect(strengthBand({ wetDensity: 200, ovenDryDensity: 150 }).known).toBe(false);
     expect(strengthBand({ wetDensity: 2400, ovenDryDensity: 2300 }).known).toBe(false);
   });
@@ -104,7 +104,7 @@ test('the measured points scatter more than sixfold near 780 kg/m³', () => {
   expect(Math.max(...strengths) / Math.min(...strengths)).toBeGreaterThan(6);
 });
 
-test('the most published of a density never falls as it rises, and no band of that density is above it', () => {
+test('the highest published strength never falls as density rises, and no band is above it', () => {
   fc.assert(
     fc.property(between(330, 1920), between(0.6, 1), between(0, 1), (wet, dried, lighter) => {
       const most = mostPublished(wet)!;

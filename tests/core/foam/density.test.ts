@@ -21,7 +21,7 @@ describe('the volume of a vessel', () => {
 describe('foam density', () => {
   const vessel = 0.02;
 
-  test('a scale in air, asked about a foam of known make, gives that make back', () => {
+  test('a simulated weighing in air of a foam of known density gives that density back', () => {
     fc.assert(
       fc.property(between(0.01, 0.95), between(0.9, 1.3), between(950, 1100), (gas, air, sol) => {
         const liquid = (1 - gas) * vessel;
@@ -41,7 +41,7 @@ describe('foam density', () => {
     );
   });
 
-  test('the apparent density is its liquid within 0.13 %', () => {
+  test('the density as weighed is that of its liquid within 0.13 %', () => {
     const foam = foamDensity({ tare: 0.8, full: 2.4, vessel });
     expect(foam.apparent).toBeCloseTo(80, 9);
     const liquid = foam.liquidMass / vessel;
@@ -49,13 +49,13 @@ describe('foam density', () => {
     expect(liquid / foam.apparent - 1).toBeLessThan(0.0013);
   });
 
-  test('says when it is outside the band of the standards', () => {
+  test('notes a density outside the band of the standards', () => {
     const noted = (density: number) =>
       foamDensity({ tare: 0, full: density * vessel, vessel }).notes.length > 0;
     expect([31, 33, 63, 65].map(noted)).toEqual([true, false, false, true]);
   });
 
-  test('refuses no foam and a foam without gas', () => {
+  test('refuses an empty vessel and a foam without gas', () => {
     // The refusal tells what the full vessel must weigh more than.
     expect(() => foamDensity({ tare: 1, full: 1, vessel })).toThrow(
       expect.objectContaining({

@@ -15,14 +15,14 @@ describe('what a stated dilution means', () => {
     expect(share('percent-volume', 0.025).byVolume).toBe(0.025);
   });
 
-  test('by mass a heavy concentrate is less by volume', () => {
+  test('a percentage by mass of a heavy concentrate is a smaller share by volume', () => {
     const { byVolume, byMass } = share('percent-mass', 0.025);
     expect(byMass).toBeCloseTo(0.025, 12);
     expect(byVolume).toBeLessThan(0.025);
     expect(byVolume).toBeCloseTo(0.025 / 1100 / (0.025 / 1100 + 0.975 / 998.2), 12);
   });
 
-  test('the equal 1 : N means the same again', () => {
+  test('the 1 : N found for any convention gives the same share again', () => {
     const conventions = fc.constantFrom<Dilution>('parts-water', 'one-in');
     fc.assert(
       fc.property(conventions, fc.double({ min: 1.5, max: 200, noNaN: true }), (kind, stated) => {
@@ -34,13 +34,13 @@ describe('what a stated dilution means', () => {
     );
   });
 
-  test('the mixture weighs what its parts do', () => {
+  test('the mass of the mixture is the sum of its parts', () => {
     const { byVolume, byMass, density } = share('parts-water', 30);
     expect(density * byMass).toBeCloseTo(1100 * byVolume, 9);
     expect(density * (1 - byMass)).toBeCloseTo(998.2 * (1 - byVolume), 9);
   });
 
-  test('one in one is no dilution', () => {
+  test('refuses 1 in 1 as no dilution', () => {
     expect(() => share('one-in', 1)).toThrow(DomainError);
     expect(() => share('parts-water', 0)).toThrow(DomainError);
     expect(() => share('percent-volume', 1)).toThrow(DomainError);

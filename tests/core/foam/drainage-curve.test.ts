@@ -26,7 +26,7 @@ describe('drainage curve', () => {
     );
   });
 
-  test('liquid only ever leaves, and never more than there was', () => {
+  test('the share drained never falls, and is at most 1', () => {
     fc.assert(
       fc.property(
         drainages,
@@ -56,7 +56,7 @@ describe('drainage curve', () => {
     );
   });
 
-  test('a straight drainage ends when all is drained', () => {
+  test('a drainage at constant rate ends when all is drained', () => {
     const drainage = { rate: 0.001 };
     expect(drainedAt({ drainage, time: 5000 })).toBe(1);
     expect(drainageRate({ drainage, time: 5000 })).toBe(0);
@@ -64,7 +64,7 @@ describe('drainage curve', () => {
     expect(timeToDrain({ drainage: { rate: 0 }, share: 0.1 })).toBe(Number.POSITIVE_INFINITY);
   });
 
-  test('time does not run backwards', () => {
+  test('refuses a negative time', () => {
     expect(() => drainedAt({ drainage: { rate: 1 }, time: -1 })).toThrow(DomainError);
     expect(() => drainedAt({ drainage: { halfTime: 0, exponent: 1 }, time: 1 })).toThrow(
       DomainError,

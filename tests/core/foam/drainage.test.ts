@@ -157,7 +157,7 @@ describe('fitting the drainage of a foam', () => {
     expect(width(0.01, 0.99)).toBeGreaterThan(width(0.01, 0.95));
   });
 
-  test('a time bound and a share bound are two sides of one', () => {
+  test('bounds of a time and bounds of a share are consistent', () => {
     const jar = { halfTime: 600, exponent: 1.3, first: 60, last: 1800, count: 8 };
     const fit = fitDrainage({ readings: readings(jar, 0.01, 3) });
     if (!fit.supported) throw new Error(fit.because);
@@ -198,14 +198,14 @@ describe('fitting the drainage of a foam', () => {
     expect(fitDrainage({ readings: [...odd!, ...even!] })).toEqual(inOrder);
   });
 
-  test('times read past the last reading say so', () => {
+  test('notes times beyond the last reading', () => {
     const jar = { halfTime: 1000, exponent: 2, first: 50, last: 700, count: 10 };
     const fit = fitDrainage({ readings: readings(jar, 0, 1), readingError: 0.005 });
     if (!fit.supported) throw new Error(fit.because);
     expect(fit.notes).toEqual([{ code: 'beyond-readings', of: 'halfTime' }]);
   });
 
-  test('times before the first reading are the curve’s, without a note', () => {
+  test('times before the first reading follow the curve, without a note', () => {
     const jar = { halfTime: 600, exponent: 2, first: 500, last: 1500, count: 10 };
     const fit = fitDrainage({ readings: readings(jar, 0, 1), readingError: 0.005 });
     if (!fit.supported) throw new Error(fit.because);
@@ -214,7 +214,7 @@ describe('fitting the drainage of a foam', () => {
     expect(fit.notes).toEqual([]);
   });
 
-  test('a foam that drains in two stages is said to fit poorly', () => {
+  test('notes that a foam that drains in two stages fits poorly', () => {
     const shares = [0.1, 0.3, 0.4, 0.42, 0.45, 0.6, 0.8, 0.9];
     const fit = fitDrainage({
       readings: shares.map((drained, i) => ({ time: 60 * 2 ** i, drained })),
@@ -231,13 +231,13 @@ describe('readings that cannot support a fit', () => {
     return fit.supported ? 'supported' : fit.because;
   };
 
-  test('too few', () => {
+  test('refuses readings at fewer than three different times after the start', () => {
     expect(because()).toBe('too-few-readings');
     expect(because([0, 0], [60, 0.1], [120, 0.3], [240, 0.5])).toBe('too-few-readings');
     expect(because([60, 0.1], [60, 0.12], [240, 0.5], [240, 0.52])).toBe('too-few-readings');
   });
 
-  test('three different times are enough, and so is a fall or just no rise of four errors', () => {
+  test('accepts three different times, and falls or missing rises within four errors', () => {
     expect(because([60, 0.1], [60, 0.12], [240, 0.5], [480, 0.7])).not.toBe('too-few-readings');
     // An error of 1/64, so that four of them are 1/16 to the last bit.
     const judged = (...shares: number[]) => {
@@ -253,20 +253,20 @@ describe('readings that cannot support a fit', () => {
     expect(judged(0.125, 0.125, 0.125, 0.19)).not.toBe('no-rise');
   });
 
-  test('liquid that returns', () => {
+  test('refuses a share that falls', () => {
     expect(because([60, 0.1], [120, 0.3], [240, 0.2], [480, 0.6])).toBe('liquid-returns');
   });
 
-  test('no rise: nothing drained, or all of it before the first reading', () => {
+  test('refuses readings without a rise', () => {
     expect(because([60, 0], [120, 0.01], [240, 0], [480, 0.02])).toBe('no-rise');
     expect(because([60, 0.98], [120, 0.98], [240, 0.99], [480, 1])).toBe('no-rise');
   });
 
-  test('a jump between two readings fixes no exponent', () => {
+  test('refuses a jump between two readings, which fixes no exponent', () => {
     expect(because([60, 0], [120, 0], [240, 1], [480, 1])).toBe('no-single-curve');
   });
 
-  test('a line that misses by three errors is none, though no curve does better', () => {
+  test('refuses a straight line that misses a reading by more than three errors', () => {
     // Rates of 35/9000 miss a jump from 0 to 1 by 0.35.
     const readings = [0, 0, 1, 1].map((drained, i) => ({ time: 60 * (i + 1), drained }));
     const told = (readingError: number) => {
@@ -277,7 +277,7 @@ describe('readings that cannot support a fit', () => {
     expect(told(0.13)).toBe('no-curvature');
   });
 
-  test('a straight line is told as a line, with its bounds', () => {
+  test('readings on a straight line give a line with its bounds', () => {
     const fit = fitDrainage({
       readings: [60, 120, 180, 240, 300].map((time) => ({ time, drained: time * 5e-4 })),
     });
@@ -288,7 +288,7 @@ describe('readings that cannot support a fit', () => {
     expect(fit.upTo).toBe(300);
   });
 
-  test('the bounds of a line by hand: Student’s t, the error of a reading, the root of Σ t²', () => {
+  test('the bounds of a line are those worked out by hand', () => {
     const line = (shares: readonly number[], confidence = 0.95) => {
       const fit = fitDrainage({
         readings: shares.map((drained, i) => ({ time: 60 * (i + 1), drained })),
@@ -321,13 +321,13 @@ describe('readings that cannot support a fit', () => {
     expect(line([0.015, 0.03, 0.045, 0.06], 0.99).low).toBe(0);
   });
 
-  test('a bend smaller than the error of a reading is told as a line', () => {
+  test('a curvature smaller than the error of a reading gives a line', () => {
     // The beginning of a curve with n = 1: a line misses it by less than 0.004.
     const early = [60, 120, 180, 240, 300].map((t): [number, number] => [t, t / (3000 + t)]);
     expect(because(...early)).toBe('no-curvature');
   });
 
-  test('shares that hardly rise leave the exponent or the quarter time open', () => {
+  test('refuses shares that rise too little to fix the exponent or the quarter time', () => {
     // Long past a quarter: that time could be a minute as well as a millisecond.
     expect(because([60, 0.5], [120, 0.52], [240, 0.55], [480, 0.6])).toBe('curve-not-fixed');
     // A factor of ten is the most that is told.
@@ -337,7 +337,7 @@ describe('readings that cannot support a fit', () => {
     expect(because([600, 0.225], [800, 0.25], [1000, 0.25], [1200, 0.268])).toBe('curve-not-fixed');
   });
 
-  test('a share may lie five errors outside what can be, an error up to a fifth', () => {
+  test('accepts shares up to five errors outside 0 to 1, and errors up to 0.2', () => {
     const jar = { halfTime: 600, exponent: 1.3, first: 60, last: 1800, count: 8 };
     expectLimits(
       ({
@@ -356,7 +356,7 @@ describe('readings that cannot support a fit', () => {
     );
   });
 
-  test('more liquid than the foam held is refused, not fitted', () => {
+  test('refuses more liquid than the foam held', () => {
     expect(() => because([60, 0.1], [120, 1.2])).toThrow(DomainError);
     expect(() => because([-60, 0.1])).toThrow(DomainError);
   });

@@ -16,7 +16,7 @@ const share = between(0, 1);
 const warmth = between(273.15, 313.15);
 
 describe('glycerol in water', () => {
-  test('more of it is thicker, warmth thins it', () => {
+  test('viscosity rises with glycerol and falls with temperature', () => {
     fc.assert(
       fc.property(share, share, warmth, warmth, (a, b, s, t) => {
         const at = (glycerol: number, temperature: number) =>
@@ -36,14 +36,14 @@ describe('glycerol in water', () => {
     expect(glycerolViscosity({ glycerol: 0, temperature: 293.15 }).thickening).toBe(1);
   });
 
-  test('without glycerol two formulas for water agree to half a percent', () => {
+  test('without glycerol it agrees with the viscosity of water to half a percent', () => {
     for (let t = 273.15; t <= 313.15; t += 5) {
       const ours = glycerolViscosity({ glycerol: 0, temperature: t }).viscosity;
       expect(Math.abs(ours / waterViscosity({ temperature: t }).viscosity - 1)).toBeLessThan(0.005);
     }
   });
 
-  test('mixing draws the volumes together, by 1.3 % at the most', () => {
+  test('mixing contracts the volume, by at most 1.3 %', () => {
     fc.assert(
       fc.property(between(0.01, 0.99), between(288.15, 303.15), (glycerol, temperature) => {
         const mixture = { glycerol, temperature };
@@ -54,7 +54,7 @@ describe('glycerol in water', () => {
     );
   });
 
-  test('a share by volume is the smaller, for glycerol is the heavier', () => {
+  test('the share by volume is smaller than that by mass', () => {
     fc.assert(
       fc.property(between(0.001, 0.999), warmth, (glycerol, temperature) => {
         expect(glycerolByVolume({ glycerol, temperature })).toBeLessThan(glycerol);
@@ -63,7 +63,7 @@ describe('glycerol in water', () => {
     expect(glycerolByVolume({ glycerol: 1, temperature: 293.15 })).toBe(1);
   });
 
-  test('what the sources do not cover is said', () => {
+  test('notes what the sources do not cover', () => {
     const note = [{ code: 'outside-range', of: 'temperature' }];
     expect(glycerolDensity({ glycerol: 0.1, temperature: 280 }).notes).toEqual(note);
     expect(glycerolViscosity({ glycerol: 0.1, temperature: 270 }).notes).toEqual(note);
@@ -71,7 +71,7 @@ describe('glycerol in water', () => {
     expect(glycerolViscosity({ glycerol: 0.1, temperature: 280 }).notes).toEqual([]);
   });
 
-  test('there is no more than all of it', () => {
+  test('refuses a share above 1', () => {
     expect(() => glycerolViscosity({ glycerol: 1.01, temperature: 293.15 })).toThrow(DomainError);
     expect(() => glycerolDensity({ glycerol: 0.1, temperature: 200 })).toThrow(DomainError);
     expect(() => glycerolFreezing({ glycerol: -0.01 })).toThrow(DomainError);
@@ -80,7 +80,7 @@ describe('glycerol in water', () => {
 });
 
 describe('freezing of glycerol in water', () => {
-  test('colder to 70 %, then warmer again', () => {
+  test('falls up to about 70 % of glycerol, then rises', () => {
     const at = (glycerol: number) => glycerolFreezing({ glycerol }).freezing;
     fc.assert(
       fc.property(between(0, 0.7), between(0, 0.7), (a, b) => {

@@ -6,7 +6,7 @@ import { glycerolByVolume } from '../../../src/core/foam/glycerol.ts';
 import { blendAfterStanding, standingFoam } from '../../../src/core/foam/standing-foam.ts';
 import { expectLimits } from '../refuses.ts';
 
-test('what has drained is at least nothing and at most what the foam held', () => {
+test('refuses a negative drained amount and one above what the foam held', () => {
   expectLimits(
     drainedByMass,
     { drained: 0.3, foam: 1.2 },
@@ -25,7 +25,7 @@ test('what has drained is at least nothing and at most what the foam held', () =
   }
 });
 
-test('a jar that has drained whole has, whatever the last digit', () => {
+test('a foam drained completely has a share of exactly 1, whatever the rounding error', () => {
   expect(drainedByHeight({ drained: 0.0125, foam: 0.075, expansion: 6 })).toBe(1);
   let most = 0;
   for (let held = 1; held <= 200; held++)
@@ -37,7 +37,7 @@ test('a jar that has drained whole has, whatever the last digit', () => {
   expect(most).toBe(1);
 });
 
-test('a foam is weighed in a vessel that holds something lighter than its solution', () => {
+test('refuses readings of a foam as heavy as its solution, and vessels and densities out of range', () => {
   // 0.8 kg in 10 L; full of solution it would hold (1000 − 1.2) · 0.01 = 9.988 kg.
   const reading = {
     tare: 0.5,
@@ -55,7 +55,7 @@ test('a foam is weighed in a vessel that holds something lighter than its soluti
   });
 });
 
-test('a standing foam is lighter than its solution and has lost between nothing and all', () => {
+test('refuses a standing foam as heavy as its solution, and shares beyond 0 to 1', () => {
   const foam = { foamDensity: 80, solutionDensity: 1000, share: 0.25 };
   expectLimits(standingFoam, foam, {
     solutionDensity: { refuses: [0, -1] },

@@ -28,7 +28,7 @@ const jars = fc
   });
 
 describe('the logistic nearest to some readings', () => {
-  test('is the one a library of least squares finds', () => {
+  test('agrees with a library’s Levenberg–Marquardt fit', () => {
     fc.assert(
       fc.property(jars, ({ x, v }) => {
         const fit = fitLogistic(x, v)!;
@@ -47,7 +47,7 @@ describe('the logistic nearest to some readings', () => {
     );
   });
 
-  test('no curve beside it comes nearer', () => {
+  test('no neighbouring curve has a smaller sum of squares', () => {
     fc.assert(
       fc.property(jars, ({ x, v }) => {
         const { u, n, squares } = fitLogistic(x, v)!;
@@ -63,7 +63,7 @@ describe('the logistic nearest to some readings', () => {
     );
   });
 
-  test('moves with all its readings as a fit to them says', () => {
+  test('its shift with a common relative error agrees with a refit', () => {
     fc.assert(
       fc.property(jars, ({ x, v }) => {
         const move = moveTogether(fitLogistic(x, v)!, x, v);
@@ -83,7 +83,7 @@ describe('the logistic nearest to some readings', () => {
     );
   });
 
-  test('is found for exponents from 0.02 to 60, and for none beyond', () => {
+  test('is found for exponents from 0.02 to 60 only', () => {
     const found = (n: number) => {
       // As wide as the curve itself: from 12 % drained to 88 %.
       const x = [-2, -1, -0.4, 0.4, 1, 2].map((at) => at / n);
@@ -95,7 +95,7 @@ describe('the logistic nearest to some readings', () => {
     expect(found(61)).toBeUndefined();
   });
 
-  test('is none where a jump, or readings that all agree, leave the constants open', () => {
+  test('is undefined where a jump or equal readings leave the constants undetermined', () => {
     expect(fitLogistic([-1, -0.5, 0.5, 1], [0, 0, 1, 1])).toBeUndefined();
     expect(fitLogistic([-1, -0.5, 0.5, 1], [1, 1, 1, 1])).toBeUndefined();
   });

@@ -7,7 +7,7 @@ import { standingFoam } from '../../../src/core/foam/standing-foam.ts';
 const solutionDensity = 1002;
 
 describe('a vessel with liquid below the foam', () => {
-  test('it is the foam that has stood, seen from the scale', () => {
+  test('foam, share and density as made are those of the drained foam that was simulated', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 20, max: 300, noNaN: true }),
@@ -26,7 +26,7 @@ describe('a vessel with liquid below the foam', () => {
     );
   });
 
-  test('more liquid than the foam held, or than the vessel holds, is refused', () => {
+  test('refuses more liquid than the foam held or the vessel holds', () => {
     const vessel = { net: 1.6, vessel: 0.02, solutionDensity };
     expect(() => partDrained({ ...vessel, drained: 0.0017 })).toThrow(DomainError);
     expect(() => partDrained({ ...vessel, drained: 0.02 })).toThrow(DomainError);

@@ -23,7 +23,7 @@ const blends = fc
 const lives = fc.double({ min: 0.05, max: 1, noNaN: true });
 
 describe('the foam a batch is planned with', () => {
-  test('blended fresh, it gives the planned density and mass', () => {
+  test('blended without loss gives the planned density and mass', () => {
     fc.assert(
       fc.property(blends, fc.double({ min: 1, max: 500, noNaN: true }), (blend, mass) => {
         const { foamVolume, baseMass } = plannedFoam({ mass, ...blend });
@@ -35,7 +35,7 @@ describe('the foam a batch is planned with', () => {
     );
   });
 
-  test('without its gas the blend weighs what it weighs with no gas left', () => {
+  test('the density without gas agrees with that of the blend after all gas is lost', () => {
     fc.assert(
       fc.property(blends, (blend) => {
         const solutionDensity = 1002;
@@ -47,7 +47,7 @@ describe('the foam a batch is planned with', () => {
     );
   });
 
-  test('is the foam that proportion makes for what dies', () => {
+  test('agrees with the foam that proportion plans for the gas that is lost', () => {
     for (const survival of [1, 0.7, 0.25]) {
       const mix = proportion({
         volume: 0.035,
@@ -66,7 +66,7 @@ describe('the foam a batch is planned with', () => {
     }
   });
 
-  test('comes out as planned where as much of it dies as was planned', () => {
+  test('gives the planned density where the planned share of gas is lost', () => {
     fc.assert(
       fc.property(blends, lives, (blend, survival) => {
         fc.pre(blend.wetDensity > (1.01 * blend.foamDensity) / survival);
@@ -78,7 +78,7 @@ describe('the foam a batch is planned with', () => {
     );
   });
 
-  test('a blend outside its parts is refused', () => {
+  test('refuses a density not between foam and base mix', () => {
     const parts = { foamDensity: 80, baseDensity: 1951, mass: 20 };
     expect(() => plannedFoam({ ...parts, wetDensity: 80 })).toThrow(DomainError);
     expect(() => plannedFoam({ ...parts, wetDensity: 1951 })).toThrow(DomainError);

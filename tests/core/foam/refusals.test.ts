@@ -12,7 +12,7 @@ import { expectLimits } from '../refuses.ts';
 const positive = { refuses: [0, -1, Number.NaN] };
 const notNegative = { takes: [0], refuses: [-1e-9, Number.NaN] };
 
-test('a vessel is weighed empty, then full of water, in air that is no liquid', () => {
+test('refuses a vessel filled lighter than empty, and temperatures and air densities out of range', () => {
   const reading = { empty: 0.8, filled: 20.8, temperature: 293.15, airDensity: 1.2 };
   expectLimits(vesselVolume, reading, {
     empty: { takes: [0], refuses: [-0.001, 2e9] },
@@ -24,7 +24,7 @@ test('a vessel is weighed empty, then full of water, in air that is no liquid', 
   expect(vesselVolume(reading).buoyancy).toBeCloseTo(1.2 / 997, 6);
 });
 
-test('a dilution has water in it and densities above nothing', () => {
+test('refuses a dilution without water and densities of 0', () => {
   const of =
     (convention: Dilution) =>
     (parts: { stated: number; concentrateDensity: number; waterDensity: number }) =>
@@ -46,7 +46,7 @@ test('a dilution has water in it and densities above nothing', () => {
     );
 });
 
-test('a drainage runs forwards: no rate, time, half time or exponent below nothing', () => {
+test('refuses negative rates, times, half times and exponents of drainage', () => {
   const at = { halfTime: 600, exponent: 1.3, time: 300 };
   const curve = { halfTime: positive, exponent: positive };
   const told =
@@ -84,7 +84,7 @@ test('a drainage runs forwards: no rate, time, half time or exponent below nothi
   );
 });
 
-test('liquid below a foam is less than the vessel and no more than the foam held', () => {
+test('refuses drained liquid beyond the vessel or beyond what the foam held', () => {
   // 1.6 kg in 20 L, of a solution of 1000 kg/m³: at most 1.6 L can have drained.
   const seen = { net: 1.6, vessel: 0.02, drained: 0.0004, solutionDensity: 1000 };
   expectLimits(partDrained, seen, {
@@ -99,7 +99,7 @@ test('liquid below a foam is less than the vessel and no more than the foam held
   );
 });
 
-test('a foaming solution is asked for in amounts and densities that can be', () => {
+test('refuses amounts and densities of a foaming solution out of range', () => {
   const solution = {
     foamVolume: 0.06,
     foamDensity: 80,
@@ -134,7 +134,7 @@ test('a foaming solution is asked for in amounts and densities that can be', () 
   );
 });
 
-test('a jar is heavier than nothing, lighter than its mix without gas, and read in time', () => {
+test('refuses blend densities of 0 or at that without gas, and times not in order', () => {
   const jar = { time: 300, density: 620, gaslessDensity: 1750 };
   const ask = ({ time, density, gaslessDensity }: typeof jar) =>
     foamSurvival({
@@ -152,7 +152,7 @@ test('a jar is heavier than nothing, lighter than its mix without gas, and read 
   expectLimits(gasLeftAfter, { rate: 1e-4, time: 60 }, { rate: notNegative, time: notNegative });
 });
 
-test('what is still to be waited is refused by its own name', () => {
+test('refuses a negative wait and a tolerance of 0 by their names', () => {
   const hand = {
     foamDensity: 80,
     foamVolume: 0.012,

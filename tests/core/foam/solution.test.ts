@@ -26,7 +26,7 @@ describe('foaming solution', () => {
     );
   });
 
-  test('what the lance keeps is on top', () => {
+  test('what is lost in the lance is added on top', () => {
     const foam = { foamVolume: 0.06, foamDensity: 80, partsWater: 40 };
     expect(foamingSolution(foam).solutionMass).toBeCloseTo(4.8, 9);
     expect(foamingSolution({ ...foam, lanceLoss: 0.1 }).solutionMass).toBeCloseTo(5.28, 9);
@@ -40,7 +40,7 @@ describe('foaming solution', () => {
     );
   });
 
-  test('refuses half a solution of glycerol, no water, and foam as dense as water', () => {
+  test('refuses more than half of glycerol, no water, and foam as dense as water', () => {
     const foam = { foamVolume: 0.1, foamDensity: 50, partsWater: 40 };
     expect(() => foamingSolution({ ...foam, glycerolShare: 0.6 })).toThrow('glycerolShare');
     expect(() => foamingSolution({ ...foam, partsWater: 0 })).toThrow('partsWater');
@@ -81,7 +81,7 @@ describe('foaming solution, stated and lost in other ways', () => {
     );
   });
 
-  test('make-up leaves as much soap as soft water would, litre for litre of water', () => {
+  test('make-up concentrate leaves as much soap per litre of water as soft water would', () => {
     fc.assert(
       fc.property(
         wanted,
@@ -105,7 +105,7 @@ describe('foaming solution, stated and lost in other ways', () => {
     );
   });
 
-  test('refuses a concentrate without soap to make up from, and a hose of less than nothing', () => {
+  test('refuses make-up from a concentrate without soap, and a negative hose volume', () => {
     const soap = { lost: 1, content: 0 };
     expect(() => foamingSolution({ ...foam, partsWater: 40, soap })).toThrow('content');
     expect(() => foamingSolution({ ...foam, partsWater: 40, priming: -1 })).toThrow('priming');

@@ -11,7 +11,7 @@ const density = (first: number, share: number) =>
   1 / (share * (1 / first - 1 / gaslessDensity) + 1 / gaslessDensity);
 
 describe('does the foam survive the mix', () => {
-  test('a steady loss is found again', () => {
+  test('finds the rate of a steady loss', () => {
     fc.assert(
       fc.property(between(300, 1200), between(0, 2e-3), (first, rate) => {
         const readings = [0, 300, 900].map((time) => ({
@@ -43,14 +43,14 @@ describe('does the foam survive the mix', () => {
     ]);
   });
 
-  test('a blend that grows lighter loses nothing we can see, and says so', () => {
+  test('a blend that grows lighter has a rate of 0 and a note', () => {
     const readings = [600, 590, 580].map((reading, i) => ({ time: 300 * i, density: reading }));
     const found = foamSurvival({ readings, gaslessDensity });
     expect(found.rate).toBe(0);
     expect(found.notes).toEqual([{ code: 'gas-gain', of: 'density' }]);
   });
 
-  test('one reading lighter than the one before is enough to say so; one as heavy is not', () => {
+  test('any reading lighter than the one before is noted, an equal one is not', () => {
     const notes = (...densities: number[]) =>
       foamSurvival({
         readings: densities.map((each, i) => ({ time: 300 * i, density: each })),
@@ -63,7 +63,7 @@ describe('does the foam survive the mix', () => {
     expect(notes(600, 620, 620)).toEqual([]);
   });
 
-  test('readings that say nothing are refused', () => {
+  test('refuses one reading, readings at one time and densities at that without gas', () => {
     const survive = (...readings: { time: number; density: number }[]) =>
       foamSurvival({ readings, gaslessDensity });
     expect(() => survive({ time: 0, density: 600 })).toThrow(DomainError);

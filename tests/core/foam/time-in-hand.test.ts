@@ -24,7 +24,7 @@ const slab: FoamInHand = {
 const drainage = { halfTime: 900, exponent: 1.3 };
 
 describe('a foam that stands', () => {
-  test('foam and drained liquid weigh and measure what the fresh foam did', () => {
+  test('foam and drained liquid together have the mass and volume of the fresh foam', () => {
     fc.assert(
       fc.property(between(20, 300), between(0, 1), (foamDensity, share) => {
         const { drained, volume, density } = standingFoam({
@@ -39,7 +39,7 @@ describe('a foam that stands', () => {
     );
   });
 
-  test('nothing is lost between bucket and mix', () => {
+  test('mass is conserved between bucket and mix', () => {
     fc.assert(
       fc.property(between(0, 1), (share) => {
         const { liquidStays, liquidLeft } = blendAfterStanding({ ...slab, share });
@@ -62,7 +62,7 @@ describe('a foam that stands', () => {
     );
   });
 
-  test('left behind, it makes the batch lighter: least whole, more by volume, most by mass', () => {
+  test('drained liquid left behind changes the batch least if dosed whole, more by volume, most by mass', () => {
     fc.assert(
       fc.property(between(0.02, 0.9), (share) => {
         const at = (kind: Dose) => blendAfterStanding({ ...slab, dose: kind, share }).liquidStays;
@@ -74,7 +74,7 @@ describe('a foam that stands', () => {
     );
   });
 
-  test('gas lost in mixing makes it heavier, up to the mix without any', () => {
+  test('gas lost in mixing raises the density, at most to that without gas', () => {
     const at = (gasLeft: number) =>
       blendAfterStanding({ ...slab, share: 0.2, gasLeft }).liquidGoesIn;
     expect(at(0.9)).toBeGreaterThan(at(1));
@@ -99,7 +99,7 @@ describe('time in hand', () => {
     );
   });
 
-  test('foam weighed out can wait less than foam tipped in whole', () => {
+  test('foam dosed by mass can wait less than foam dosed whole', () => {
     const at = (kind: Dose) =>
       timeInHand({ ...slab, dose: kind, drainage, wait: 0, tolerance: 10 }).latest ?? Number.NaN;
     expect(at('mass')).toBeLessThan(at('volume'));
@@ -107,20 +107,20 @@ describe('time in hand', () => {
     expect(at('mass')).toBeGreaterThan(0);
   });
 
-  test('the share lost is the curve’s', () => {
+  test('the share drained is that of the drainage curve', () => {
     const wait = timeToDrain({ drainage, share: 0.3 });
     const { lost, foam } = timeInHand({ ...slab, drainage, wait, tolerance: 10 });
     expect(lost).toBeCloseTo(0.3, 10);
     expect(foam.drained).toBeCloseTo(24, 8);
   });
 
-  test('a wide tolerance is never left; a mix that eats the foam never meets it', () => {
+  test('a wide tolerance is never exceeded, and a mix that destroys foam never meets it', () => {
     const hand = { ...slab, drainage, wait: 60 };
     expect(timeInHand({ ...hand, tolerance: 500 }).latest).toBe(Number.POSITIVE_INFINITY);
     expect(timeInHand({ ...hand, tolerance: 10, gasLeft: 0.8 }).latest).toBeUndefined();
   });
 
-  test('what the last thousandth of the liquid decides has a moment too', () => {
+  test('a tolerance reached only as the last of the liquid drains has a time too', () => {
     const hand = { ...slab, drainage, wait: 0 };
     const all = blendAfterStanding({ ...slab, share: 0 }).liquidGoesIn;
     const tolerance = Math.abs(blendAfterStanding({ ...slab, share: 0.9995 }).liquidStays - all);
@@ -128,7 +128,7 @@ describe('time in hand', () => {
     expect(latest! / timeToDrain({ drainage, share: 0.9995 })).toBeCloseTo(1, 3);
   });
 
-  test('gas that the plan lets die is no loss, and leaves less time than a foam that all lives', () => {
+  test('planned gas loss does not count as loss; unplanned loss may leave no time', () => {
     const hand = { ...slab, dose: 'volume' as const, drainage, wait: 0, tolerance: 10 };
     const at = (survival: number, gasLeft = survival) => timeInHand({ ...hand, gasLeft, survival });
     expect(at(0.7).planned).toBeCloseTo(at(0.7).liquidStays, 9);
@@ -136,7 +136,7 @@ describe('time in hand', () => {
     expect(at(1, 0.7).latest).toBeUndefined();
   });
 
-  test('what cannot be is refused', () => {
+  test('refuses a foam as dense as its solution, a drained foam by mass, a negative wait and a tolerance of 0', () => {
     expect(() => standingFoam({ foamDensity: 1002, solutionDensity: 1002, share: 0 })).toThrow(
       DomainError,
     );

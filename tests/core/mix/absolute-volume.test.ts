@@ -7,7 +7,7 @@ import { proportion } from '../../../src/core/mix/proportion.ts';
 import { between } from '../arbitrary.ts';
 
 describe('absolute volume', () => {
-  test('the last part fills what the others and the air leave', () => {
+  test('the last part fills the volume that the others and the air leave', () => {
     fc.assert(
       fc.property(between(1, 300), between(1, 300), between(0, 0.5), (cement, water, air) => {
         const parts = [
@@ -47,7 +47,7 @@ describe('the Dundee rule', () => {
     );
   });
 
-  test('says where it is not used', () => {
+  test('notes a density outside its range', () => {
     const notes = (density: number) => dundeeRule({ density, cement: 300 }).notes;
     expect([1000, 1400].map(notes)).toEqual([[], []]);
     const outside = [{ code: 'outside-range', of: 'density' }];
@@ -59,7 +59,7 @@ describe('the Dundee rule', () => {
   });
 });
 
-test('water measured by volume weighs what its density says', () => {
+test('the mass of water measured by volume follows its density', () => {
   expect(waterCementRatio({ cement: 10, water: 0.005 })).toBeCloseTo(0.5, 12);
   expect(waterCementRatio({ cement: 10, water: 0.005, waterDensity: 998 })).toBeCloseTo(0.499, 12);
   expect(() => waterCementRatio({ cement: 0, water: 0.005 })).toThrow('cement');

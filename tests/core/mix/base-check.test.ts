@@ -8,7 +8,7 @@ import { pooled } from '../../../src/core/mix/several-buckets.ts';
 import { between } from '../arbitrary.ts';
 
 describe('checking the base mix', () => {
-  test('finds the w/c a base mix of any recipe was made with, air or none', () => {
+  test('finds the w/c of a base mix of any recipe, with or without air', () => {
     fc.assert(
       fc.property(
         between(0.25, 1.5),
@@ -34,14 +34,14 @@ describe('checking the base mix', () => {
     );
   });
 
-  test('the slope is the slope', () => {
+  test('the derivative of w/c by density agrees with a difference quotient', () => {
     const at = (measuredDensity: number) =>
       checkBase({ measuredDensity, recipe: { waterCement: 0.4 }, cement: 13, air: 0.02 });
     const slope = (at(1900.01).waterCement - at(1899.99).waterCement) / 0.02;
     expect(at(1900).perDensity / slope).toBeCloseTo(1, 6);
   });
 
-  test('the slope by the space of the cement is the slope', () => {
+  test('the derivative of w/c by the specific volume of cement agrees with a difference quotient', () => {
     const at = (space: number) =>
       checkBase({
         measuredDensity: 1900,
@@ -54,14 +54,14 @@ describe('checking the base mix', () => {
     expect(at(space).perSpace / slope).toBeCloseTo(1, 6);
   });
 
-  test('refuses what no base mix weighs', () => {
+  test('refuses a density that no base mix has', () => {
     const ask = (measuredDensity: number) =>
       checkBase({ measuredDensity, recipe: { waterCement: 0.4 }, cement: 13 });
     expect(() => ask(1000)).toThrow('thinner-than-water');
     expect(() => ask(3200)).toThrow('drier-than-no-water');
   });
 
-  test('a refusal names the reading as it was read, and the limit with the air in it', () => {
+  test('a refusal gives the density as read and the limit including air', () => {
     const ask = () =>
       checkBase({ measuredDensity: 2300, recipe: { waterCement: 0.4 }, cement: 13, air: 0.3 });
     expect(ask).toThrow(
@@ -69,7 +69,7 @@ describe('checking the base mix', () => {
     );
   });
 
-  test('a mix that is right weighs what it should, however much air is in it', () => {
+  test('a mix of the planned w/c has the expected density at any air content', () => {
     const recipe = { waterCement: 0.4, sandCement: 1 };
     const measuredDensity = baseMix(recipe).density * 0.95;
     const found = checkBase({ measuredDensity, recipe, cement: 13, air: 0.05 });
@@ -79,7 +79,7 @@ describe('checking the base mix', () => {
 });
 
 describe('several buckets', () => {
-  test('together weigh mass over volume, between lightest and heaviest', () => {
+  test('have a pooled density of mass over volume, between lightest and heaviest', () => {
     fc.assert(
       fc.property(
         fc.array(fc.record({ mass: between(0.1, 30), density: between(300, 1900) }), {

@@ -73,7 +73,7 @@ test('pigment or admixture does not make a neat mix a sanded one', () => {
 });
 
 describe('a whole batch', () => {
-  test('of cement, water and foam alone is what the two sums give', () => {
+  test('of cement, water and foam alone is the one proportion gives', () => {
     const { mix, waterToAdd, wetDensity, ovenDryDensity } = designBatch(plain);
     const simple = proportion({
       volume: 0.10512,
@@ -87,7 +87,7 @@ describe('a whole batch', () => {
     expect(ovenDryDensity).toBeCloseTo(simple.ovenDryDensity, 9);
   });
 
-  test('makes more foam for what dies, of a cement as light as its sheet says: by hand', () => {
+  test('with gas loss and a cement density of its own is the one worked out by hand', () => {
     // w/c 0.4, foam of 80, nine tenths of its gas living: 0.908 of the foam is left. 1 kg of cement of 2900
     // and its water fill 0.744828 L. For 100 L at 600: C = 0.1 (600 × 0.908 − 80)/(1.4 × 0.908 − 80 ×
     // 0.000744828) = 38.362 kg; what is left of the foam fills 100 − 28.573 = 71.427 L, so 78.664 L are made.
@@ -128,7 +128,7 @@ describe('a whole batch', () => {
     );
   });
 
-  test('asked by its oven-dry density or its binder content, it is the same batch', () => {
+  test('is the same when asked for by its oven-dry density or binder content', () => {
     fc.assert(
       fc.property(full, (input) => {
         const d = designBatch(input);
@@ -232,7 +232,7 @@ describe('whole bags', () => {
     );
   });
 
-  test('a choice that cannot be made at the same volume is not on offer, and refuses nothing else', () => {
+  test('a rounding that is impossible at the same volume is left out, and the other kept', () => {
     // 41.9 kg of cement. With 25 and 18 of water in all, foam fills (160 − 7.94 − 18)/0.9 = 149 L and
     // takes 14.9 kg of that water; 3.1 are left to mix 25 kg with, a w/c of 0.12.
     const light: DesignInput = {
@@ -265,7 +265,7 @@ describe('whole bags', () => {
     expect(fromBags(half, { bags: 1, bag: 20 }).cementitious).toBeCloseTo(40, 9);
   });
 
-  test('there are some, they hold something, and so does the form', () => {
+  test('refuse counts, bag masses and volumes of 0 or less', () => {
     const { target: _, ...recipe } = plain;
     expectLimits(
       ({ volume, ...bags }: { volume: number; bags: number; bag: number }) =>
@@ -285,7 +285,7 @@ describe('whole bags', () => {
     );
   });
 
-  test('a binder without cement has no bags of it', () => {
+  test('refuse a binder without cement', () => {
     const { target: _, ...recipe } = plain;
     expect(() =>
       fromBags({ ...recipe, binder: [{ kind: 'slag', share: 1 }] }, { bags: 1, bag: 25 }),
@@ -303,7 +303,7 @@ describe('parts of it', () => {
     expect(() => binderDensity([{ kind: 'portland', share: 0.9 }])).toThrow('shares-not-whole');
   });
 
-  test('fibre by volume and by mass come back to each other', () => {
+  test('fibre by volume and by mass convert back and forth', () => {
     fc.assert(
       fc.property(
         fc.constantFrom(...(Object.keys(FIBRES) as (keyof typeof FIBRES)[])),
@@ -317,7 +317,7 @@ describe('parts of it', () => {
     );
   });
 
-  test('damp sand weighs what it holds', () => {
+  test('the mass of damp sand includes its water', () => {
     fc.assert(
       fc.property(
         between(0, 1000),

@@ -14,7 +14,7 @@ const heavy: CorrectionInput = {
 };
 
 describe('a correction', () => {
-  test('is of what can be weighed, made with a base mix heavier than the foam', () => {
+  test('refuses densities and masses out of range, and a base mix no heavier than the foam', () => {
     expectLimits<CorrectionInput>(correctMix, heavy, {
       measuredDensity: { refuses: [0, -1] },
       massInHand: { refuses: [0, -1] },
@@ -25,7 +25,7 @@ describe('a correction', () => {
     });
   });
 
-  test('is not made for a mix off by just the tolerance, either way', () => {
+  test('is not made for a mix off by exactly the tolerance, either way', () => {
     const action = (measuredDensity: number) => correctMix({ ...heavy, measuredDensity }).action;
     expect([579.9, 580, 620, 620.1].map(action)).toEqual([
       'add-base-mix',
@@ -75,12 +75,12 @@ describe('a correction', () => {
     expect(correctMix(heavy)).not.toHaveProperty('waterCementTotal');
   });
 
-  test('of a mix left alone knows its w/c, be the base mix unknown', () => {
+  test('keeps the w/c of a mix that is left alone, even if the base mix is unknown', () => {
     const left = correctMix({ ...heavy, measuredDensity: 610, inHand: { cement: 40, water: 20 } });
     expect(left.waterCementTotal).toBe(0.5);
   });
 
-  test('is of some cement, and of ratios no smaller than nothing', () => {
+  test('refuses a cement content of 0 and negative ratios', () => {
     expectLimits(
       (inHand) => correctMix({ ...heavy, inHand }),
       { cement: 40, water: 20 },
@@ -96,14 +96,14 @@ describe('a correction', () => {
     );
   });
 
-  test('does not doubt a reading of pure foam, or of the base mix itself', () => {
+  test('gives no note for a reading at the foam’s or the base mix’s density', () => {
     for (const measuredDensity of [80, 1850])
       expect(correctMix({ ...heavy, measuredDensity }).notes).toEqual([]);
   });
 });
 
 describe('the lines of the sheet', () => {
-  test('say what the correction says', () => {
+  test('agree with the correction of that density', () => {
     const { measuredDensity, ...mix } = heavy;
     const [row] = correctionTable({ ...mix, tare: 1, vessel: 0.01, densities: [540] });
     const fix = correctMix({ ...mix, measuredDensity: 540 });

@@ -31,7 +31,7 @@ const heavy: CorrectionInput = {
 };
 
 describe('a correction', () => {
-  test('lands on the target, or leaves what is near enough, with mass and volume kept', () => {
+  test('lands on the target or leaves a mix within tolerance, with mass and volume conserved', () => {
     fc.assert(
       fc.property(mix, (input) => {
         const c = correctMix(input);
@@ -57,7 +57,7 @@ describe('a correction', () => {
     );
   });
 
-  test('more foam is wanted where some of its gas dies, and it lands all the same', () => {
+  test('asks for more foam where some of its gas is lost, and still lands on the target', () => {
     // By hand: of foam of 80 a volume leaves 1 − 0.2 × 0.92 = 0.816; (66 − 600 × 0.1) / (600 × 0.816 − 80) m³.
     const c = correctMix({ ...heavy, survival: 0.8 });
     expect(c.foamVolume).toBeCloseTo(6 / 409.6, 12);
@@ -91,7 +91,7 @@ describe('a correction', () => {
     expect(c.foamVolume).toBeCloseTo(6 / 520, 12);
   });
 
-  test('its own batch, made wrong by too little foam, needs exactly the foam left out', () => {
+  test('of a batch made with too little foam asks for exactly the foam left out', () => {
     fc.assert(
       fc.property(feasible, between(0.1, 0.9), (recipe, share) => {
         const p = proportion({ ...recipe, convention: 'foam-counted' });
@@ -127,7 +127,7 @@ describe('a correction', () => {
     expect(c.waterCementTotal).toBeCloseTo((26 + water) / (40 + cement), 9);
   });
 
-  test('adding foam raises the total w/c; base mix of unknown make leaves it unknown', () => {
+  test('foam raises the total w/c; base mix of unknown recipe leaves it unknown', () => {
     const inHand = { cement: 40, water: 26 };
     const foamed = correctMix({ ...heavy, inHand });
     expect(foamed.waterCementTotal).toBeGreaterThan(26 / 40);
@@ -146,12 +146,12 @@ describe('where it cannot land', () => {
     return 'landed';
   };
 
-  test('a target not between the foam and the base mix', () => {
+  test('refuses a target not between foam and base mix', () => {
     expect(because({ ...heavy, targetDensity: 80 })).toBe('lighter-than-foam');
     expect(because({ ...heavy, targetDensity: 1850 })).toBe('heavier-than-base-mix');
   });
 
-  test('a reading no mix of the two can give is said to be wrong', () => {
+  test('notes a reading that no mix of foam and base mix has', () => {
     const note = [{ code: 'check-reading', of: 'measuredDensity' }];
     expect(correctMix({ ...heavy, measuredDensity: 1900 }).notes).toEqual(note);
     expect(correctMix({ ...heavy, measuredDensity: 70 }).notes).toEqual(note);
@@ -162,7 +162,7 @@ describe('the table for the bench', () => {
   const { measuredDensity: _, ...rest } = heavy;
   const sheet = { ...rest, tare: 0.8, vessel: 0.02 };
 
-  test('reads off the same corrections', () => {
+  test('gives the same corrections', () => {
     const densities = [540, 560, 580, 600, 620, 640, 660, 680];
     const rows = correctionTable({ ...sheet, densities });
     expect(rows.map(({ action }) => action)).toEqual([
@@ -180,7 +180,7 @@ describe('the table for the bench', () => {
     expect(row.foamVolume).toBe(correctMix(heavy).foamVolume);
   });
 
-  test('has a line for each density, and for none no line', () => {
+  test('has one row for each density given', () => {
     expect(correctionTable({ ...sheet, densities: [] })).toEqual([]);
   });
 });

@@ -20,14 +20,14 @@ const half: DesignInput = {
 const noted = (input: DesignInput) => designBatch(input).notes.map(({ code }) => code);
 
 describe('the parts of a design', () => {
-  test('a blend is noted when there is something in it but cement', () => {
+  test('a binder other than pure cement is noted', () => {
     expect(noted(half)).toContain('blend-binds-otherwise');
     expect(noted(plain)).not.toContain('blend-binds-otherwise');
     const none = [...plain.binder, { kind: 'slag' as const, share: 0 }];
     expect(noted({ ...plain, binder: none })).not.toContain('blend-binds-otherwise');
   });
 
-  test('sand of which nothing is said lies there surface-dry, whatever it absorbs', () => {
+  test('sand without a stated moisture is surface-dry, whatever its absorption', () => {
     const { sand, broughtByFillers, waterToAdd, mix } = designBatch({
       ...plain,
       sand: { ratio: 1, density: 2650, absorption: 0.02 },
@@ -37,7 +37,7 @@ describe('the parts of a design', () => {
     expect(waterToAdd).toBe(mix.water);
   });
 
-  test('pigment takes the room of its own density, iron oxide’s when none is given', () => {
+  test('pigment has the volume of its own density, or that of iron oxide by default', () => {
     const { pigment, volumes, cementitious } = designBatch({
       ...plain,
       pigment: { share: 0.05, density: 5000 },
@@ -48,7 +48,7 @@ describe('the parts of a design', () => {
     expect(iron.volumes.pigment).toBeCloseTo(iron.pigment / 4500, 12);
   });
 
-  test('each target is more than nothing, and an oven-dry one more than its fibre', () => {
+  test('refuses targets of 0 or less, and an oven-dry one no heavier than its fibre', () => {
     const refused = (target: DesignInput['target']) => () =>
       designBatch({ ...plain, fibre: { kind: 'polypropylene', share: 0.01 }, target });
     // Nothing is said of a limit from above.
@@ -65,7 +65,7 @@ describe('the parts of a design', () => {
     expect(refused({ ovenDryDensity: 10 })).not.toThrow();
   });
 
-  test('the most of each target is the base mix without foam, and that can be had', () => {
+  test('the upper limit of each target is the base mix without foam, which is accepted', () => {
     // One hundredth is fibre of 900 kg/m³; a kilogram of cement makes 1/3150 + 0.4/1000 m³ of base mix.
     const input: DesignInput = { ...plain, fibre: { kind: 'polypropylene', share: 0.01 } };
     const most = 0.99 / (1 / 3150 + 0.4 / 1000);
@@ -104,7 +104,7 @@ describe('a binder content asked for is what comes, however water and foam are c
 });
 
 describe('bags', () => {
-  test('of a batch that is whole bags are those, down and up', () => {
+  test('of a batch of whole bags stay the same, rounded down and up', () => {
     const { target: _, ...recipe } = plain;
     for (const bags of [1, 3]) {
       const design = fromBags({ ...recipe, volume: 0.2 }, { bags, bag: 20 });
@@ -115,7 +115,7 @@ describe('bags', () => {
     }
   });
 
-  test('of a blend are counted by its cement; less than one is one', () => {
+  test('of a blend are counted by its cement, and are at least one', () => {
     const design = designBatch(half);
     const { exact, down, up } = wholeBags(half, design, 10);
     expect(exact).toBeCloseTo((0.5 * design.cementitious) / 10, 12);
@@ -142,7 +142,7 @@ describe('what is said of a proportion', () => {
     proportion({ ...mix, ...over }).notes.map(({ code, of }) => `${code} ${of}`);
 
   // 320 to 1920: astm-c869, aci-523-1r.
-  test('a density that no cellular concrete has is told', () => {
+  test('notes a density outside that of cellular concrete', () => {
     const dense = { waterCement: 0.35, sandCement: 1 };
     expect(outside({ target: { wetDensity: 321 } })).toEqual([]);
     expect(outside({ target: { wetDensity: 319 } })).toEqual(['outside-range wetDensity']);
@@ -159,7 +159,7 @@ describe('what is said of a proportion', () => {
     expect(outside({ waterCement: 1 })).toEqual(['outside-range waterCementBase']);
   });
 
-  test('a total w/c that leaves just 0.2 is the least, not one below it', () => {
+  test('a total w/c that leaves exactly 0.2 is accepted, one below it refused', () => {
     const thin = { ...mix, waterCementOf: 'total' } as const;
     for (const wetDensity of [250, 300, 350, 400, 450, 500]) {
       const target = { wetDensity };
@@ -168,7 +168,7 @@ describe('what is said of a proportion', () => {
       expect(least.waterCementBase).toBeCloseTo(0.2, 9);
     }
   });
-  test('so does a whole batch, by its dry density or its cement', () => {
+  test('a batch by dry density or cement content has the same least w/c', () => {
     const thin = { ...plain, waterCementOf: 'total' } as const;
     for (const wetDensity of [250, 300, 350, 400, 450, 500]) {
       const target = { wetDensity };

@@ -32,7 +32,7 @@ describe('what is left of a volume', () => {
     expect(sand.mass).toBeCloseTo(2210, 9);
   });
 
-  test('is nothing when they just fill it; air is a share and the last part has a density', () => {
+  test('is 0 when the parts just fill it; refuses air, volumes and densities out of range', () => {
     expect(left({ volume: 0.1, air: 0, density: 2600 })).toEqual({ volume: 0, mass: 0 });
     expectLimits(
       left,
@@ -58,7 +58,7 @@ describe('a binder', () => {
       { kind: 'portland', share: 1 - share, density: 3000 },
     ]);
 
-  test('may be of one powder or another, each with a density of its own', () => {
+  test('has the density of its blend, and refuses shares and densities out of range', () => {
     expect(blend({ share: 0.5, density: 2000 })).toBeCloseTo(2400, 9);
     expect(() => binderDensity([])).toThrow('parts');
     expectLimits(
@@ -71,7 +71,7 @@ describe('a binder', () => {
     );
   });
 
-  test('is whole to a part in 10⁹, neither short of it nor over', () => {
+  test('refuses shares that differ from a sum of 1 by more than 10⁻⁹', () => {
     const of = (second: number) => () =>
       binderDensity([
         { kind: 'portland', share: 0.7 },
@@ -85,7 +85,7 @@ describe('a binder', () => {
 });
 
 describe('a base mix', () => {
-  test('has ratios no smaller than nothing and densities such materials have', () => {
+  test('refuses ratios and densities out of range', () => {
     expectLimits(
       baseMix,
       {
@@ -114,7 +114,7 @@ describe('a base mix', () => {
     );
   });
 
-  test('is checked against a w/c and some cement, with air up to three tenths', () => {
+  test('refuses to be checked with a w/c or cement of 0, or with air above 0.3', () => {
     expectLimits(
       ({ waterCement, cement, air }: { waterCement: number; cement: number; air: number }) =>
         checkBase({ measuredDensity: 1500, recipe: { waterCement }, cement, air }),
@@ -140,7 +140,7 @@ describe('a base mix', () => {
     expect(codes(true)(0.349)).toEqual(['paste-robs-foam']);
   });
 
-  test('is refused below 0.2 for the foam’s sake, above 2 as no suspension', () => {
+  test('refuses a w/c below 0.2, which takes water from the foam, and above 2', () => {
     const refused = (because: string | undefined) =>
       expect.objectContaining({ quantity: 'waterCement', because });
     for (const edge of [0.2, 2]) expect(() => demandWaterCement(edge)).not.toThrow();
@@ -161,7 +161,7 @@ describe('the Dundee rule', () => {
     });
   });
 
-  test('has some cement, and water no less than none', () => {
+  test('refuses no cement and a negative w/c', () => {
     expectLimits(
       dundeeRule,
       { density: 1200, cement: 300, waterCement: 0.5 },
@@ -175,7 +175,7 @@ describe('the Dundee rule', () => {
 });
 
 describe('water in sand, by hand', () => {
-  test('of 102 kg that hold 2 %, at 5 %', () => {
+  test('of 102 kg that absorb 2 %, at a moisture of 5 %', () => {
     const { ovenDry, toWeigh, water } = dampAggregate({
       surfaceDry: 102,
       moisture: 0.05,
@@ -186,14 +186,14 @@ describe('water in sand, by hand', () => {
     expect(water).toBeCloseTo(3, 12);
   });
 
-  test('of 50 kg with 4 % on them, or that will drink 1 %', () => {
+  test('of 50 kg with 4 % of free water, or that will absorb 1 %', () => {
     expect(freeWater({ surfaceDry: 50, free: 0.04 })).toBeCloseTo(2, 12);
     expect(freeWater({ surfaceDry: 50, free: -0.01 })).toBeCloseTo(-0.5, 12);
   });
 });
 
 describe('several buckets', () => {
-  test('add up, and spread by heaviest less lightest', () => {
+  test('are added up, and their spread is the heaviest less the lightest', () => {
     const all = pooled([
       { mass: 10, density: 500 },
       { mass: 12, density: 600 },
@@ -204,7 +204,7 @@ describe('several buckets', () => {
     expect(all.spread).toBeCloseTo(100 / 550, 12);
   });
 
-  test('there is one at least, and each has a mass and a density', () => {
+  test('refuse an empty list, and masses and densities of 0 or less', () => {
     expect(() => pooled([])).toThrow('buckets');
     expectLimits(
       (bucket: { mass: number; density: number }) => pooled([{ mass: 10, density: 500 }, bucket]),
@@ -215,7 +215,7 @@ describe('several buckets', () => {
 });
 
 describe('weighing', () => {
-  test('is of masses no smaller than nothing, and of a measure that holds something', () => {
+  test('refuses negative masses, and volumes and densities of 0 or less', () => {
     expectLimits(
       wetDensity,
       { tare: 1, full: 13, vessel: 0.02 },
@@ -259,7 +259,7 @@ describe('loads and buckets', () => {
     baseVolume: 0.5,
   };
 
-  test('a load is a like part of everything', () => {
+  test('each load is an equal part of every ingredient', () => {
     const { count, each, foamBuckets } = mixerLoads({ batch, largestLoad: 0.3, foamBucket: 0.05 });
     expect(count).toBe(4);
     expect(each).toEqual({
@@ -275,7 +275,7 @@ describe('loads and buckets', () => {
     expect(foamBuckets).toEqual({ whole: 2, part: expect.closeTo(0.5, 12) });
   });
 
-  test('ten thousand loads are the most; a mixer larger than the batch makes one', () => {
+  test('allows at most 10,000 loads; a mixer larger than the batch gives one', () => {
     const loads = (plan: { volume: number; largestLoad: number; foamBucket: number }) =>
       mixerLoads({ ...plan, batch: { ...batch, volume: plan.volume } });
     expect(loads({ volume: 1, largestLoad: 1e6, foamBucket: 1 }).count).toBe(1);
@@ -303,7 +303,7 @@ describe('loads and buckets', () => {
     expect(() => count(1.5)).toThrow('not-a-whole-number');
   });
 
-  test('loads of whole pieces are the fewest that share them evenly', () => {
+  test('loads of whole pieces are the smallest number that shares them evenly', () => {
     const loads = (pieces: number, largestLoad: number) =>
       loadsOfWholePieces({ pieces, volume: pieces * 0.1, largestLoad });
     // 4 pieces of 0.1 in a mixer of 0.16: one a load; of 0.25, two; of 0.4, all.
@@ -316,7 +316,7 @@ describe('loads and buckets', () => {
     expect(loads(4, 0.099)).toBeUndefined();
   });
 
-  test('several sizes go by what divides them all, but for the little ones that a load has room for', () => {
+  test('several sizes share a common divisor, except small pieces that fit into the room left in a load', () => {
     const even = (spare: number, ...sizes: readonly [count: number, litres: number][]) =>
       evenLoads(
         sizes.map(([count, volume]) => ({ count, volume })),
@@ -330,7 +330,7 @@ describe('loads and buckets', () => {
     expect(even(3, [7, 8], [4, 8])).toBe(1);
   });
 
-  test('a bucket that lacks binary dust is full, and nothing is left over', () => {
+  test('a bucket full but for a rounding error counts as full', () => {
     expect(inBuckets(0.3, 0.1)).toEqual({ whole: 3, part: 0 });
     expect(inBuckets(3 - 1e-7, 1)).toEqual({ whole: 2, part: expect.closeTo(1, 6) });
     expect(inBuckets(0.02, 0.05)).toEqual({ whole: 0, part: expect.closeTo(0.4, 12) });

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { FIBRES, fibreMass, fibreShare, triedUpTo } from '../../../src/core/mix/fibres.ts';
 import { expectLimits } from '../refuses.ts';
 
-test('a fibre is not doubted up to the dose read of, or else up to a line of our own', () => {
+test('a fibre without a published dose is noted from the least published dose of the others', () => {
   expect(triedUpTo('polypropylene')).toBe(FIBRES.polypropylene.tried);
   // No dose of steel was read: the least of those that were.
   const tried = Object.values(FIBRES).flatMap(({ tried }) => tried ?? []);
@@ -10,7 +10,7 @@ test('a fibre is not doubted up to the dose read of, or else up to a line of our
   expect(triedUpTo('steel')).toBe(Math.min(...tried));
 });
 
-test('a mass that is a tenth of the volume to the last digit is a dose that can be weighed out', () => {
+test('a dose of a tenth by volume converts to a mass and back, whatever the rounding error', () => {
   for (const kind of Object.keys(FIBRES) as (keyof typeof FIBRES)[])
     for (const volume of [0.001, 0.003, 0.105, 0.7, 3]) {
       const { mass } = fibreMass({ kind, share: 0.1, volume });
@@ -22,7 +22,7 @@ test('a mass that is a tenth of the volume to the last digit is a dose that can 
   );
 });
 
-test('a dose by volume, and by mass, of a batch that holds something', () => {
+test('refuses doses, volumes and densities of fibre out of range', () => {
   const volume = { takes: [1e-3], refuses: [0, -1] };
   const density = { takes: [500, 9000], refuses: [499, 9001], as: 'fibreDensity' };
   expectLimits(

@@ -7,8 +7,8 @@ const neat: Ingredients = { binder: [{ kind: 'portland', share: 1 }], waterCemen
 const of = (more: Partial<Ingredients>) => equivalent({ ...neat, ...more });
 const plain = of({});
 
-describe('all that stands beside the binder is one solid', () => {
-  test('of the masses and the volumes of its parts: by hand', () => {
+describe('all solids beside the binder are combined into one', () => {
+  test('with the masses and volumes of its parts, by hand', () => {
     const found = of({
       sand: { ratio: 1, density: 2500, absorption: 0.25 },
       lightFiller: { ratio: 0.5, density: 500 },
@@ -23,7 +23,7 @@ describe('all that stands beside the binder is one solid', () => {
     expect(found.fibreMass).toBe(0);
   });
 
-  test('with what is not water of an admixture, as heavy as water', () => {
+  test('including the solids of an admixture, at the density of water', () => {
     const found = of({ admixture: { share: 0.01, waterShare: 0.6 } });
     expect(found).toEqual({
       ...plain,
@@ -34,14 +34,14 @@ describe('all that stands beside the binder is one solid', () => {
     expect(of({ admixture: { share: 0.01, waterShare: 1 } })).toEqual(plain);
   });
 
-  test('but fibre, which is dosed by the volume of the mix', () => {
+  test('except fibre, which is dosed by the volume of the mix', () => {
     // 1 % of polypropylene of 900 kg/m³.
     const found = of({ fibre: { kind: 'polypropylene', share: 0.01 } });
     expect(found).toEqual({ ...plain, fibreShare: 0.01, fibreMass: 9 });
   });
 });
 
-describe('each part has its limits', () => {
+describe('each ingredient has its limits', () => {
   test('sand and a light filler', () => {
     for (const which of ['sand', 'lightFiller'])
       expectLimits(
@@ -79,7 +79,7 @@ describe('each part has its limits', () => {
     );
   });
 
-  test('but what there is none of is not asked how heavy or how wet it is', () => {
+  test('an ingredient of amount 0 is not checked for density or moisture', () => {
     const none = {
       sand: { ratio: 0, density: 0, moisture: 9, absorption: -1 },
       lightFiller: { ratio: 0, density: -1, moisture: -1 },

@@ -21,7 +21,7 @@ const land = (
 /** 6.25 + 10 + 10 + 80 L, less a tenth of the 72 L of gas. */
 const volume = 0.09905;
 
-test('everything in it, by hand', () => {
+test('density, yield and dry density are those worked out by hand', () => {
   const { wetDensity, yield: made, ovenDryDensity, impossible } = land({});
   expect(made.value).toBeCloseTo(volume, 12);
   expect(wetDensity.value).toBeCloseTo((20 + 10 + 26 + 8) / volume, 9);
@@ -29,7 +29,7 @@ test('everything in it, by hand', () => {
   expect(impossible).toBe(0);
 });
 
-test('weighings on one scale err together: each pair of cement, water and sand', () => {
+test('a correlation between weighings adds a term for each pair of cement, water and sand', () => {
   // ∂ρ/∂m = (1 − ρ/ρᵢ)/V, and each pair adds 2 r c c′ u u′.
   const density = 64 / volume;
   const slope = (particle: number) => (1 - density / particle) / volume;
@@ -51,7 +51,7 @@ test('weighings on one scale err together: each pair of cement, water and sand',
   }
 });
 
-describe('trials that no batch could be are left out', () => {
+describe('impossible trials are counted and left out', () => {
   // Nothing is two deviations away: a normal lies beyond that in 2.275 % of the trials.
   test.each([
     'cement',
@@ -61,7 +61,7 @@ describe('trials that no batch could be are left out', () => {
     'foamDensity',
     'cementDensity',
     'sandDensity',
-  ] as const)('%s below nothing', (name) => {
+  ] as const)('%s below 0', (name) => {
     const { value } = readings[name];
     const { impossible } = land({ [name]: { value, u: value / 2 } }, { trials: 20_000 });
     // Four standard errors of a count.
@@ -70,7 +70,7 @@ describe('trials that no batch could be are left out', () => {
 });
 
 describe('a reading is refused', () => {
-  test('when it cannot be', () => {
+  test('when it is out of range', () => {
     const numbers = Object.fromEntries(READINGS.map((name) => [name, readings[name].value]));
     expectLimits(
       (values: Record<string, number>) =>
@@ -100,12 +100,12 @@ describe('a reading is refused', () => {
     );
   });
 
-  test('not for the last digit of a doubt of just half', () => {
+  test('not for an uncertainty of exactly half, whatever the rounding error', () => {
     // 0.15000000000000002 of 0.3.
     expect(() => land({ foamVolume: { value: 0.3, u: 0.1 + 0.05 } })).not.toThrow();
   });
 
-  test('when it is in doubt by more than half of it, of gas by more than half of all', () => {
+  test('when its uncertainty is more than half of it, for the gas lost more than 0.5', () => {
     for (const [name, kind] of [
       ['cement', 'mass'],
       ['water', 'mass'],

@@ -18,7 +18,7 @@ const expectTrials = (sd: number, exact: number) =>
   expect(Math.abs(sd / exact - 1)).toBeLessThan(3 / Math.sqrt(2 * LANDING_TRIALS));
 
 describe('how close a batch lands', () => {
-  test('with sure readings it lands where it was proportioned', () => {
+  test('readings without uncertainty land on the proportioned density', () => {
     const {
       wetDensity,
       yield: made,
@@ -30,7 +30,7 @@ describe('how close a batch lands', () => {
     expect(ovenDryDensity.value).toBeCloseTo(batch.ovenDryDensity, 9);
   });
 
-  test('first order and the trials tell one story for small doubts', () => {
+  test('first order agrees with the trials for small uncertainties', () => {
     // Worked out apart: the derivatives of the model by computer algebra, and the deviation of 20 million
     // draws. With these doubts bending adds a fourth of a per cent.
     const { wetDensity, yield: made } = landing({ readings, waterDensity: 1000 });
@@ -40,7 +40,7 @@ describe('how close a batch lands', () => {
     expectTrials(made.trials.sd, 1.2209e-3);
   });
 
-  test('for large doubts first order says too little, whether errors go together or not', () => {
+  test('for large uncertainties first order is too small, correlated or not', () => {
     // Worked out as above: 62.955 and 66.23 kg/m³ apart; 67.685 and 70.79 together.
     const rough = {
       ...readings,
@@ -58,7 +58,7 @@ describe('how close a batch lands', () => {
     expectTrials(same.trials.sd, 70.79);
   });
 
-  test('gas that may all be lost leaves a ± all the same', () => {
+  test('a gas loss that may reach all of it still has a ±', () => {
     for (const value of [0.8, 0.9999, 0.999_999]) {
       const lossy = { ...readings, gasLost: { value, u: 0.5 } };
       const {
@@ -72,7 +72,7 @@ describe('how close a batch lands', () => {
     }
   });
 
-  test('lost gas makes it heavier and smaller', () => {
+  test('lost gas raises the density and lowers the yield', () => {
     const lossy = { ...readings, gasLost: { value: 0.1, u: 0.03 } };
     const lost = landing({ readings: lossy, waterDensity: 1000 });
     expect(lost.wetDensity.value).toBeGreaterThan(600);
@@ -83,7 +83,7 @@ describe('how close a batch lands', () => {
     );
   });
 
-  test('a surer reading never lands worse', () => {
+  test('a smaller uncertainty of a reading never raises that of the density', () => {
     fc.assert(
       fc.property(fc.constantFrom(...READINGS), (name) => {
         const surer = { ...readings, [name]: { ...readings[name], u: readings[name].u / 4 } };
@@ -95,7 +95,7 @@ describe('how close a batch lands', () => {
     );
   });
 
-  test('foam weighed and measured in the same bucket errs more together', () => {
+  test('foam weighed and measured in the same bucket has a larger uncertainty', () => {
     // Too much foam of too little density: both make it light. By hand, with no gas lost and V = 35 L:
     // ∂ρ/∂F = (ρf − ρ)/V = −520/0.035, times 1 L is −14.857; ∂ρ/∂ρf = F/V = 25.2743/35, times 1 kg/m³
     // is 0.7221. Both terms 2 r c c′ u u′ have r = −0.9: 19.31 more than the squares alone.
@@ -108,17 +108,17 @@ describe('how close a batch lands', () => {
     expectTrials(same.trials.sd, 19.664);
   });
 
-  test('refuses doubts as large as the reading', () => {
+  test('refuses uncertainties as large as the reading', () => {
     const wild = { ...readings, water: { value: 5, u: 4 } };
     expect(() => landing({ readings: wild, waterDensity: 1000 })).toThrow('too-doubtful');
   });
 
-  test('the same numbers each time', () => {
+  test('the same readings give the same result every time', () => {
     const once = landing({ readings, waterDensity: 1000 }).wetDensity.trials;
     expect(landing({ readings, waterDensity: 1000 }).wetDensity.trials).toEqual(once);
   });
 
-  test('where no number is asked, 20,000 trials or more are played', () => {
+  test('runs at least 20,000 trials by default', () => {
     expect(LANDING_TRIALS).toBeGreaterThanOrEqual(20_000);
     expect(landing({ readings, waterDensity: 1000 }).wetDensity.landed).toHaveLength(
       LANDING_TRIALS,

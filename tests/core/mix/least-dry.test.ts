@@ -9,7 +9,7 @@ import { between } from '../arbitrary.ts';
 const FOAM = 120;
 const least = (wetDensity: number) => leastOvenDryDensity({ wetDensity, foamDensity: FOAM });
 
-test('no mix of foam as light, and of no more water, dries to less', () => {
+test('no mix with as light a foam and no more water has a lower dry density', () => {
   const any = fc.record({
     waterCement: between(0.25, 2),
     sandCement: fc.oneof(fc.constant(0), between(0, 4)),
@@ -26,20 +26,20 @@ test('no mix of foam as light, and of no more water, dries to less', () => {
   );
 });
 
-test('it is the cement of the thinnest mix, up to the density of its base mix', () => {
+test('up to the density of its base mix it comes from the cement of the wettest mix', () => {
   for (const wetDensity of [121, 300, 600, 1294]) {
     const thinnest = { volume: 1, target: { wetDensity }, waterCement: 2, foamDensity: FOAM };
     expect(least(wetDensity)).toBeCloseTo(proportion(thinnest).cement, 6);
   }
 });
 
-test('denser, it is cement in water: its share by mass and volume', () => {
+test('above that it comes from cement in water, by mass and volume', () => {
   // 1500 kg: c/3150 + (1500 − c)/1000 = 1, so c = 500 × 3150/2150.
   expect(least(1500)).toBeCloseTo(732.558, 3);
   expect(least(3150)).toBeCloseTo(3150, 6);
 });
 
-test('of what is no denser than the foam nothing is known, and a foam is lighter than water', () => {
+test('is 0 at a density not above the foam’s, and refuses a foam as dense as water', () => {
   expect(least(120)).toBe(0);
   expect(least(60)).toBe(0);
   for (const of of [

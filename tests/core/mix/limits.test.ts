@@ -18,7 +18,7 @@ const recipe = {
   foamDensity: 80,
 } as const;
 
-test('a batch has a volume, a foam lighter than water and a mix that can be', () => {
+test('refuses volumes, foam densities and ratios out of range', () => {
   expectLimits<Parameters<typeof proportion>[0]>(proportion, recipe, {
     volume: { refuses: [0, -1, Number.NaN] },
     foamDensity: { refuses: [0, -1, 1000, 1500] },
@@ -28,7 +28,7 @@ test('a batch has a volume, a foam lighter than water and a mix that can be', ()
   });
 });
 
-test('a target is refused for what it is: too light for its foam, too heavy, or no density', () => {
+test('a refused target has its reason: too light for its foam, too heavy, or no density', () => {
   const refused = (target: Parameters<typeof proportion>[0]['target']) => {
     try {
       proportion({ ...recipe, target });
@@ -64,7 +64,7 @@ test('a design that ignores the foam’s mass is the proportion that ignores it'
   expect(mix.wetDensity).toBeCloseTo(plain.wetDensity, 9);
 });
 
-test('aimed at an oven-dry density, too: the foam then adds nothing to the wet one', () => {
+test('ignoring the foam’s mass with an oven-dry target too, the foam adds nothing to the wet density', () => {
   const design = designBatch({
     volume: 0.1,
     target: { ovenDryDensity: 500 },
@@ -78,7 +78,7 @@ test('aimed at an oven-dry density, too: the foam then adds nothing to the wet o
   expect(design.mix.wetDensityFoamIgnored).toBeCloseTo((1.5 * 500) / 1.2, 6);
 });
 
-test('a batch of things that cost nothing has no dearest one', () => {
+test('a batch that costs nothing has no dearest line', () => {
   const free = batchCost({
     lines: [{ name: 'rainwater', amount: 12, price: 0 }],
     parts: 2,
@@ -89,7 +89,7 @@ test('a batch of things that cost nothing has no dearest one', () => {
   expect(free.lines[0]?.share).toBe(0);
 });
 
-test('fibres are counted by the volume of one', () => {
+test('the number of fibres is their volume over that of one', () => {
   // One of 12 mm by 20 µm is π/4 · 4·10⁻¹⁰ · 0.012 = 3.770·10⁻¹² m³; a thousandth of a cubic metre of them.
   const { perVolume, slenderness } = fibreCount({ share: 0.001, length: 0.012, diameter: 20e-6 });
   expect(perVolume).toBeCloseTo(0.001 / 3.769_911e-12, -3);
@@ -105,7 +105,7 @@ test('fibres are counted by the volume of one', () => {
   );
 });
 
-test('trials that no batch could be are counted apart', () => {
+test('impossible trials are counted separately', () => {
   const sure = (value: number) => ({ value, u: 0 });
   const readings: BatchReadings = {
     cement: sure(20),
@@ -125,7 +125,7 @@ test('trials that no batch could be are counted apart', () => {
   );
 });
 
-test('damp sand has a mass, and water between none and its own mass', () => {
+test('refuses negative sand and moistures beyond 0 to 1', () => {
   const share = { takes: [0, 1], refuses: [-0.01, 1.01] };
   expectLimits(
     dampAggregate,
@@ -142,7 +142,7 @@ test('damp sand has a mass, and water between none and its own mass', () => {
   );
 });
 
-test('a sheet of corrections is weighed in a measure that holds something', () => {
+test('refuses a table of corrections with a vessel of 0 volume or a negative tare', () => {
   expectLimits(
     ({ tare, vessel }: { tare: number; vessel: number }) =>
       correctionTable({
@@ -160,7 +160,7 @@ test('a sheet of corrections is weighed in a measure that holds something', () =
   );
 });
 
-test('a material in a mix has a mass, if only none, and a density', () => {
+test('refuses a negative mass and a density of 0', () => {
   expectLimits(
     absoluteVolume,
     { mass: 3, density: 3000 },

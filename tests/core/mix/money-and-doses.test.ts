@@ -13,7 +13,7 @@ describe('what a batch costs', () => {
   const cost = (lines: ReturnType<typeof line>[]) =>
     batchCost({ lines, parts: 2, made: 0.1, used: 0.1 });
 
-  test('line by line: its money, its share, and which is dearest wherever it stands', () => {
+  test('has the cost and share of each line, and names the dearest in any position', () => {
     const { lines, dearest, wasted } = cost([line(2, 3), line(4, 3.5), line(10, 0)]);
     expect(lines.map(({ cost }) => cost)).toEqual([6, 14, 0]);
     expect(lines.map(({ share }) => share)).toEqual([0.3, 0.7, 0]);
@@ -23,7 +23,7 @@ describe('what a batch costs', () => {
     expect(cost([line(4, 0), line(1, 0.01)]).dearest).toBe(1);
   });
 
-  test('parts, volumes, amounts and prices that can be', () => {
+  test('refuses parts, volumes, amounts and prices out of range', () => {
     expectLimits(
       ({ amount, price, ...batch }) => batchCost({ lines: [line(amount, price)], ...batch }),
       { amount: 2, price: 3, parts: 4, made: 0.1, used: 0.08 },
@@ -53,13 +53,13 @@ describe('a dose of pigment', () => {
     expect(dose(0.03, 0.5).most).toBe(2);
   });
 
-  test('at each of its lines is not yet beyond it; none of it is not pale', () => {
+  test('exactly at a limit gets no note, and a dose of 0 is not called pale', () => {
     expect([0, 0.01, 0.05, 0.1].map((share) => codes(share))).toEqual([[], [], [], ['saturated']]);
     expect(codes(0.04, 0.04)).toEqual([]);
     expect(codes(0.0099)).toEqual(['pale']);
   });
 
-  test('is of some binder or none, and no more than all of it', () => {
+  test('refuses negative binder and a share above 1', () => {
     expectLimits(
       pigmentMass,
       { cementitious: 20, share: 0.03, ownMaximum: 0.08 },
@@ -72,7 +72,7 @@ describe('a dose of pigment', () => {
   });
 });
 
-test('fibre by hand: a hundredth of 0.2 m³ of 1300 kg/m³, or of another density', () => {
+test('the mass of fibre is its volume share times its density, by hand', () => {
   const dose = { kind: 'pva', share: 0.01, volume: 0.2 } as const;
   expect(fibreMass(dose)).toEqual({
     mass: expect.closeTo(2.6, 12),

@@ -12,7 +12,7 @@ const plan = {
 };
 
 describe('what a batch was proportioned with', () => {
-  test('follows from its amounts', () => {
+  test('is found from its amounts', () => {
     const found = plannedWith(plan);
     expect(found.cementDensity).toBeCloseTo(2900, 0);
     expect(found.survival).toBeCloseTo(1, 4);
@@ -26,7 +26,7 @@ describe('what a batch was proportioned with', () => {
     );
   });
 
-  test('is what proportioned it, one load of it too', () => {
+  test('agrees with what it was proportioned with, for one load too', () => {
     const share = fc.double({ min: 0.5, max: 1, noNaN: true });
     fc.assert(
       fc.property(feasible, share, fc.integer({ min: 1, max: 9 }), (input, survival, loads) => {
@@ -47,7 +47,7 @@ describe('what a batch was proportioned with', () => {
     );
   });
 
-  test('of a batch without foam all of it lives', () => {
+  test('of a batch without foam has a survival of 1', () => {
     expect(plannedWith({ ...plan, foamVolume: 0, foamDensity: 0 }).survival).toBe(1);
   });
 

@@ -78,7 +78,7 @@ describe('proportion', () => {
     );
   });
 
-  test('twice the batch is twice of everything', () => {
+  test('twice the volume takes twice of everything', () => {
     fc.assert(
       fc.property(feasible, (input) => {
         const a = proportion(input);
@@ -90,7 +90,7 @@ describe('proportion', () => {
     );
   });
 
-  test('the oven-dry density of a wet target, asked for, gives the same batch back', () => {
+  test('asking for the oven-dry density of a batch gives the same batch', () => {
     fc.assert(
       fc.property(feasible, (input) => {
         const wet = proportion(input);
@@ -102,7 +102,7 @@ describe('proportion', () => {
     );
   });
 
-  test('the total w/c of a base w/c, asked for, gives the same batch back', () => {
+  test('asking for the total w/c of a batch gives the same batch', () => {
     fc.assert(
       fc.property(feasible, (input) => {
         const base = proportion(input);
@@ -139,7 +139,7 @@ describe('proportion', () => {
   });
 });
 
-describe('foam that partly dies', () => {
+describe('foam that loses some of its gas', () => {
   const lives = 0.92;
   const recipes: readonly ProportionInput[] = [
     demo,
@@ -148,7 +148,7 @@ describe('foam that partly dies', () => {
     { ...demo, target: { ovenDryDensity: 480 } },
   ];
 
-  test('a batch made for it weighs what was planned, and the books find the share it was made for', () => {
+  test('a batch planned for it has the planned density, and reconciling finds the planned survival', () => {
     for (const recipe of recipes) {
       const p = proportion({ ...recipe, survival: lives });
       const { survival, wetDensity } = reconcile({
@@ -170,7 +170,7 @@ describe('foam that partly dies', () => {
     }
   });
 
-  test('more foam is made, its gas and not the density divided, and the liquid of what died stays', () => {
+  test('the foam is increased by its gas over the survival, and the liquid of lost foam stays', () => {
     const [all, p] = [proportion(demo), proportion({ ...demo, survival: lives })];
     near(p.wetDensity, 600);
     expect(p.foamVolume).toBeGreaterThan(all.foamVolume / lives ** 0.5);
@@ -181,7 +181,7 @@ describe('foam that partly dies', () => {
     near(p.foamMass, 80 * p.foamVolume);
   });
 
-  test('the lightest that can be reached is the foam as it is left', () => {
+  test('the lowest density is that of the foam after its loss', () => {
     const lightest = 80 / (0.08 + lives * 0.92);
     const at = (wetDensity: number) =>
       refusal({ ...demo, target: { wetDensity }, survival: lives });
@@ -204,7 +204,7 @@ describe('what cannot be made', () => {
     expect(dry?.quantity).toBe('ovenDryDensity');
   });
 
-  test('a thirsty paste is warned of, a dry one refused', () => {
+  test('a dry paste is noted, a drier one refused', () => {
     const codes = (waterCement: number) => proportion({ ...demo, waterCement }).notes;
     expect(codes(0.34)).toEqual([{ code: 'paste-robs-foam', of: 'waterCementBase' }]);
     expect(codes(0.35)).toEqual([]);
@@ -228,7 +228,7 @@ describe('what cannot be made', () => {
     expect(refusal({ ...light, waterCement: least - 1e-6 })?.because).toBe('paste-robs-foam');
   });
 
-  test('a target on the bound of the range is not outside it, whatever the last digit of the sum', () => {
+  test('a target on the end of the range is accepted, whatever the rounding error', () => {
     const noted = (wetDensity: number, waterCement: number) =>
       proportion({ ...demo, waterCement, target: { wetDensity } }).notes.some(
         ({ of }) => of === 'wetDensity',

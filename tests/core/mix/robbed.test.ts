@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
 
-test('a total w/c that leaves the paste too little names the least that would do', () => {
+test('refusing a total w/c that leaves the paste too dry gives the least total w/c', () => {
   const thin = {
     volume: 0.167,
     target: { ovenDryDensity: 150 },

@@ -19,20 +19,20 @@ describe('the base mix', () => {
     );
   });
 
-  test('of no water and no sand is cement', () => {
+  test('without water and sand has the density of cement', () => {
     expect(baseMix({ waterCement: 0, cementDensity: 3100 }).density).toBeCloseTo(3100, 9);
   });
 });
 
 describe('weighing', () => {
-  test('density, yield and air close the circle', () => {
+  test('density, yield and air content are consistent', () => {
     const density = wetDensity({ tare: 0.8, full: 12.8, vessel: 0.02 });
     expect(density).toBeCloseTo(600, 9);
     expect(yieldVolume({ mass: 67.38, density })).toBeCloseTo(0.1123, 9);
     expect(airContent({ airFreeDensity: 1800, density })).toBeCloseTo(2 / 3, 9);
   });
 
-  test('refuses an empty measure', () => {
+  test('refuses a full measure no heavier than the empty one', () => {
     expect(() => wetDensity({ tare: 1, full: 1, vessel: 0.02 })).toThrow('full');
     expect(() => wetDensity({ tare: 1, full: 2, vessel: 0 })).toThrow('vessel');
   });
@@ -68,7 +68,7 @@ describe('loads', () => {
     );
   });
 
-  test('binary dust makes no extra load', () => {
+  test('a rounding error adds no load', () => {
     const batch = proportion({
       volume: 0.1 + 0.2,
       target: { wetDensity: 600 },

@@ -13,7 +13,7 @@ test.each([
   expect(wholeOnes(amount)).toBe(ones);
 });
 
-test('no fewer than are asked for', () => {
+test('rounds up, at least to the number given', () => {
   expect(wholeOnes(2.1, 2)).toBe(3);
   expect(wholeOnes(2.1, 4)).toBe(4);
 });

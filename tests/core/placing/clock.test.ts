@@ -32,14 +32,14 @@ const plans = fc.record({
 });
 
 describe('the clock of a day', () => {
-  test('one pair of hands: every step after the other', () => {
+  test('one worker does one step after the other', () => {
     const { total, loads, obstacles } = dayClock(plan);
     expect(total).toBe(3 * minutes(6 + 2 + 2 + 3 + 4));
     expect(loads.map(({ foamAge }) => foamAge)).toEqual([minutes(4), minutes(4), minutes(4)]);
     expect(obstacles).toEqual([]);
   });
 
-  test('at a limit itself nothing waits too long, whatever the last digit of a sum', () => {
+  test('a wait exactly at its limit is not too long, whatever the rounding error', () => {
     // 4.1 min are 245.99999999999997 s.
     const tight = {
       ...plan,
@@ -60,13 +60,13 @@ describe('the clock of a day', () => {
     expect(codes({ joint: minutes(14.39) })).toEqual(['cold-joint']);
   });
 
-  test('a second pair makes the next base mix while the first weighs and places', () => {
+  test('a second worker makes the next base mix while the first weighs and places', () => {
     const { loads } = dayClock({ ...plan, hands: 2 });
     // The base (6) takes less than weighing and placing (7): the mixer is free at 17, foam then.
     expect(loads[1]!.foamReady).toBe(minutes(17 + 2));
   });
 
-  test('all the foam at once is made before the first load, and waits for the last', () => {
+  test('foam made all at once is made before the first load, and waits until the last', () => {
     // Base till 6, foam for three till 12, blended 14, placed 21; then base, blend, weigh and place, 15 each.
     const { loads, total } = dayClock({ ...plan, foamMade: 'once' });
     expect(loads).toEqual(
@@ -82,26 +82,26 @@ describe('the clock of a day', () => {
     expect(total).toBe(minutes(51));
   });
 
-  test('foam made all at once grows old in later loads, and fresh foam mends it', () => {
+  test('foam made all at once waits too long in later loads, and fresh foam is advised', () => {
     const { obstacles, remedies } = dayClock({ ...plan, foamMade: 'once' });
     expect(obstacles.map(({ code }) => code)).toContain('foam-too-old');
     expect(remedies).toContain('foam-for-each-load');
   });
 
-  test('a plan nobody can keep says so without a remedy that does not work', () => {
+  test('a plan that cannot work gives no remedy that does not help', () => {
     const { obstacles, remedies } = dayClock({ ...plan, foam: minutes(60) });
     expect(obstacles.length).toBeGreaterThan(0);
     expect(remedies).toEqual([]);
   });
 
-  test('fewer pieces are advised where one load alone would do, and not where its own minutes are too many', () => {
+  test('fewer pieces are advised where one load alone would work, and not where one takes too long', () => {
     expect(dayClock({ ...plan, foamMade: 'once' }).remedies).toContain('fewer-pieces');
     expect(dayClock({ ...plan, joint: minutes(10) }).remedies).toContain('fewer-pieces');
     for (const loads of [1, 3])
       expect(dayClock({ ...plan, loads, foam: minutes(8) }).remedies).not.toContain('fewer-pieces');
   });
 
-  test('larger loads take as much longer as they are larger, and are advised only if that works', () => {
+  test('the time of larger loads grows in proportion, and they are advised only if that works', () => {
     // 160 L in two loads of 80: in one, its foam takes 10 minutes and is 12 old when it is in.
     const two = { ...plan, loads: 2, foam: minutes(5), joint: minutes(15) };
     expect(dayClock(two).obstacles.map(({ code }) => code)).toEqual(['cold-joint']);
@@ -123,7 +123,7 @@ describe('the clock of a day', () => {
     );
   });
 
-  test('a second pair of hands never makes the day longer; loads come in order', () => {
+  test('a second worker never makes the day longer, and loads come in order', () => {
     fc.assert(
       fc.property(plans, (p) => {
         const alone = dayClock({ ...p, hands: 1 });

@@ -10,7 +10,7 @@ const rod = (diameter: number, height: number) =>
 const form = block(0.6, 0.3, 0.25);
 const outgrown = (core: Shape, of: Shape = form) => coreOutgrows({ core, form: of });
 
-describe('a core that cannot stand in its form', () => {
+describe('whether a core fits into its form', () => {
   test.each([
     ['higher', rod(0.04, 0.26), 'height', 0.26, 0.25],
     ['longer than it, and too wide to lie askew', block(0.65, 0.2, 0.1), 'long', 0.65, 0.6],
@@ -22,7 +22,7 @@ describe('a core that cannot stand in its form', () => {
     expect(outgrown(core)).toEqual({ measure, value, most });
   });
 
-  test('a box in a round form is held by its corners', () => {
+  test('a box in a round form fits by its corners', () => {
     const drum = rod(0.5, 0.25);
     expect(outgrown(block(0.4, 0.3, 0.1), drum)).toBeUndefined();
     expect(outgrown(block(0.41, 0.3, 0.1), drum)).toEqual({
@@ -33,7 +33,7 @@ describe('a core that cannot stand in its form', () => {
     expect(outgrown(rod(0.5, 0.1), drum)).toBeUndefined();
   });
 
-  test('and no last digit keeps out what just fits', () => {
+  test('a core that just fits is accepted, whatever the rounding error', () => {
     expect(outgrown(block(0.1 + 0.2, 0.1, 0.1), block(0.3, 0.3, 0.2))).toBeUndefined();
     expect(outgrown(block(0.1, 0.1, 0.1 + 0.2), block(0.3, 0.3, 0.3))).toBeUndefined();
     // A box 1.05 × 0.1 m askew in a form 1 m long, which it touches all round.
@@ -45,7 +45,7 @@ describe('a core that cannot stand in its form', () => {
     expect(askew(1 - 1e-7)?.measure).toBe('long');
   });
 
-  test('what just fits is let in, upright, along or across a corner', () => {
+  test('a core that just fits is accepted upright, lengthwise or diagonally', () => {
     expect(outgrown(form)).toBeUndefined();
     expect(outgrown(rod(0.3, 0.25))).toBeUndefined();
     expect(outgrown(block(0.65, 0.01, 0.1))).toBeUndefined();
@@ -53,7 +53,7 @@ describe('a core that cannot stand in its form', () => {
     expect(outgrown(rod(0.04, (0.06 / 0.0254) * 0.0254), block(1, 1, 0.06))).toBeUndefined();
   });
 
-  test('a box lies in another exactly where some angle lets it, tried one by one', () => {
+  test('a box fits into another exactly where a search over all angles finds one', () => {
     const side = fc.double({ min: 0.05, max: 1, noNaN: true });
     fc.assert(
       fc.property(side, side, side, side, (p, q, a, b) => {
@@ -118,7 +118,7 @@ describe('a core that cannot stand in its form', () => {
     expect(outgrown(rod(narrow * 1.001, height * 0.5), of)?.measure).toBe('narrow');
   });
 
-  test('no box that can be turned to lie inside another is refused', () => {
+  test('a box that fits when turned is accepted', () => {
     const share = fc.double({ min: 0.01, max: 1, noNaN: true });
     const turn = fc.double({ min: 0, max: Math.PI / 2, noNaN: true });
     fc.assert(

@@ -17,7 +17,7 @@ import {
 import { between } from '../arbitrary.ts';
 
 describe('pressure of the mix', () => {
-  test('the push and its height are what slices of the side add up to', () => {
+  test('the force on a side and its height agree with a sum over slices', () => {
     const side = { density: 600, depth: 0.8, width: 1.5 };
     const { resultant, above } = sidePush(side);
     const n = 10_000;
@@ -32,7 +32,7 @@ describe('pressure of the mix', () => {
     expect(above).toBeCloseTo(moment / force, 6);
   });
 
-  test('ties carry the whole push and turn nothing over', () => {
+  test('the forces in the ties balance the pressure in force and moment', () => {
     fc.assert(
       fc.property(
         between(200, 2000),
@@ -51,7 +51,7 @@ describe('pressure of the mix', () => {
     );
   });
 
-  test('a row just a third of the depth up takes the whole push, and leaves the other nothing', () => {
+  test('a row of ties at a third of the depth takes the whole force', () => {
     for (const depth of [0.3, 0.6, 0.9]) {
       const at = { density: 600, depth, spacing: 0.5 };
       const third = Number((depth / 3).toFixed(1));
@@ -60,12 +60,12 @@ describe('pressure of the mix', () => {
     }
   });
 
-  test('a core as heavy as the mix it pushes away neither floats nor sinks', () => {
+  test('a core as heavy as the mix it displaces neither floats nor sinks', () => {
     expect(floatUp({ density: 600, displaced: 0.01, mass: 6 })).toBeCloseTo(0, 12);
     expect(floatUp({ density: 600, displaced: 0.01, mass: 0 })).toBeCloseTo(58.84, 2);
   });
 
-  test('the lift in a leaning face is its mean pressure on the ground it covers', () => {
+  test('the uplift on an inclined face is its mean pressure times the plan area', () => {
     fc.assert(
       fc.property(between(0, 2), between(0.05, 2), between(0, 1.4), (top, height, lean) => {
         const face = leaningFace({ density: 700, top, height, lean, width: 1.2 });
@@ -78,7 +78,7 @@ describe('pressure of the mix', () => {
     );
   });
 
-  test('the lift on the upper half of a ball is what rings of it add up to', () => {
+  test('the uplift on the upper half of a ball agrees with a sum over rings', () => {
     const n = 10_000;
     let lift = 0;
     for (let i = 0; i < n; i++) {
@@ -98,7 +98,7 @@ describe('pressure of the mix', () => {
 describe('the panel', () => {
   const board = { thickness: 0.018, modulus: 8e9, pressure: 4000 };
 
-  test('one span is what integrating the load twice and twice again gives', () => {
+  test('one span agrees with integrating the load numerically', () => {
     // EI v'''' = p, by exact sums of the beam equation at mid-span.
     const span = 0.6;
     const ei = board.modulus * (board.thickness ** 3 / 12);
@@ -107,7 +107,7 @@ describe('the panel', () => {
     expect(panelBending({ ...board, span, spans: 1 }).deflection).toBeCloseTo(v(span / 2), 12);
   });
 
-  test('two and three spans: moments by three moments, deflections along the end span', () => {
+  test('two and three spans agree with the three-moment equation and the integrated end span', () => {
     // End span with moment M at its inner support: v(x) from superposition; the maximum by search.
     const end = (m: number) => {
       let most = 0;
@@ -123,7 +123,7 @@ describe('the panel', () => {
     expect(SPAN_CASES[3].deflection).toBeCloseTo(end(1 / 10), 5);
   });
 
-  test('under a triangle: the greatest of its bending line', () => {
+  test('under a triangular load the deflection is the maximum of the deflection curve', () => {
     const span = 0.7;
     const ei = board.modulus * (board.thickness ** 3 / 12);
     let [most, moment] = [0, 0];
@@ -140,7 +140,7 @@ describe('the panel', () => {
     expect(bent.moment / moment).toBeCloseTo(1, 6);
   });
 
-  test('the longest span just reaches its limit', () => {
+  test('the longest span just reaches its governing limit', () => {
     fc.assert(
       fc.property(
         between(500, 20_000),

@@ -22,7 +22,7 @@ function marched(density: number, gas: number, depth: number) {
 }
 
 describe('a lift under its own weight', () => {
-  test('agrees with marching down it step by step', () => {
+  test('agrees with integrating downwards step by step', () => {
     fc.assert(
       fc.property(between(200, 1800), between(0, 1), between(0.05, 20), (density, gas, depth) => {
         const exact = liftProfile({ density, gas, depth });
@@ -34,7 +34,7 @@ describe('a lift under its own weight', () => {
     );
   });
 
-  test('all gas is the isothermal atmosphere, no gas a plain liquid', () => {
+  test('all gas gives the isothermal atmosphere, no gas a liquid of constant density', () => {
     const all = liftProfile({ density: 60, gas: 1, depth: 30 });
     expect(all.bottom).toBeCloseTo(
       60 * Math.exp((60 * STANDARD_GRAVITY * 30) / SEA_LEVEL_PRESSURE),
@@ -45,7 +45,7 @@ describe('a lift under its own weight', () => {
     expect(none.pressure).toBeCloseTo(1900 * STANDARD_GRAVITY * 3, 6);
   });
 
-  test('deeper, lighter paste share or thinner air above packs more', () => {
+  test('the density gain grows with depth and with lower air pressure, and the mean lies below the bottom’s', () => {
     fc.assert(
       fc.property(
         between(300, 1500),
@@ -65,7 +65,7 @@ describe('a lift under its own weight', () => {
     );
   });
 
-  test('the deepest lift is as dense at the bottom as was allowed', () => {
+  test('the deepest lift has exactly the allowed density at its bottom', () => {
     fc.assert(
       fc.property(
         between(300, 1500),
@@ -81,7 +81,7 @@ describe('a lift under its own weight', () => {
     expect(deepestLift({ density: 1500, gas: 0.1, gain: 0.5 })).toBe(Number.POSITIVE_INFINITY);
   });
 
-  test('the profile runs evenly from the surface, as weighed, to the bottom', () => {
+  test('the profile runs in even steps from the weighed density at the surface to the bottom', () => {
     const { profile, bottom } = liftProfile({ density: 500, gas: 0.7, depth: 1.2 });
     expect(profile[0]).toEqual({ depth: 0, density: 500 });
     expect(profile.at(-1)).toEqual({ depth: 1.2, density: bottom });
@@ -98,7 +98,7 @@ describe('a lift under its own weight', () => {
     }
   });
 
-  test('a lift sinks by the mass that its depth holds beyond what was weighed', () => {
+  test('a lift settles by the mass that compression adds to its depth', () => {
     const [density, depth] = [500, 3];
     const { profile, sinks, mean } = liftProfile({ density, gas: 0.7, depth });
     // Trapezes under the profile: kg on each square metre.

@@ -29,11 +29,11 @@ const plan: DayPlan = {
 };
 
 describe('the clock of a day at its limits', () => {
-  test('foam, mix and joint last just long enough', () => {
+  test('waits of foam, mix and joint exactly at their limits are accepted', () => {
     expect(dayClock(plan)).toMatchObject({ obstacles: [], remedies: [] });
   });
 
-  test('a second less of any is in the way, and told with what it took', () => {
+  test('a limit one second shorter is reported with the time taken', () => {
     expect(dayClock({ ...plan, foamLasts: minutes(4) - 1 }).obstacles).toEqual([
       { code: 'foam-too-old', load: 1, age: minutes(4) },
     ]);
@@ -45,7 +45,7 @@ describe('the clock of a day at its limits', () => {
     ]);
   });
 
-  test('one load has no joint, so a mixer that holds both mends it', () => {
+  test('one load has no joint, so a larger mixer is a remedy', () => {
     // One load of both has twice the foam to make, 6 minutes old when it is in, and twice the mix to place, in 11.
     const two = {
       ...plan,
@@ -60,7 +60,7 @@ describe('the clock of a day at its limits', () => {
     expect(dayClock({ ...two, loads: 3 }).remedies).not.toContain('a-larger-mixer');
   });
 
-  test('a second pair of hands takes the base mix out of the wait between loads', () => {
+  test('a second worker removes the base mix from the wait between loads', () => {
     // Weighing and placing 7, foam and blending 4: a load every 11 minutes, where alone it took 17.
     const remedies = (joint: number) => dayClock({ ...plan, joint }).remedies;
     expect(remedies(minutes(11))).toEqual([
@@ -71,13 +71,13 @@ describe('the clock of a day at its limits', () => {
     expect(remedies(minutes(11) - 1)).toEqual(['fewer-pieces', 'quicker-steps']);
   });
 
-  test('every step in half the time is a load in half the time, and no less', () => {
+  test('halving the time of every step halves the time of a load', () => {
     const remedies = (joint: number) => dayClock({ ...plan, joint }).remedies;
     expect(remedies(minutes(8.5))).toEqual(['fewer-pieces', 'quicker-steps']);
     expect(remedies(minutes(8.5) - 1)).toEqual(['fewer-pieces']);
   });
 
-  test('what is refused', () => {
+  test('refuses times and counts out of range', () => {
     expectLimits(dayClock, plan, {
       loads: { takes: [1, 200], refuses: [0, 201, 2.5] },
       base: { takes: [0], refuses: [-1] },
@@ -92,7 +92,7 @@ describe('the clock of a day at its limits', () => {
   });
 });
 
-test('a core floats by what it displaces less what it weighs', () => {
+test('the uplift of a core is the mix it displaces less its weight', () => {
   const core = { density: 600, displaced: 0.01, mass: 1 };
   // (600 · 0.01 − 1) kg in standard gravity.
   expect(floatUp(core)).toBeCloseTo(5 * 9.806_65, 3);
@@ -106,7 +106,7 @@ test('a core floats by what it displaces less what it weighs', () => {
 const positive = { refuses: [0, -1, Number.NaN] };
 const notNegative = { takes: [0], refuses: [-1e-9, Number.NaN] };
 
-test('a head of mix has weight, and a form a width, a height and rows one above the other', () => {
+test('refuses densities and sizes of 0, and rows of ties out of order', () => {
   const head = { density: 600, depth: 0.8 };
   expectLimits(headPressure, head, { density: positive, depth: notNegative });
   expectLimits(sidePush, { ...head, width: 1 }, { density: positive, width: positive });
@@ -133,7 +133,7 @@ test('a head of mix has weight, and a form a width, a height and rows one above 
   );
 });
 
-test('a lift has weight, depth, air above it, and no more gas than itself', () => {
+test('refuses densities, depths, pressures and gas contents of a lift out of range', () => {
   const lift = { density: 600, gas: 0.6, depth: 0.5, atmosphere: 100_000 };
   const gas = { takes: [0, 1], refuses: [-1e-9, 1 + 1e-9] };
   expectLimits(liftProfile, lift, {
@@ -162,7 +162,7 @@ test('a panel up the fill: moment over section modulus, deflection over span', (
   expect(deflection).toBeCloseTo((0.006_52 * 2000 * 0.4 ** 4) / (6e9 * 1.44e-7), 6);
 });
 
-test('a panel’s limits and stiffness are above nothing', () => {
+test('refuses limits and a stiffness of a panel of 0 or less', () => {
   const panel = {
     spans: 1,
     thickness: 0.012,
@@ -191,7 +191,7 @@ test('a panel’s limits and stiffness are above nothing', () => {
   );
 });
 
-test('a ring has a hole, and the hole lies inside it', () => {
+test('refuses a ring without a hole, or with one outside it', () => {
   const ring = { shape: 'ring', outerDiameter: 0.3, innerDiameter: 0.2, height: 0.1 } as const;
   expectLimits<Parameters<typeof pieceVolume>[0] & { readonly shape: 'ring' }>(pieceVolume, ring, {
     outerDiameter: { refuses: [0, -1, 1e5] },
@@ -200,7 +200,7 @@ test('a ring has a hole, and the hole lies inside it', () => {
   });
 });
 
-test('pieces are counted whole, and waste is a share', () => {
+test('refuses a fractional number of pieces, and a waste beyond its range', () => {
   const piece = { length: 0.3, width: 0.2, thickness: 0.05, shape: 'slab' } as const;
   const of = (count: number) => ({
     pieces: [{ piece, count }],

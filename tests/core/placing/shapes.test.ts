@@ -7,7 +7,7 @@ import { expectLimits } from '../refuses.ts';
 const size = fc.double({ min: 0.01, max: 10, noNaN: true });
 
 describe('shapes against the simpler shapes they become', () => {
-  test('a frustum between equal ends is a cylinder or a box; to a point it is a third of one', () => {
+  test('a frustum with equal ends is a cylinder or box, with one end a point a third of it', () => {
     fc.assert(
       fc.property(size, size, size, (a, b, height) => {
         const cylinder = shapeVolume({ shape: 'cylinder', diameter: a, height });
@@ -40,7 +40,7 @@ describe('shapes against the simpler shapes they become', () => {
     );
   });
 
-  test('a box frustum is what slices of it add up to', () => {
+  test('a box frustum agrees with a sum over slices', () => {
     const [l, w, tl, tw, h] = [0.5, 0.4, 0.3, 0.35, 0.25];
     const slices = 20_000;
     let sum = 0;
@@ -60,7 +60,7 @@ describe('shapes against the simpler shapes they become', () => {
     ).toBeCloseTo(sum, 9);
   });
 
-  test('a ball, half of one, a wedge, a bowl', () => {
+  test('a ball, a half ball, a wedge and a bowl have their known volumes', () => {
     const d = 0.4;
     expect(shapeVolume({ shape: 'cap', baseDiameter: 0, height: d })).toBeCloseTo(
       (Math.PI * d ** 3) / 6,
@@ -79,14 +79,14 @@ describe('shapes against the simpler shapes they become', () => {
     ).toBeCloseTo((Math.PI / 12) * (d ** 3 - (d - 0.06) ** 3), 12);
   });
 
-  test('a thin shallow bowl is its face times its thickness', () => {
+  test('the volume of a thin shallow bowl is its area times its thickness', () => {
     const [base, height, thickness] = [0.5, 0.08, 1e-5];
     const face = Math.PI * ((base / 2) ** 2 + height ** 2);
     const volume = shapeVolume({ shape: 'shell', baseDiameter: base, height, thickness });
     expect(volume / (face * thickness)).toBeCloseTo(1, 3);
   });
 
-  test('refuses what is no shape', () => {
+  test('refuses dimensions that give no shape', () => {
     const shell = { shape: 'shell', baseDiameter: 0.4, height: 0.2, thickness: 0.2 } as const;
     // As thick as it is high there is no bowl: the refusal tells how thick it may be.
     expect(() => shapeVolume(shell)).toThrow(
@@ -105,7 +105,7 @@ describe('shapes against the simpler shapes they become', () => {
   });
 });
 
-test('no measure of any shape, nor a count of cores, is beyond all sense', () => {
+test('refuses absurdly large dimensions and counts of cores', () => {
   const cone = { shape: 'cone-frustum', bottomDiameter: 0.3, topDiameter: 0, height: 0.4 } as const;
   const box = { shape: 'box-frustum', length: 1, width: 1, topLength: 0, topWidth: 0 } as const;
   const wedge = { shape: 'wedge', length: 1, width: 1, thickness: 0.1, thinEnd: 0 } as const;
@@ -148,7 +148,7 @@ describe('an outline', () => {
     [0, 3],
   ];
 
-  test('an L is the sum of its two boxes, either way round, closed or not, wherever it lies', () => {
+  test('an L has the area of its two rectangles in either direction, closed or not, at any place', () => {
     expect(polygonArea(ell)).toBeCloseTo(6, 12);
     expect(polygonArea([...ell].reverse())).toBeCloseTo(6, 12);
     expect(polygonArea([...ell, ell[0]!])).toBeCloseTo(6, 12);
@@ -170,7 +170,7 @@ describe('an outline', () => {
       return [from, from.toReversed()];
     });
 
-  test('a corner may touch a side: two triangles on one line, from whichever corner they are told', () => {
+  test('a corner may touch a side, from whichever corner the outline begins', () => {
     const pinched: Corner[] = [
       [0, 0],
       [4, 0],
@@ -294,7 +294,7 @@ describe('an outline', () => {
     for (const one of told(corners)) expect(() => polygonArea(one)).toThrow('crosses-itself');
   });
 
-  test('corners as level as two numbers can be are no fault', () => {
+  test('corners that differ by a rounding error are accepted', () => {
     const triangle = [
       [0, 1 - 2 ** -53],
       [1, 1],
@@ -303,7 +303,7 @@ describe('an outline', () => {
     for (const corners of told(triangle)) expect(polygonArea(corners)).toBeCloseTo(1, 9);
   });
 
-  test('a last corner level with the first, or above it, is a corner of its own', () => {
+  test('a last corner in line with the first counts as a corner', () => {
     const triangle = (x: number, y: number) =>
       polygonArea([
         [0, 0],
@@ -314,7 +314,7 @@ describe('an outline', () => {
     expect(triangle(0, 2)).toBe(1);
   });
 
-  test('too few corners are counted as they are, without a last that repeats the first', () => {
+  test('too few corners are counted without a last one that repeats the first', () => {
     const few = (...corners: Corner[]) =>
       expect(() => polygonArea(corners)).toThrow(
         expect.objectContaining({
@@ -359,13 +359,13 @@ describe('cores and blockouts', () => {
   const slab = { shape: 'slab', length: 0.45, width: 0.3, thickness: 0.06 } as const;
   const hole = { shape: 'cylinder', diameter: 0.05, height: 0.06 } as const;
 
-  test('are taken off, as many as there are', () => {
+  test('are subtracted, each as often as it occurs', () => {
     const { gross, cores, net } = netVolume({ shape: slab, cores: [{ shape: hole, count: 4 }] });
     expect(gross - cores).toBe(net);
     expect(cores).toBeCloseTo(4 * (Math.PI / 4) * 0.05 ** 2 * 0.06, 12);
   });
 
-  test('cannot fill the form', () => {
+  test('refuse to fill the whole form', () => {
     const { net } = netVolume({ shape: slab, cores: [] });
     expect(net).toBeCloseTo(0.0081, 12);
     expect(() => netVolume({ shape: hole, cores: [{ shape: slab, count: 1 }] })).toThrow(

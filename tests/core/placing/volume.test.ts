@@ -59,7 +59,7 @@ describe('the volume of a piece', () => {
 });
 
 describe('the volume of a batch', () => {
-  test('settling is a share of the forms, waste a share of all that is mixed', () => {
+  test('settling is a share of the form volume, waste a share of the volume mixed', () => {
     const batch = batchVolume({
       pieces: [
         { piece: slab, count: 12 },
@@ -74,7 +74,7 @@ describe('the volume of a batch', () => {
     expect(batch.total).toBeCloseTo(0.1002 * 1.05 * 1.1, 12);
   });
 
-  test('refuses no pieces, half a piece and a share below nothing', () => {
+  test('refuses no pieces, half a piece and a negative share', () => {
     const one = { pieces: [{ piece: slab, count: 1 }], settling: 0, waste: 0 };
     expect(() => batchVolume({ ...one, pieces: [] })).toThrow('pieces');
     expect(() => batchVolume({ ...one, pieces: [{ piece: slab, count: 1.5 }] })).toThrow('count');

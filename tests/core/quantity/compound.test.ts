@@ -7,7 +7,7 @@ const compared = () => vi.spyOn(String.prototype, 'normalize');
 afterEach(() => vi.restoreAllMocks());
 
 test.each(['5.43', '5,43', '5.43 kg', '1,234.5'])(
-  '%s is one number, held against no unit',
+  '%s is one number, compared with no unit',
   (text) => {
     const spellings = compared();
     expect(readCompound(text, 'mass')).toBeUndefined();
@@ -15,7 +15,7 @@ test.each(['5.43', '5,43', '5.43 kg', '1,234.5'])(
   },
 );
 
-test('what follows a whole number is held against the units', () => {
+test('a number followed by a unit and another number is compared with the units', () => {
   const spellings = compared();
   expect(readCompound('3 lb 4 oz', 'mass')?.number).toBe(3.25);
   expect(spellings).toHaveBeenCalled();
@@ -30,6 +30,6 @@ test.each([
   expect(read.ok && read.value * 1000).toBeCloseTo(mm, 9);
 });
 
-test.each(["5'6", '5\' 6"', `5'-6"`])('%s has inches', (text) => {
+test.each(["5'6", '5\' 6"', `5'-6"`])('%s is read as feet and inches', (text) => {
   expect(readCompound(text, 'length')?.number).toBe(5.5);
 });

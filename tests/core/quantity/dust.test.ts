@@ -2,14 +2,14 @@ import { expect, test } from 'vitest';
 import { fromUnit } from '../../../src/core/quantity/convert.ts';
 import { justOver, justUnder, SLIVER } from '../../../src/core/quantity/dust.ts';
 
-test('a value on a bound does not pass it, whichever unit it came from', () => {
+test('a value on a bound is within it, whichever unit it was converted from', () => {
   const [inches, centimetres] = [fromUnit(3, 'length', 'in'), fromUnit(7.62, 'length', 'cm')];
   expect(inches).toBeLessThan(centimetres);
   expect(inches).toBeGreaterThanOrEqual(justUnder(centimetres));
   expect(centimetres).toBeLessThanOrEqual(justOver(inches));
 });
 
-test('a bound gives way outwards, a negative one too, and by no more than its share', () => {
+test('a bound is relaxed outwards only by its relative tolerance, negative ones too', () => {
   for (const bound of [60, -60]) {
     expect(justOver(bound)).toBeGreaterThan(bound + 50e-12);
     expect(justOver(bound)).toBeLessThan(bound + 70e-12);
@@ -20,7 +20,7 @@ test('a bound gives way outwards, a negative one too, and by no more than its sh
   }
 });
 
-test('nothing is nothing, and what has no bound has none', () => {
+test('a bound of 0 is not relaxed, and a missing bound stays missing', () => {
   expect([justOver(0), justUnder(0)]).toEqual([0, 0]);
   expect([justUnder(-Infinity), justOver(Infinity)]).toEqual([-Infinity, Infinity]);
 });

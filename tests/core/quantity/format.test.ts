@@ -75,7 +75,7 @@ describe('formatNumber', () => {
     expect(formatNumber(x, how)).toBe(shown);
   });
 
-  test('refuses what cannot be shown', () => {
+  test('refuses numbers that are not finite and precisions out of range', () => {
     for (const x of [Number.NaN, Infinity, -Infinity])
       expect(() => formatNumber(x, { significant: 3 })).toThrow(RangeError);
     const wrong = [
@@ -95,7 +95,7 @@ describe('formatNumber', () => {
       expect(() => formatNumber(1, how), JSON.stringify(how)).toThrow(RangeError);
   });
 
-  test('shows twenty digits, and no more decimals than there are', () => {
+  test('shows up to twenty digits, and no trailing decimals', () => {
     expect(formatNumber(0.5, { decimals: 20 })).toBe(`0.5${'0'.repeat(19)}`);
     expect(formatNumber(0.5, { significant: 20 })).toBe(`0.5${'0'.repeat(19)}`);
     expect(formatNumber(0.5, { atMost: 20 })).toBe('0.5');
@@ -137,7 +137,7 @@ describe('formatQuantity', () => {
     expect(formatQuantity(0.45359237, 'mass', 'lb', undefined).text).toBe('1.00\u00a0lb');
   });
 
-  test('a density has all digits before the point, in whatever unit', () => {
+  test('a density is shown in whole numbers, in any unit', () => {
     const shown = [922, 964.4, 999.6, 1007.3, 1049, 12_345].map(
       (density) => formatQuantity(density, 'density', 'kg/m3').number,
     );
@@ -146,7 +146,7 @@ describe('formatQuantity', () => {
     expect(formatQuantity(1104, 'mass', 'kg').number).toBe('1100');
   });
 
-  test('a number without a unit stands alone', () => {
+  test('a dimensionless number has no unit', () => {
     expect(formatQuantity(12, 'count', '1', { decimals: 0 }).text).toBe('12');
   });
 
@@ -161,7 +161,7 @@ describe('formatQuantity', () => {
     expect(formatQuantity(celsius + 273.15, 'temperature', 'degC').number).toBe(text);
   });
 
-  test('an uncertainty is converted as a difference, without the zero of the scale', () => {
+  test('an uncertainty of a temperature is converted as a difference', () => {
     expect(formatQuantity(293.15, 'temperature', 'degC', { uncertainty: 0.5 }).text).toBe(
       '20.0\u00a0°C',
     );

@@ -17,7 +17,7 @@ const text = fc.oneof(
   fc.array(piece, { maxLength: 14 }).map((parts) => parts.join('')),
 );
 
-test('any text is read as a finite quantity or has a problem', () => {
+test('any text is read as a finite quantity or reported as a problem', () => {
   fc.assert(
     fc.property(text, fc.constantFrom(...kinds), (typed, kind) => {
       const parsed = parseQuantity(typed, kind);
@@ -43,7 +43,7 @@ test.skipIf(process.env.INSTRUMENTED)('a long text is read in a moment', () => {
     }
 });
 
-test('what is put back into a field is read as the same quantity', () => {
+test('the text of a quantity put into a field is read as the same quantity', () => {
   fc.assert(
     fc.property(
       fc.constantFrom(...units),

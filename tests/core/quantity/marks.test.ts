@@ -6,7 +6,7 @@ import { normalise } from '../../../src/core/quantity/unit-spelling.ts';
 /** Unicode's own account of a mark: ⅝ is 5⁄8, ² is 2. */
 const spelled = (mark: string) => mark.normalize('NFKD');
 
-test('every fraction that is one character is read as Unicode spells it', () => {
+test('every fraction character is read as Unicode decomposes it', () => {
   for (const mark of '¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞') {
     const [over = Number.NaN, under = Number.NaN] = spelled(mark).split('⁄').map(Number);
     const read = parseQuantity(`2${mark} m`, 'length');
@@ -14,12 +14,12 @@ test('every fraction that is one character is read as Unicode spells it', () => 
   }
 });
 
-test('every raised figure in a unit is that figure', () => {
+test('every superscript digit in a unit is read as that digit', () => {
   for (const mark of '⁰¹²³⁴⁵⁶⁷⁸⁹') expect(normalise(`m${mark}`)).toContain(spelled(mark));
   expect(normalise('m⁻³')).toBe(normalise('m-3'));
 });
 
-test('nothing is written 0, with the decimals asked for', () => {
+test('zero is written with the decimals asked for, and without a minus', () => {
   expect(formatNumber(0, { significant: 3 })).toBe('0');
   expect(formatNumber(0, { decimals: 2 })).toBe('0.00');
   expect(formatNumber(0, { uncertainty: 0.1 })).toMatch(/^0\.0+$/);
@@ -39,7 +39,7 @@ describe('marks that may group thousands', () => {
     ['12,345.', '12345', '12.345'],
     ['12.345,67', '12345.67', '12.34567'],
     ['1.234.567,8', '1234567.8', '1.2345678'],
-  ])('%s is told both ways', (text, ...readings) => {
+  ])('%s is ambiguous, with both readings given', (text, ...readings) => {
     expect(problem(text)).toMatchObject({ code: 'ambiguous', readings });
   });
 
@@ -53,7 +53,7 @@ describe('marks that may group thousands', () => {
     ['1234.567,8', 'not-a-number'],
     ['12,345.6.7', 'not-a-number'],
     ['12.345,6,7', 'not-a-number'],
-  ])('%s groups nothing: %s', (text, code) => {
+  ])('%s has no thousands groups: %s', (text, code) => {
     expect(problem(text)).toMatchObject({ code });
   });
 });

@@ -72,12 +72,12 @@ describe('numbers', () => {
     expect(number(text)).toBe(expected);
   });
 
-  test('a power of ten stands right behind its number', () => {
+  test('a power of ten is read only directly after its number', () => {
     expect(problem('5 kg e3')).toMatchObject({ code: 'unknown-unit', unit: 'kg e3' });
     expect(problem('5 kg ×10³').code).toBe('several-numbers');
   });
 
-  test('says when a decimal comma was read', () => {
+  test('reports that a decimal comma was read', () => {
     expect(parseQuantity('3,4 kg', 'mass')).toMatchObject({ comma: true });
     expect(parseQuantity('12\u202f345,6', 'mass')).toMatchObject({ comma: true });
     expect(parseQuantity('3.4', 'mass')).toMatchObject({ comma: false });
@@ -157,7 +157,7 @@ describe('what is not one number', () => {
     expect(problem(text).code).toBe(code);
   });
 
-  test('what was read is handed back trimmed', () => {
+  test('text that cannot be read is returned trimmed', () => {
     expect(problem(' abc ')).toEqual({ code: 'not-a-number', read: 'abc' });
   });
 });

@@ -4,14 +4,14 @@ import { parseQuantity } from '../../../src/core/quantity/parse.ts';
 import { problem } from './read.ts';
 
 describe('units', () => {
-  test('the unit shown holds when none is typed; the metric one when none is shown', () => {
+  test('a number without a unit has the unit shown, or else the metric one', () => {
     expect(parseQuantity('10', 'mass')).toMatchObject({ value: 10, typedUnit: false });
     expect(parseQuantity('10', 'mass', 'g')).toMatchObject({ value: 0.01, unit: { id: 'g' } });
     expect(parseQuantity('50', 'temperature', 'degF')).toMatchObject({ unit: { id: 'degF' } });
     expect(() => parseQuantity('1', 'mass', 'L')).toThrow(RangeError);
   });
 
-  test('a unit typed wins over the one shown', () => {
+  test('a typed unit overrides the one shown', () => {
     expect(parseQuantity('22 1/2 lb', 'mass', 'kg')).toMatchObject({
       number: 22.5,
       typedUnit: true,
@@ -84,7 +84,7 @@ describe('units', () => {
     expect(parseQuantity(text, kind)).toMatchObject({ ok: true, typedUnit: true, unit: { id } });
   });
 
-  test('case that tells milli from mega is not overlooked', () => {
+  test('upper and lower case distinguish milli from mega', () => {
     expect(problem('5 mPa', 'stress').code).toBe('unknown-unit');
     expect(problem('5 ML', 'volume').code).toBe('unknown-unit');
     expect(problem('5 Mg/L', 'concentration').code).toBe('unknown-unit');
@@ -92,7 +92,7 @@ describe('units', () => {
     expect(problem('5 mJ', 'energy').code).toBe('unknown-unit');
   });
 
-  test('a spelling that is exact for another kind wins over one that is near for this', () => {
+  test('a unit spelt exactly as one of another kind is not read as a similar one of this kind', () => {
     // M is moles in a litre, m a metre.
     expect(problem('5 M', 'length')).toMatchObject({ code: 'unknown-unit', unit: 'M' });
     expect(parseQuantity('5 m', 'length')).toMatchObject({ ok: true, unit: { id: 'm' } });
@@ -108,13 +108,13 @@ describe('units', () => {
     expect(problem(text, kind).code).toBe('several-numbers');
   });
 
-  test('a bar before a unit divides by nothing that could be read', () => {
+  test('a slash before a unit is not read', () => {
     expect(problem('5 /m3')).toMatchObject({ code: 'unknown-unit', unit: '/m3' });
     expect(problem('2.5/kg')).toMatchObject({ code: 'unknown-unit', unit: '/kg' });
     expect(problem('2.5 /').code).toBe('not-a-number');
   });
 
-  test('an unknown unit comes with the known ones', () => {
+  test('an unknown unit is reported with the known ones', () => {
     expect(problem('5 stone')).toEqual({
       code: 'unknown-unit',
       read: '5 stone',
@@ -172,7 +172,7 @@ describe('a time as a clock that counts shows it', () => {
     });
   });
 
-  test('is no amount of anything else', () => {
+  test('is not read as a quantity of another kind', () => {
     expect(problem('2:30', 'mass').code).toBe('several-numbers');
   });
 });

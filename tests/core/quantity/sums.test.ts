@@ -60,7 +60,7 @@ test('pounds and gallons add up in their own units, and keep the first', () => {
   });
 });
 
-test('a part that cannot be read is named, and what is no amount of stuff is no sum', () => {
+test('a part that cannot be read is named, and kinds that do not add up are not summed', () => {
   expect(problem('5 + 3 mm', 'mass')).toMatchObject({ code: 'unknown-unit', unit: 'mm' });
   expect(problem('abc + 3', 'mass')).toMatchObject({ code: 'not-a-number' });
   expect(problem('5 +', 'mass')).toBeDefined();

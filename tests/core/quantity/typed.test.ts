@@ -153,7 +153,7 @@ test.each(Object.entries(TYPED))('%s is typed in other words than its symbols', 
       });
 });
 
-test('a degree by itself is of the scale shown, and none elsewhere', () => {
+test('a bare ° is of the temperature scale shown, and read in no other kind', () => {
   expect(parseQuantity('61°', 'temperature', 'degF')).toMatchObject({ unit: { id: 'degF' } });
   expect(parseQuantity('20 º', 'temperature', 'degC')).toMatchObject({ unit: { id: 'degC' } });
   expect(parseQuantity('61°', 'length')).toMatchObject({ problem: { unit: '°' } });

@@ -54,7 +54,7 @@ test('ids are ASCII and unique within a kind, and so are symbols', () => {
   }
 });
 
-test.each(kinds)('no spelling of a unit of %s belongs to two', (kind) => {
+test.each(kinds)('no spelling of a unit of %s belongs to two units', (kind) => {
   const owners = new Map<string, string>();
   for (const unit of KINDS[kind].units)
     for (const spelling of spellings(unit)) {
@@ -75,7 +75,7 @@ describe('every spelling is read as its unit', () => {
     }
   });
 
-  test('also straight behind the digits', () => {
+  test('also directly after the digits', () => {
     for (const { kind, unit } of all)
       if (unit.symbol)
         expect(parseQuantity(`3${unit.symbol}`, kind), unit.symbol).toMatchObject({
@@ -112,7 +112,7 @@ describe('round trips', () => {
   });
 });
 
-test('a temperature difference has the units of temperature, without its zero', () => {
+test('a temperature difference has the units of temperature, without an offset', () => {
   const ids = (kind: Kind) => KINDS[kind].units.map(({ id, factor }) => [id, factor]);
   expect(ids('temperatureDifference')).toEqual(ids('temperature'));
   for (const { offset } of KINDS.temperatureDifference.units) expect(offset ?? 0).toBe(0);
@@ -132,7 +132,7 @@ test.each([
   expect(toUnit(si, 'temperature', 'degF')).toBeCloseTo(fahrenheit, 12);
 });
 
-test('an imperial gallon is 4.54609 litres, and so is one a minute', () => {
+test('an imperial gallon is 4.54609 litres, per minute too', () => {
   expect(toUnit(fromUnit(1, 'volume', 'imp gal'), 'volume', 'L')).toBeCloseTo(4.54609, 12);
   expect(toUnit(fromUnit(1, 'flow', 'imp gpm'), 'flow', 'L/min')).toBeCloseTo(4.54609, 12);
 });

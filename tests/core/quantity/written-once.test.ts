@@ -51,7 +51,7 @@ function repeated(text: string): string[] {
   return found;
 }
 
-test('the rule sees a constant written again, rounded, in another unit or not', () => {
+test('the rule finds a constant written again, also rounded or in another unit', () => {
   expect(repeated('const ICE = 273.15;')).toEqual(['273.15 is ICE_POINT']);
   expect(repeated('const H = 3600; const D = 86_400;')).toHaveLength(2);
   expect(repeated('const CO2 = 0.044009;')).toEqual(['0.044009 is carbonDioxide']);
@@ -61,7 +61,7 @@ test('the rule sees a constant written again, rounded, in another unit or not', 
   expect(repeated('const a = 1.8 + 0.9 + 60 + 293.15;')).toEqual([]);
 });
 
-test('the rule sees what is called a constant, whatever its figure', () => {
+test('the rule finds a value named like a constant, whatever its number', () => {
   expect(repeated('const R = { GAS_CONSTANT: 8.314 };')).toEqual(['8.314 is called GAS_CONSTANT']);
   expect(repeated('const IRON_MOLAR_MASS = 0.055845;')).toEqual([
     '0.055845 is called IRON_MOLAR_MASS',
@@ -100,7 +100,7 @@ function numbersIn(chapter: string): readonly string[] {
   );
 }
 
-test('a chapter takes them from there too', () => {
+test('chapters take them from there too', () => {
   const page =
     'On 3600 a day.\n\nexport const h = (s) => s / 86_400;\n\n{(t - 273.15) / 3600} $$3600$$';
   expect(numbersIn(page).flatMap((each) => sameAs(each) ?? [])).toEqual([

@@ -17,7 +17,7 @@ test('limits do not depend on the unit', () => {
   );
 });
 
-test('what is out of the ordinary does not depend on the unit either', () => {
+test('the points flagged do not depend on the unit', () => {
   const values = [...Array(8).fill(1.2), 1, 1.1, 0.9, ...Array(8).fill(0.8), 1, 5];
   const found = ({ beyond, jumps, runs }: ReturnType<typeof controlChart>) => ({
     beyond,
@@ -30,7 +30,7 @@ test('what is out of the ordinary does not depend on the unit either', () => {
     expect(found(controlChart(values.map((x) => x * unit)))).toEqual(found(controlChart(values)));
 });
 
-test('a batch far out is beyond the limits, and a jump', () => {
+test('an outlier is beyond the limits and a jump, on either side', () => {
   const quiet = [0.01, -0.01, 0.02, 0, -0.02, 0.01, 0, 0.01, -0.01, 0, 0.02, -0.01];
   expect(controlChart(quiet).beyond).toEqual([]);
   const wild = controlChart([...quiet, 0.4]);
@@ -54,7 +54,7 @@ test('the limit of a jump is 3.267 mean ranges', () => {
   expect(controlChart(ranges(3.83)).jumps).toEqual([17]);
 });
 
-test('eight on one side are a run, seven are not', () => {
+test('eight values on one side of the centre are a run, seven are not', () => {
   const side = (n: number) => [...Array(n).fill(1), ...Array(n).fill(-1)];
   expect(controlChart(side(7)).runs).toEqual([]);
   expect(controlChart(side(8)).runs).toEqual([7, 15]);
@@ -63,7 +63,7 @@ test('eight on one side are a run, seven are not', () => {
     expect(controlChart(side(8).map((x) => x + shift)).runs).toEqual([7, 15]);
 });
 
-test('equal values have no limits to be outside of', () => {
+test('equal values are never flagged', () => {
   const chart = controlChart([0.3, 0.3, 0.3]);
   expect(chart.beyond).toEqual([]);
   expect(chart.jumps).toEqual([]);
@@ -81,12 +81,12 @@ test('limits are provisional up to the nineteenth batch', () => {
   expect(controlChart(wave(20)).provisional).toBe(false);
 });
 
-test('one value has no range, and what is no number has no place', () => {
+test('refuses fewer than two values, and values that are not finite', () => {
   for (const values of [[], [1], [1, Number.NaN, 2], [1, 2, Number.POSITIVE_INFINITY]])
     expect(() => controlChart(values)).toThrow(/^values/);
 });
 
-test('the reach of the mean is that of Student, and shrinks with the batches', () => {
+test('the ± of the mean is by Student’s t, and shrinks with the number of batches', () => {
   // 0.02 and 0.04: range 0.02, σ = 0.02/1.12838, t(1) = 12.706, over √2.
   expect(controlChart([0.02, 0.04]).centreReach).toBeCloseTo(0.15925, 4);
   const wave = (n: number) => Array.from({ length: n }, (_, i) => (i % 2 ? 0.01 : -0.01));

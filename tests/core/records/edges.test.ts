@@ -26,12 +26,12 @@ describe('a batch judged', () => {
     vessel: 0.02,
   };
 
-  test('a doubt that is nothing changes nothing', () => {
+  test('an uncertainty of 0 changes nothing', () => {
     const u = { cement: 0.01, full: 0.01 };
     expect(judgeBatch(batch, { ...u, tare: 0 })).toEqual(judgeBatch(batch, u));
   });
 
-  test('a doubt that reaches beyond what can be leaves the batch undecided', () => {
+  test('an uncertainty that reaches beyond the possible leaves the verdict open', () => {
     // The tare is in doubt by more than the full bucket weighs; then so much that its slope is lost as well.
     for (const tare of [1000, 1e5]) {
       const judged = judgeBatch(batch, { tare });
@@ -42,7 +42,7 @@ describe('a batch judged', () => {
     expect(judgeBatch(batch, { tare: 1e5 }).u.wetDensity).toBe(Infinity);
   });
 
-  test('a reading that has no say in what is wrong is no suspect', () => {
+  test('a reading that does not affect the contradiction is no suspect', () => {
     // Twice as heavy as the base mix without air; how much was placed changes nothing of that.
     const heavy = { ...batch, full: 0.85 + 4000 * 0.02, placed: 0.03 };
     const judged = judgeBatch(heavy, { full: 0.01, placed: 0.001 });
@@ -57,7 +57,7 @@ describe('a batch judged', () => {
     const m = light.full - light.tare;
     const whole = (massIn * light.vessel) / (airless + gasIn);
 
-    test('a suspect is off by what takes all of it to what can be', () => {
+    test('the error of a suspect is the least that removes the contradiction', () => {
       const u = { full: 0.01, tare: 0.01, vessel: 0.0002 };
       const { finding, suspects } = judgeBatch(light, u);
       expect(finding).toBe('more-air-than-foam');
@@ -71,7 +71,7 @@ describe('a batch judged', () => {
       expect(suspects).toHaveLength(2);
     });
 
-    test('a bucket tared to nought is a suspect only where it may weigh something', () => {
+    test('a tare of 0 is a suspect only where a positive one would explain the contradiction', () => {
       expect(judgeBatch({ ...light, tare: 0, full: m }, { tare: 0.01 }).suspects).toEqual([]);
       const heavy = { ...batch, tare: 0, full: 40 };
       const { suspects } = judgeBatch(heavy, { tare: 0.01 });
@@ -80,7 +80,7 @@ describe('a batch judged', () => {
     });
   });
 
-  test('what was left over explains what is missing kilogram for kilogram', () => {
+  test('an unweighed remainder explains the missing mass kilogram for kilogram', () => {
     const short = { ...batch, placed: 0.8 * reconcile(batch).yield, leftOver: 0 };
     const { finding, suspects, missing } = judgeBatch(short, { leftOver: 0.01 });
     expect(finding).toBe('lost-mass');
@@ -89,13 +89,13 @@ describe('a batch judged', () => {
     expect(suspects[0]!.doubts).toBeCloseTo(missing! / 0.01, 6);
   });
 
-  test('an impossible batch is refused, doubts or none', () => {
+  test('refuses an impossible batch, with and without uncertainties', () => {
     expect(() => judgeBatch({ ...batch, vessel: 0 }, {})).toThrow(DomainError);
     expect(() => judgeBatch({ ...batch, cement: -1 }, { cement: 1 })).toThrow(DomainError);
   });
 });
 
-test('degrees of freedom are whole, and at least 3', () => {
+test('refuses degrees of freedom that are not whole or below 3', () => {
   for (const freedom of [2, 3.5, Number.NaN])
     expect(() => learn({ values: [], prior: { ...PRIORS.survival, freedom } })).toThrow(
       DomainError,

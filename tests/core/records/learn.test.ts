@@ -15,13 +15,13 @@ const values = fc.array(fc.double({ min: 0.6, max: 1.1, noNaN: true }), {
 });
 
 describe('learning from batches', () => {
-  test('with none it is the assumed value', () => {
+  test('without batches the estimate is the prior mean', () => {
     const l = learn({ values: [], prior });
     expect(l.estimate).toBe(0.95);
     expect(l.count).toBe(0);
   });
 
-  test('the estimate lies between the assumed value and the batches', () => {
+  test('the estimate lies between the prior mean and the batches', () => {
     fc.assert(
       fc.property(values, (x) => {
         const { estimate, own, next } = learn({ values: x, prior });
@@ -44,7 +44,7 @@ describe('learning from batches', () => {
     );
   });
 
-  test('the same batches seen again and again narrow the interval and outvote the assumption', () => {
+  test('more of the same batches narrow the interval and outweigh the prior', () => {
     const x = [0.84, 0.86, 0.85, 0.83, 0.87];
     const few = learn({ values: x, prior });
     const many = learn({ values: Array.from({ length: 20 }, () => x).flat(), prior });
@@ -53,7 +53,7 @@ describe('learning from batches', () => {
     expect(Math.abs(many.estimate - 0.85)).toBeLessThan(Math.abs(few.estimate - 0.85));
   });
 
-  test('an assumption that counts for next to nothing gives the t interval of the readings', () => {
+  test('a prior of almost no weight gives the t interval of the readings', () => {
     const x = [0.9, 0.93, 0.91, 0.94, 0.92, 0.9, 0.95];
     const faint: Prior = { mean: 0.5, spread: 1e-6, weight: 1e-9, freedom: 3 };
     const { estimate, own, t } = learn({ values: x, prior: faint });
@@ -68,7 +68,7 @@ describe('learning from batches', () => {
     );
   });
 
-  test('one spoiled batch counts no more than a poor one', () => {
+  test('an outlier is pulled in, so that its distance does not matter', () => {
     const good = [0.92, 0.94, 0.93, 0.95, 0.93, 0.94];
     const spoiled = learn({ values: [...good, 0.1], prior });
     const worse = learn({ values: [...good, -5], prior });
@@ -77,7 +77,7 @@ describe('learning from batches', () => {
     expect(spoiled.estimate).toBeGreaterThan(0.91);
   });
 
-  test('no interval of what cannot be: a survival ends at 1, settling begins at 0', () => {
+  test('intervals are cut to possible values: survival at 1, settling at 0', () => {
     const free = learn({ values: [0.87], prior });
     expect(free.next.high).toBeGreaterThan(1);
     const l = withinPossible('survival', free);
@@ -99,14 +99,14 @@ describe('learning from batches', () => {
     expect(withinPossible('stripAge', age)).toMatchObject(age);
   });
 
-  test('ages are learned by factors', () => {
+  test('ages are learned on a logarithmic scale', () => {
     const l = learn({ values: [48, 60, 40].map((h) => h * 3600), prior: PRIORS.stripAge });
     expect(l.next.low).toBeGreaterThan(0);
     expect(l.estimate ** 2 / l.own.low).toBeCloseTo(l.own.high, 4);
     expect(() => learn({ values: [0], prior: PRIORS.stripAge })).toThrow('values');
   });
 
-  test('95 % of next batches fall inside the interval for the next batch', () => {
+  test('the interval for the next batch covers 95 % of its predictive distribution', () => {
     const { next, t } = learn({ values: [0.9, 0.93, 0.88], prior });
     const below = (x: number) => studentTBelow({ t: (x - t.mean) / t.scale, freedom: t.freedom });
     expect(below(next.high) - below(next.low)).toBeCloseTo(0.95, 9);
@@ -114,15 +114,15 @@ describe('learning from batches', () => {
 });
 
 describe('robust figures', () => {
-  test('half the readings may be wild', () => {
+  test('the median and robust deviation withstand nearly half of outliers', () => {
     expect(median([1, 2, 3, 1e9, 1e9 + 1].slice(0, 5))).toBe(3);
     expect(robustDeviation([5, 5, 5, 5, 900])).toBe(0);
   });
-  test('nothing ordinary is moved, and nothing at all of three readings', () => {
+  test('ordinary readings are not moved, nor any of only three', () => {
     expect(pullIn([1, 2, 3, 4, 5], 0).moved).toEqual([]);
     expect(pullIn([1, 2, 900], 0).moved).toEqual([]);
   });
-  test('equal readings do not make the next one wild', () => {
+  test('after equal readings a slightly different one is not an outlier', () => {
     expect(pullIn([0.9, 0.9, 0.9, 0.9, 0.92], 0.0125).moved).toEqual([]);
   });
 });
@@ -131,7 +131,7 @@ describe('the odds of landing', () => {
   const plan = { target: 600, baseDensity: 1951, foamDensity: 80 };
   const next = { mean: 0.9, scale: 0.03, freedom: 9 };
 
-  test('are best when the foam is reckoned for what survives', () => {
+  test('are best when the foam is planned for the survival expected', () => {
     const at = (aim: number) => landingOdds({ plan, aim, next, tolerance: 0.05 });
     expect(at(0.9)).toBeGreaterThan(at(1));
     expect(at(0.9)).toBeGreaterThan(at(0.8));
@@ -173,7 +173,7 @@ describe('the odds of landing', () => {
     expect(landingOdds({ plan, aim: 1, next, tolerance: 0.05 })).toBeCloseTo(inside / steps, 2);
   });
 
-  test('a target out of reach is refused', () => {
+  test('refuse a target out of reach', () => {
     expect(() =>
       landingOdds({ plan: { ...plan, target: 2000 }, aim: 1, next, tolerance: 0.05 }),
     ).toThrow('heavier-than-base-mix');
@@ -183,7 +183,7 @@ describe('the odds of landing', () => {
   });
 });
 
-test('a drift is what ten minutes make of a foam, at the rate found in any while', () => {
+test('the drift is the change of foam density in ten minutes, from two weighings at any interval', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 30, max: 150, noNaN: true }),
@@ -201,7 +201,7 @@ test('a drift is what ten minutes make of a foam, at the rate found in any while
   expect(foamDrift({ first: 80, later: 72, time: 300 })).toBeCloseTo(-0.19, 12);
 });
 
-test('ten minutes of what drains in one make the drift', () => {
+test('the share drained per minute gives the drift over ten minutes', () => {
   const share = drainedPerMinute({ drift: -0.05 });
   expect((1 - share) ** 10).toBeCloseTo(0.95, 12);
   expect(drainedPerMinute({ drift: 0 })).toBe(0);

@@ -10,7 +10,7 @@ const positive = { refuses: [0, -1] };
 describe('learning', () => {
   const prior = { mean: 0, spread: 1, weight: 1, freedom: 3 };
 
-  test('one batch, by hand', () => {
+  test('one batch gives the estimate worked out by hand', () => {
     // κ = 2, ν = 4, m = 1, ν s² = 3 + ½ · 2² = 5; the next batch with scale s √1.5, and ± √(4/2) of it.
     const { estimate, plusMinus, own, next, t } = learn({ values: [2], prior });
     expect(estimate).toBe(1);
@@ -21,7 +21,7 @@ describe('learning', () => {
     expect(1 - next.low).toBeCloseTo(2.776445 * Math.sqrt(1.875), 5);
   });
 
-  test('two batches, by hand', () => {
+  test('two batches give the estimate worked out by hand', () => {
     // κ = 3, ν = 5, m = 6/3; ν s² = 3 + (1 + 1) about their middle + (1 · 2/3) · 3², 11 in all.
     const { estimate, t } = learn({ values: [2, 4], prior });
     expect(estimate).toBeCloseTo(2, 12);
@@ -29,14 +29,14 @@ describe('learning', () => {
     expect(t.scale).toBeCloseTo(Math.sqrt((11 / 5) * (4 / 3)), 12);
   });
 
-  test('by factors, a batch twice as far off as expected moves it by the root', () => {
+  test('on a logarithmic scale one batch at prior weight 1 gives the geometric mean', () => {
     const l = learn({ values: [4], prior: { ...prior, mean: 1, log: true } });
     expect(l.estimate).toBeCloseTo(2, 12);
     const deviation = l.t.scale * Math.SQRT2;
     expect(l.plusMinus).toBeCloseTo(Math.exp(deviation) - Math.exp(-deviation), 9);
   });
 
-  test('an assumption has a weight, a spread and a whole freedom', () => {
+  test('refuses priors with a weight or spread of 0, or degrees of freedom that are not whole', () => {
     expectLimits((p: typeof prior) => learn({ values: [2], prior: p }), prior, {
       weight: positive,
       spread: positive,
@@ -49,14 +49,14 @@ describe('learning', () => {
 });
 
 describe('robust figures', () => {
-  test('the middle of an even number lies between the two', () => {
+  test('the median of an even number of readings is the mean of the middle two', () => {
     expect(median([10, 1, 3, 2])).toBe(2.5);
     expect(robustDeviation([1, 2, 3, 4, 100])).toBeCloseTo(1.4826, 12);
     expect(() => median([])).toThrow('values');
     expect(() => median([1, Number.NaN])).toThrow('values');
   });
 
-  test('four can tell which stands apart; it is moved to two and a half deviations', () => {
+  test('of four readings an outlier is moved to two and a half deviations', () => {
     expect(pullIn([1, 1, 1, 9], 0.1)).toEqual({ values: [1, 1, 1, 1.25], moved: [3] });
     expect(pullIn([1, 1, 1, -9], 0.1)).toEqual({ values: [1, 1, 1, 0.75], moved: [3] });
     expect(pullIn([1, 1, 9], 0.1).moved).toEqual([]);
@@ -64,7 +64,7 @@ describe('robust figures', () => {
   });
 });
 
-test('the odds of landing are asked of a foam, an aim and a scatter', () => {
+test('the odds of landing refuse aims, tolerances, scatters and foams out of range', () => {
   const of = { aim: 0.9, tolerance: 0.05, scale: 0.03, foamDensity: 80 };
   expectLimits(
     ({ aim, tolerance, scale, foamDensity }: typeof of) =>
@@ -99,7 +99,7 @@ test('the odds of landing are asked of a foam, an aim and a scatter', () => {
     );
 });
 
-test('a drift is found from two foams and a while, and never takes all of it', () => {
+test('refuses foam densities and times of 0, and a drift beyond −1 to 0', () => {
   expectLimits(
     foamDrift,
     { first: 80, later: 76, time: 600 },

@@ -6,7 +6,7 @@ const any = () => true;
 /** Nothing at 2, and at 12. */
 const ends = [(x: number) => 3 * (x - 2), (x: number) => 12 - x];
 
-test('the nearest end that can be is found, and none where none can', () => {
+test('finds the nearest possible value, and none where none is possible', () => {
   const at = (read: number, can: (x: number) => boolean = any) =>
     nearestPossible({ read, doubt: 0.5, ends, can });
   expect(at(4)).toBeCloseTo(2, 12);
@@ -17,7 +17,7 @@ test('the nearest end that can be is found, and none where none can', () => {
   expect(at(4, (x) => x > 13)).toBeUndefined();
 });
 
-test('nothing beyond the limits of a reading is named; a limit is, where that can be and no end within', () => {
+test('finds nothing beyond the limits of a reading, but a limit itself where that is possible', () => {
   const at = (min: number, max: number, can: (x: number) => boolean = any) =>
     nearestPossible({ read: 4, doubt: 0.5, limits: { min, max }, ends, can });
   expect(at(0, 20)).toBeCloseTo(2, 12);
@@ -28,12 +28,12 @@ test('nothing beyond the limits of a reading is named; a limit is, where that ca
   expect(at(3, 11, (x) => x > 4)).toBe(11);
 });
 
-test('a bent line is met as well as a straight one', () => {
+test('finds it on curved relations as well as straight ones', () => {
   const bent = (x: number) => x / (1 + x / 100) - 5;
   expect(nearestPossible({ read: 20, doubt: 1, ends: [bent], can: any })).toBeCloseTo(100 / 19, 9);
 });
 
-test('what is refused cannot be, and a fault is not hidden', () => {
+test('a refusal counts as impossible, and any other error is thrown on', () => {
   const positive = (x: number) => {
     demand('x', x, 'mass', { min: 0 });
     return x + 1;

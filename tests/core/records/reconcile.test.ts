@@ -45,7 +45,7 @@ const share = fc.double({ min: 0.3, max: 1, noNaN: true });
 const target = fc.double({ min: 350, max: 1600, noNaN: true });
 
 describe('what went in against what came out', () => {
-  test('finds the survival a batch was made with', () => {
+  test('finds the survival that a batch was simulated with', () => {
     fc.assert(
       fc.property(share, target, (survival, density) => {
         expect(reconcile(batch(survival, density)).survival).toBeCloseTo(survival, 9);
@@ -130,7 +130,7 @@ describe('what went in against what came out', () => {
     expect(r.solidShare).toBeCloseTo(10 / 16.4, 12);
   });
 
-  test('by hand: what no drying takes away, of a sanded mix corrected with base mix and with foam', () => {
+  test('the share of solids of a sanded and corrected mix is the one worked out by hand', () => {
     // 20 kg of base mix, 15 of it solids, and 4 kg more of it; 2.4 and 0.8 kg of foam.
     const sanded = {
       cement: 10,
@@ -154,7 +154,7 @@ describe('the verdict', () => {
     expect(v.suspects).toEqual([]);
   });
 
-  test('more air than the foam brought is said, and the suspect explains it', () => {
+  test('more air than the foam brought is found, and correcting the first suspect removes it', () => {
     const b = batch(1.2);
     const v = judgeBatch(b, u);
     expect(v.finding).toBe('more-air-than-foam');
@@ -166,14 +166,14 @@ describe('the verdict', () => {
     );
   });
 
-  test('heavier than without any gas cannot be', () => {
+  test('a density above that without gas is found', () => {
     const b = batch(0.5);
     const { massIn, airless } = reconcile(b);
     const v = judgeBatch({ ...b, full: b.tare + (massIn / airless) * 1.2 * b.vessel }, u);
     expect(v.finding).toBe('heavier-than-airless');
   });
 
-  test('mass lost and mass gained are told apart', () => {
+  test('lost and gained mass are distinguished', () => {
     const b = batch(0.95);
     const placed = reconcile(b).yield;
     const out = (share: number, leftOver: number) =>
@@ -187,26 +187,26 @@ describe('the verdict', () => {
     expect(out(1.2, 0)).toBe('gained-mass');
   });
 
-  test('readings too doubtful are not judged', () => {
+  test('readings with too large an uncertainty are not judged', () => {
     expect(judgeBatch(batch(0.9), { ...u, foamVolume: 0.015 }).finding).toBe('cannot-tell');
   });
 
-  test('a batch without doubts has none in its results', () => {
+  test('readings without uncertainty give results without uncertainty', () => {
     expect(judgeBatch(batch(0.9), {}).u.survival).toBe(0);
   });
 });
 
-test('what cannot be is refused by name', () => {
+test('refuses an impossible reading by its name', () => {
   expect(() => reconcile(batch(1, 600, { full: 0.8 }))).toThrow('full');
   expect(() => reconcile(batch(1, 600, { foamDensity: 1000 }))).toThrow('no-gas');
   expect(() => reconcile(batch(1, 600, { cement: 0 }))).toThrow('cement');
 });
 
-describe('a base mix that is none', () => {
+describe('an impossible base mix', () => {
   const of = (water: number, cement: number) =>
     judgeBatch(batch(0.9, 600, { water, cement }), u).finding;
 
-  test('is found before anything is said of its foam', () => {
+  test('is found before anything about its foam', () => {
     const { water, cement } = batch(0.9);
     expect(of(water, cement)).toBe('consistent');
     expect(of(cement, water)).toBe('no-such-base-mix');

@@ -23,7 +23,7 @@ const suspectsOf = (over: Partial<BatchWeighed>) =>
   );
 
 describe('what a reading would have to be', () => {
-  test('by hand: foam enough for the gas that the bucket shows', () => {
+  test('of foam is the volume that brings the gas found, by hand', () => {
     // 19 kg of base mix fill 30.183 L at 629.5 kg/m³ and 9.738 L without air: 20.445 L of gas. A litre of foam of 80
     // weighs 80 g, which fill 0.12708 L more, and is 1 L of liquid and gas.
     const foam = (19 / 629.5 - (13.57 / 3150 + 0.00543)) / (1 - 80 / 629.5);
@@ -32,13 +32,13 @@ describe('what a reading would have to be', () => {
       expect(suspectsOf({ foamVolume }).foamVolume).toBeCloseTo(foam, 9);
   });
 
-  test('by hand: a bucket that held what the forms hold', () => {
+  test('of the bucket is the volume that agrees with the forms, by hand', () => {
     // 21.024 kg less 0.59 kg, in 32.4 L: 630.7 kg/m³ of 12.59 kg.
     const out = { placed: 0.0324, leftOver: 0.59 };
     expect(suspectsOf({ ...out, vessel: 0.01 }).vessel).toBeCloseTo(12.59 / (20.434 / 0.0324), 9);
   });
 
-  test('is not asked of one that can explain nothing', () => {
+  test('is not given for one that cannot explain the contradiction', () => {
     // No foam is so heavy; 59 kg never came of 21.
     expect(Object.keys(suspectsOf({ full: 134.5 })).toSorted()).toEqual(['full', 'tare', 'vessel']);
     expect(Object.keys(suspectsOf({ placed: 0.0324, leftOver: 59 }))).toEqual(['leftOver']);
@@ -80,7 +80,7 @@ const slip = fc.record({
   by: fc.constantFrom(1e-3, 0.1, 0.2642, 0.4536, 0.5, 2, 2.205, 3.785, 10, 1000),
 });
 
-test('put in its place, what is named leaves no contradiction, whatever the slip', () => {
+test('a reading replaced by its suggested value leaves no contradiction, whatever the slip', () => {
   let met = 0;
   fc.assert(
     fc.property(sound, slip, ({ batch, corrections }, { reading, by }) => {

@@ -13,7 +13,7 @@ const u = { cement: 0.01, water: 0.01, foamVolume: 0.0005, foamDensity: 1, full:
 const out = [{ weighed: 1000, out: 0.92, foam: 0.0078 }];
 
 describe('mix taken out before a correction', () => {
-  test('is not in the mixer with the rest, and what it took along is not either', () => {
+  test('is subtracted with its shares of every ingredient', () => {
     // 10.2 of 11.12 kg stay, and 7.8 L of foam of 80 make them 10.824 kg: 18.04 L at 600.
     const { survival, yield: made, massIn } = judgeCorrected(batch, u, out);
     expect(made).toBeCloseTo(0.01804 + 0.00092, 9);
@@ -25,13 +25,13 @@ describe('mix taken out before a correction', () => {
     expect(survival).toBeLessThan(reconcile(batch).survival - 0.02);
   });
 
-  test('none taken out changes nothing', () => {
+  test('of 0 changes nothing', () => {
     expect(judgeCorrected(batch, u, [{ weighed: 1000, foam: 0.0078 }])).toEqual(
       judgeBatch(batch, u),
     );
   });
 
-  test('twice, goes with its share of what was added between', () => {
+  test('a second time includes its share of what was added in between', () => {
     // Half of 11.12 kg goes and 4.44 kg of base mix come: 10 kg, of which a tenth goes.
     const twice = [
       { weighed: 500, out: 5.56, base: 4.44 },
@@ -61,13 +61,13 @@ describe('mix taken out before a correction', () => {
     expect(survival).toBeCloseTo((mass / 0.6 - airless) / (7.13 * stays + 7.176), 6);
   });
 
-  test('is left over, and no more than that is', () => {
+  test('is subtracted from what was left over, at most all of it', () => {
     const left = (leftOver: number) => inMixer({ ...batch, leftOver }, out).batch.leftOver;
     expect(left(1.5)).toBeCloseTo(0.58, 9);
     expect(left(0.5)).toBe(0);
   });
 
-  test('a sum mended by hand counts as it stands', () => {
+  test('keeps a total of additions that was corrected by hand', () => {
     const added = (of: object) => {
       const { foamAdded, baseAdded } = inMixer({ ...batch, ...of }, out).batch;
       return [foamAdded, baseAdded];
@@ -76,7 +76,7 @@ describe('mix taken out before a correction', () => {
     expect(added({ baseAdded: 0.5 })).toEqual([expect.closeTo(0.0078, 9), 0.5]);
   });
 
-  test('what a first reading would have to be off by is said of all of it', () => {
+  test('the error of a first reading refers to the whole batch', () => {
     const heavy = { ...batch, full: 19 };
     const { suspects, finding } = judgeCorrected(heavy, u, out);
     expect(finding).toBe('heavier-than-airless');
@@ -84,7 +84,7 @@ describe('mix taken out before a correction', () => {
     expect(Math.abs(by) / u.cement).toBeCloseTo(doubts, 9);
   });
 
-  test('of a density that is not known leaves the yield open, and nothing else', () => {
+  test('of unknown density leaves only the yield undefined', () => {
     const lost = [{ ...out[0]!, weighed: 0 }];
     const { yield: made, ...rest } = judgeCorrected(batch, u, lost);
     const { yield: _, ...known } = judgeCorrected(batch, u, out);
@@ -96,7 +96,7 @@ describe('mix taken out before a correction', () => {
     expect(inMixer(batch, [more, ...lost]).volume).toBeUndefined();
   });
 
-  test('what cannot be is refused', () => {
+  test('of more than there was, or a negative amount, is refused', () => {
     const refused = (of: object) => () => inMixer(batch, [{ weighed: 1000, out: 1, ...of }]);
     const by = (quantity: string) => expect.objectContaining({ quantity });
     expect(refused({ out: 11.13 })).toThrow(by('takenOut'));

@@ -23,14 +23,14 @@ const even = {
   waterDensity: 1024,
 };
 
-describe('without doubts the readings are judged to the last digit', () => {
-  test('a foam that lived whole is no more than was brought', () => {
+describe('readings without uncertainty are judged exactly', () => {
+  test('a survival of exactly 1 is consistent, one above it is not', () => {
     expect(reconcile(even).survival).toBe(1);
     expect(judgeBatch(even, {}).finding).toBe('consistent');
     expect(judgeBatch({ ...even, full: 4.999 }, {}).finding).toBe('more-air-than-foam');
   });
 
-  test('a foam that died whole leaves no mix too heavy', () => {
+  test('a survival of exactly 0 is consistent, one below it is not', () => {
     // With 2 kg of sand, 1/1024 m³ more of solids, and 6 kg in 1/256 m³: no gas is left.
     const dead = { ...even, sand: 2, full: 7 };
     expect(reconcile(dead).survival).toBe(0);
@@ -38,14 +38,14 @@ describe('without doubts the readings are judged to the last digit', () => {
     expect(judgeBatch({ ...dead, full: 7.001 }, {}).finding).toBe('heavier-than-airless');
   });
 
-  test('mass that came out to the gram was neither lost nor gained', () => {
+  test('mass out equal to mass in is consistent, a gram more is not', () => {
     const all = { ...even, placed: 1 / 256, leftOver: 0 };
     expect(judgeBatch(all, {})).toMatchObject({ missing: 0, uMissing: 0, finding: 'consistent' });
     expect(judgeBatch({ ...all, leftOver: 0.001 }, {}).finding).toBe('gained-mass');
   });
 });
 
-test('a mix heavier than any without gas is found alike, asked for that alone', () => {
+test('the check for a mix heavier than without gas agrees with the full verdict', () => {
   // By 2 · 0.1 kg in the bucket a mix of no gas may be heavier.
   const dead = (over: number) => ({ ...even, sand: 2, full: 7 + over });
   for (const [over, u, heavy] of [
@@ -61,7 +61,7 @@ test('a mix heavier than any without gas is found alike, asked for that alone', 
   expect(() => heavierThanAirless(even, { full: -0.01 })).toThrow('uncertainty');
 });
 
-test('more gas than was brought, by a tenth, says nothing where the readings leave room for it', () => {
+test('more gas than was brought by over a tenth is left open where the uncertainties allow for it', () => {
   // 4 kg fill (3 + s)/1024 m³, of which the bucket is a 256th.
   const of = (survival: number, full = 0.07) =>
     judgeBatch({ ...even, full: 1 + 16 / (3 + survival) }, { full });
@@ -74,25 +74,25 @@ describe('mass that is missing', () => {
   const out = (kg: number, u: number) =>
     judgeBatch({ ...even, placed: 0, leftOver: kg }, { leftOver: u });
 
-  test('sticks to tools up to a hundredth of the batch, however well it was weighed', () => {
+  test('up to a hundredth of the batch counts as stuck to tools', () => {
     expect(out(4 - 0.039, 0.001).finding).toBe('consistent');
     expect(out(4 - 0.041, 0.001).finding).toBe('lost-mass');
   });
 
-  test('is lost, and what is too much gained, beyond two deviations of what was weighed', () => {
+  test('counts as lost or gained beyond two standard uncertainties', () => {
     expect(out(4 - 0.19, 0.1).finding).toBe('consistent');
     expect(out(4 - 0.21, 0.1).finding).toBe('lost-mass');
     expect(out(4 + 0.19, 0.1).finding).toBe('consistent');
     expect(out(4 + 0.21, 0.1).finding).toBe('gained-mass');
   });
 
-  test('is not told where what came out is as doubtful as a quarter of what went in', () => {
+  test('is left open where the uncertainty of what came out is above a quarter of what went in', () => {
     expect(out(3.8, 0.99).finding).toBe('consistent');
     expect(out(3.8, 1.01).finding).toBe('cannot-tell-mass');
     expect(out(1, 1.01).finding).toBe('lost-mass');
   });
 
-  test('is gained where the forms alone hold more than was made, or what was left over weighs more', () => {
+  test('counts as gained where the forms or the remainder alone hold more than was made', () => {
     // 4 kg at 1024 kg/m³ are 1/256 m³.
     const filled = (share: number) =>
       judgeBatch({ ...even, placed: share / 256 }, { placed: 0.05 / 256 });
@@ -108,14 +108,14 @@ describe('mass that is missing', () => {
     expect(judgeBatch(even, {}).mostMissing).toBeUndefined();
   });
 
-  test('is as doubtful as what was left over, and unknown where that was not weighed', () => {
+  test('has the uncertainty of what was left over, and none where that was not weighed', () => {
     expect(out(3.8, 0.1).uMissing).toBeCloseTo(0.1, 9);
     expect(judgeBatch(even, { full: 0.01 }).uMissing).toBeUndefined();
   });
 });
 
-describe('the doubts of the results', () => {
-  test('of a bucket weighed to a hundredth: by hand', () => {
+describe('the uncertainties of the results', () => {
+  test('of a bucket weighed to 1 % are those worked out by hand', () => {
     // m = 4 ± 0.04 kg: density and yield to a hundredth. Air is 1 − V₀/V, so V₀/V = ¾ of that; the gas is a
     // quarter of the yield, so its survival is four times as doubtful.
     const { u } = judgeBatch(even, { full: 0.04 });
@@ -126,7 +126,7 @@ describe('the doubts of the results', () => {
     expect(u.waterCement).toBe(0);
   });
 
-  test('of one bucket for foam and mix: it moves the survival by less than its readings taken apart', () => {
+  test('are smaller in the survival where one bucket measures foam and mix', () => {
     for (const full of [4, 4.5, 5, 5.5]) {
       const batch = { ...even, full };
       const apart = judgeBatch(batch, {
@@ -145,16 +145,16 @@ describe('the doubts of the results', () => {
     }
   });
 
-  test('of the water weighed: over the cement', () => {
+  test('from the water weighed go into w/c divided by the cement', () => {
     expect(judgeBatch(even, { water: 0.1 }).u.waterCement).toBeCloseTo(0.1 / 2, 9);
   });
 
-  test('no reading that was not taken brings any', () => {
+  test('have no part from a reading that was not taken', () => {
     const u = { full: 0.01, vessel: 1e-5 };
     expect(judgeBatch(even, { ...u, placed: 0.001, leftOver: 0.1 })).toEqual(judgeBatch(even, u));
   });
 
-  test('are none below nothing', () => {
+  test('refuse a negative uncertainty of a reading', () => {
     expect(() => judgeBatch(even, { full: -0.01 })).toThrow(DomainError);
     expect(() => judgeBatch(even, { full: -0.01 })).toThrow('uncertainty');
   });

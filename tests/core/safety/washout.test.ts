@@ -20,7 +20,7 @@ import { between } from '../arbitrary.ts';
 import { expectLimits } from '../refuses.ts';
 
 describe('bringing wash water to neutral', () => {
-  test('charges balance: each acid meets all the hydroxide', () => {
+  test('charges balance: each acid neutralises all the hydroxide', () => {
     fc.assert(
       fc.property(between(8, 13), between(1e-3, 1), between(0, 5), (pH, volume, reserve) => {
         const { hydroxide, carbonDioxide, citricAcid } = neutralise({
@@ -36,25 +36,25 @@ describe('bringing wash water to neutral', () => {
     );
   });
 
-  test('one more on the pH scale is ten times the hydroxide, and colder water holds less at one pH', () => {
+  test('one pH unit more is ten times the hydroxide, and at one pH colder water has less', () => {
     expect(freeHydroxide({ pH: 13 }) / freeHydroxide({ pH: 12 })).toBeCloseTo(10, 9);
     expect(freeHydroxide({ pH: 12 })).toBeCloseTo(10, 9);
     expect(freeHydroxide({ pH: 12, pKw: 14.53 })).toBeLessThan(freeHydroxide({ pH: 12 }));
   });
 
-  test('a kilogram of cement left in ten litres outweighs what is dissolved many times', () => {
+  test('a kilogram of cement in ten litres releases many times the hydroxide dissolved', () => {
     const reserve = limeReserve(1).low;
     const { hydroxide } = neutralise({ pH: 12.4, volume: 0.01, limeReserve: reserve });
     expect(hydroxide.reserve / hydroxide.dissolved).toBeGreaterThan(20);
   });
 
-  test('says when lime alone cannot reach that pH', () => {
+  test('notes a pH that lime alone cannot reach', () => {
     const notes = neutralise({ pH: 13, volume: 0.01, limeReserve: 0 }).notes;
     expect(notes).toEqual([{ code: 'outside-range', of: 'pH' }]);
     expect(neutralise({ pH: 12.3, volume: 0.01, limeReserve: 0.1 }).notes).toEqual([]);
   });
 
-  test('lime water stands higher the colder it is, and is never noted as beyond itself', () => {
+  test('the pH of saturated lime water rises in the cold, and itself gets no note', () => {
     // 12.45 at 25 °C, moved by the ion product of water: 14.53 at 10 °C, 13.84 at 30.
     expect(limeSaturatedPH()).toBeCloseTo(12.45, 9);
     for (const [celsius, pH] of [
@@ -75,11 +75,11 @@ describe('bringing wash water to neutral', () => {
     expect(pKwAt(323.15)).toBeLessThan(pKwAt(273.15));
   });
 
-  test('ten kilograms of cement still give off two to two and a half of lime', () => {
+  test('ten kilograms of cement release 2 to 2.5 kg of lime', () => {
     expect(limeReserve(10)).toEqual({ low: 2, high: 2.5 });
   });
 
-  test('water has a pH from neutral to 14, a pKw of some temperature, and lime in it or none', () => {
+  test('refuses a pH below neutral or above 14, temperatures out of range and negative lime', () => {
     expectLimits(
       freeHydroxide,
       { pH: 12, pKw: 14 },
@@ -124,17 +124,18 @@ test('limits go by agent, and no two share an id', () => {
   expect(new Set(EXPOSURE_LIMITS.map(({ id }) => id)).size).toBe(EXPOSURE_LIMITS.length);
 });
 
-test('the strictest limit is of the fraction asked for, and of a day', () => {
+test('the strictest limit is that of the fraction asked for, over a working day', () => {
   expect(strictestLimit('portland-cement', 'total')?.id).toBe('cement-rel');
   expect(strictestLimit('portland-cement', 'respirable')?.id).toBe('cement-tlv');
   expect(strictestLimit('crystalline-silica', 'respirable')?.id).toBe('silica-tlv');
   expect(strictestLimit('crystalline-silica', 'total')).toBeUndefined();
+  expect(strictestLimit('fibrous-glass', 'total')?.id).toBe('glass-total-rel');
   for (const limit of EXPOSURE_LIMITS)
     if (/cement|silica/.test(limit.agent) && limit.kind !== 'idlh')
       expect(limit.fraction, limit.id).toBeDefined();
 });
 
-test('an eye is rinsed for a quarter of an hour by the standard, for twenty minutes by this handbook', () => {
+test('the rinsing times for eyes are 15 minutes by the standard and 20 by this handbook', () => {
   expect(EYE_RINSE / 60).toBe(15);
   expect(EYE_RINSE_ALKALI / 60).toBe(20);
 });

@@ -6,7 +6,7 @@ import { spreadOf, symmetricInterval } from '../../../src/core/uncertainty/sprea
 import { studentTBelow } from '../../../src/core/uncertainty/student-t.ts';
 
 describe('correlations', () => {
-  test('two readings that are one cannot differ in what they share with a third', () => {
+  test('refuses two fully correlated readings of which only one is correlated with a third', () => {
     const torn = [
       [1, 1, 0],
       [1, 1, 0.5],
@@ -22,7 +22,7 @@ describe('correlations', () => {
     );
   });
 
-  test('a coefficient lies from −1 to 1', () => {
+  test('takes coefficients from −1 to 1 and refuses any beyond', () => {
     const pair = (r: number) => [
       [1, r],
       [r, 1],
@@ -34,7 +34,7 @@ describe('correlations', () => {
       );
   });
 
-  test('two readings that err as one err with a third alike', () => {
+  test('two fully correlated readings must have the same correlation with a third', () => {
     const third = (r: number) => [
       [1, 1, 0.5],
       [1, 1, r],
@@ -44,19 +44,19 @@ describe('correlations', () => {
     for (const r of [0.51, 0.55, 0.49]) expect(() => correlationFactor(third(r))).toThrow('cannot');
   });
 
-  test('a matrix with a gap is refused', () => {
+  test('refuses a matrix with an entry missing', () => {
     expect(() => correlationFactor([[1], []])).toThrow(DomainError);
   });
 });
 
-test('lists of different length are a mistake of the caller', () => {
+test('lists of means and uncertainties of different length throw an Error', () => {
   const how = { model: () => {}, results: 1, trials: 1000, seed: 1 };
   expect(() => simulateNormal({ ...how, mean: [1, 2], u: [0.1] })).toThrow(
     '2 readings, 1 uncertainties',
   );
 });
 
-test('independent readings add in squares: 3 and 4 make 5', () => {
+test('uncertainties of independent readings add in quadrature: 3 and 4 make 5', () => {
   const { values } = simulateNormal({
     mean: [10, 20],
     u: [3, 4],
@@ -78,12 +78,12 @@ test('the interval of one value is that value', () => {
 });
 
 describe('below a value of Student’s t', () => {
-  test('all lies below infinity and nothing below its opposite', () => {
+  test('the probability is 1 below +∞ and 0 below −∞', () => {
     const below = (t: number) => studentTBelow({ t, freedom: 3 });
     expect(below(Number.POSITIVE_INFINITY)).toBe(1);
     expect(below(Number.NEGATIVE_INFINITY)).toBe(0);
   });
-  test('freedom is a whole number from 1, t a number', () => {
+  test('refuses degrees of freedom that are no whole number from 1, and a t that is NaN', () => {
     expect(() => studentTBelow({ t: 1, freedom: 2.5 })).toThrow(
       'freedom = 2.5 is not within {"min":1} (not-a-whole-number)',
     );

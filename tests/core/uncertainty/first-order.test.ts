@@ -68,7 +68,7 @@ describe('what first order does not see', () => {
     expect(u).toBeCloseTo(0.05099, 5);
   });
 
-  test('at the bottom of a square the answer is 0, though the result is not certain', () => {
+  test('at the minimum of a square first order gives a ± of 0, though the result is uncertain', () => {
     expect(firstOrder(([a]) => a! ** 2, [0], [0.005]).u).toBe(0);
   });
 });
@@ -84,7 +84,7 @@ describe('the edge of the domain', () => {
     expect(firstOrder(rooted, [4], [0.5]).u).toBeCloseTo(5.5, 6);
   });
 
-  test('one that takes no second step inside has the slope of the first', () => {
+  test('where only one step inside is accepted, the slope is that of this step', () => {
     const narrow = ([a]: readonly number[]) => {
       demand('a', a!, 'mass', { min: 0, max: 1.5e-3 });
       return 3 * a! + a! ** 2;
@@ -93,11 +93,11 @@ describe('the edge of the domain', () => {
       expect(firstOrder(narrow, [at], [1]).u).toBeCloseTo(3 + 2 * at, 2);
   });
 
-  test('a model that refuses the reading itself says so', () => {
+  test('a refusal of the reading itself reaches the caller', () => {
     expect(() => firstOrder(rooted, [-1], [0.5])).toThrow(DomainError);
   });
 
-  test('a model that refuses both sides says so', () => {
+  test('a refusal on both sides reaches the caller', () => {
     const only = ([a]: readonly number[]) => {
       demand('a', a!, 'mass', { min: 1, max: 1 });
       return a!;
@@ -106,7 +106,7 @@ describe('the edge of the domain', () => {
     expect(firstOrder(only, [1], [0]).u).toBe(0);
   });
 
-  test('the model is never asked further out than one uncertainty', () => {
+  test('the model is never evaluated further out than one standard uncertainty', () => {
     fc.assert(
       fc.property(
         fc.double({ min: -1e6, max: 1e6, noNaN: true }),
@@ -122,18 +122,18 @@ describe('the edge of the domain', () => {
     );
   });
 
-  test('an uncertainty lost in the last digit of its reading brings nothing', () => {
+  test('an uncertainty below the floating-point resolution of its reading contributes nothing', () => {
     expect(firstOrder(([a]) => a! ** 2, [1e9], [1e-9])).toEqual({ value: 1e18, u: 0, parts: [0] });
   });
 });
 
-test('what a reading brings has the sign of its slope', () => {
+test('the contribution of a reading has the sign of its slope', () => {
   const { value, signed } = contributions(([a, b]) => 2 * a! - 3 * b!, [5, 1], [0.1, 0.2]);
   expect(value).toBe(7);
   expect(signed).toEqual([expect.closeTo(0.2, 9), expect.closeTo(-0.6, 9)]);
 });
 
-test('a model is asked at the reading itself and once on either side, evenly', () => {
+test('a model is evaluated at the reading and at equal steps to either side', () => {
   const asked: number[] = [];
   const f = ([a]: readonly number[]) => {
     asked.push(a!);
@@ -145,19 +145,19 @@ test('a model is asked at the reading itself and once on either side, evenly', (
   expect(most! + least!).toBeCloseTo(6, 12);
 });
 
-test('a doubt in the tenth digit of a reading is carried, not drowned in rounding', () => {
+test('an uncertainty in the tenth digit of a reading is propagated, not lost in rounding', () => {
   // The slope is 3 wherever it is taken; a thousandth of the doubt would be eight last digits of the reading.
   for (const x of [1e6, 1e6 / 3, 7e5])
     expect(firstOrder(([a]) => 3 * a!, [x], [1e-6]).u / 3e-6).toBeCloseTo(1, 2);
 });
 
-test('a reading without uncertainty brings nothing and is not moved', () => {
+test('a reading without uncertainty contributes nothing and is not varied', () => {
   const { u, parts } = firstOrder(ratio, [5, 2], [0.1, 0]);
   expect(parts[1]).toBe(0);
   expect(u).toBeCloseTo(0.05, 9);
 });
 
-test('refuses what makes no sense', () => {
+test('refuses lists of different length, negative uncertainties and invalid correlation matrices', () => {
   expect(() => firstOrder(ratio, [1, 2], [0.1])).toThrow(RangeError);
   expect(() => firstOrder(ratio, [1, 2], [0.1, -0.1])).toThrow(DomainError);
   expect(() => firstOrder(ratio, [1, 2], [0.1, Number.NaN])).toThrow(DomainError);
@@ -184,7 +184,7 @@ test('refuses what makes no sense', () => {
   ).toThrow(DomainError);
 });
 
-test('a fault of the program on one side is no edge of the domain', () => {
+test('an error other than a refusal is thrown on, not taken for the end of the domain', () => {
   const faulty = (fault: Error) => (x: readonly number[]) => {
     if (x[0]! > 2) throw fault;
     return x[0]! ** 2;

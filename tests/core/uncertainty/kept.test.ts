@@ -15,7 +15,7 @@ const run = (seed: number, trials: number, size = 1) =>
     seed,
   });
 
-test('draws that are kept serve the same seed only, and never a longer run', () => {
+test('random numbers kept from one run are reused for the same seed only, and a longer run draws the rest', () => {
   const short = run(11, 100).values[0]!;
   const longer = run(11, 300);
   expect(longer.impossible).toBe(0);
@@ -24,7 +24,7 @@ test('draws that are kept serve the same seed only, and never a longer run', () 
   expect([...run(11, 100).values[0]!]).toEqual([...short]);
 });
 
-test('where one side is refused the slope of a parabola is still its own', () => {
+test('where the model refuses one side, the one-sided slope of a parabola is still exact', () => {
   const parabola = (allowed: (x: number) => boolean) => (x: readonly number[]) => {
     if (!allowed(x[0]!)) demand('x', x[0]!, 'count', { max: -1 }, 'refused');
     return x[0]! ** 2 + 3 * x[0]!;

@@ -28,7 +28,7 @@ const draw = (from: Distribution, even: readonly number[], normal: readonly numb
   from(ofPlace(even), ofPlace(normal));
 
 describe('one draw', () => {
-  test('lies where the streams put it', () => {
+  test('has the value that its formula gives for the numbers drawn', () => {
     expect(draw(gaussian(10, 2), [], [-1.5])).toBe(7);
     expect([0, 0.25, 1].map((e) => draw(rectangular(2, 6), [e]))).toEqual([2, 3, 6]);
     const swing = [0, 0.25, 0.75].map((e) => draw(arcsine(2, 6), [e]));
@@ -42,7 +42,7 @@ describe('one draw', () => {
     );
   });
 
-  test('from ends that are not sharp lies between ends moved both out or both in', () => {
+  test('of a curved trapezoid lies between ends that both move outwards or both inwards', () => {
     const at = (ends: number, between: number) =>
       draw(curvedTrapezoid({ low: 2, high: 6, slack: 0.5 }), [ends, between]);
     expect([at(0, 0), at(0, 1)]).toEqual([1.5, 6.5]);
@@ -50,7 +50,7 @@ describe('one draw', () => {
     expect(at(0.3, 0.5)).toBeCloseTo(4, 12);
   });
 
-  test('is not made from ends out of order, or less than no scatter', () => {
+  test('refuses ends out of order and a negative scatter', () => {
     const ends = { low: 2, high: 6 };
     const order = { high: { takes: [2], refuses: [1.9] } };
     expectLimits(({ low, high }: typeof ends) => rectangular(low, high), ends, order);
@@ -79,7 +79,7 @@ describe('one draw', () => {
 describe('trials', () => {
   const how = { model: () => {}, results: 1, seed: 1 };
   const limits = { trials: { takes: [100], refuses: [99, 5_000_001] } };
-  test('are at least a hundred and no more than a page can bear', () => {
+  test('number from 100 to 5,000,000', () => {
     expectLimits(
       (t: { trials: number }) => simulate({ ...how, ...t, inputs: [] }),
       { trials: 200 },
@@ -95,7 +95,7 @@ describe('trials', () => {
   });
 });
 
-test('a value on an edge belongs to the bar above it, whatever its last digit', () => {
+test('a value on an edge counts in the histogram bar above it, whatever its rounding error', () => {
   fc.assert(
     fc.property(
       fc.double({ min: -1e3, max: 1e3, noNaN: true }),
@@ -117,7 +117,7 @@ test('a value on an edge belongs to the bar above it, whatever its last digit', 
 describe('what the trials say', () => {
   const four = [1, 2, 3, 4];
 
-  test('by hand', () => {
+  test('the mean, standard deviation and interval are those worked out by hand', () => {
     const { mean, sd } = spreadOf(four);
     expect(mean).toBe(2.5);
     expect(sd).toBeCloseTo(Math.sqrt(5 / 3), 12);
@@ -125,7 +125,7 @@ describe('what the trials say', () => {
     expect(symmetricInterval(four, 0.5)).toEqual({ low: 1.75, high: 3.25 });
   });
 
-  test('ends count as inside a band, the upper edge not as inside a bar', () => {
+  test('a band includes both its ends, a histogram bar not its upper edge', () => {
     const share = (low: number, high: number) => shareWithin(four, { low, high });
     expect([share(2, 3), share(2.1, 2.9), share(0, 9), share(2, 2)]).toEqual([0.5, 0, 1, 0.25]);
     const bars = histogram(four, { low: 1, high: 4, bins: 3 });
@@ -137,14 +137,14 @@ describe('what the trials say', () => {
     ]);
   });
 
-  test('a last digit below an edge belongs to the bar below, though its quotient says otherwise', () => {
+  test('a value one rounding step below an edge counts in the bar below', () => {
     const below = 1 - 2 ** -53;
     expect((below / 3) * 3).toBe(1);
     const bars = histogram([below], { low: 0, high: 3, bins: 3 });
     expect(bars.map(({ share }) => share)).toEqual([1, 0, 0]);
   });
 
-  test('is nothing without trials, and needs two for a scatter', () => {
+  test('refuses no trials, one trial for a scatter, and bands and confidences out of range', () => {
     const none: number[] = [];
     expect(() => spreadOf([1])).toThrow('no-trials');
     expect(spreadOf([1, 1]).sd).toBe(0);
@@ -183,7 +183,7 @@ describe('what the trials say', () => {
 });
 
 describe('errors together', () => {
-  test('the factor of two readings by hand', () => {
+  test('the Cholesky factor of two readings is the one worked out by hand', () => {
     expect(
       correlationFactor([
         [1, 0.6],
@@ -216,7 +216,7 @@ describe('errors together', () => {
     ).toThrow(/^correlation/);
   });
 
-  test('three cannot all oppose each other by more than a half', () => {
+  test('three readings cannot all have a correlation below −0.5 with each other', () => {
     const opposed = (r: number) =>
       correlationFactor([
         [1, r, r],

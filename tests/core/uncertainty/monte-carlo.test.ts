@@ -38,7 +38,7 @@ describe('the random streams', () => {
     expect(take(7)).not.toEqual(take(8));
   });
 
-  test('even numbers fill every tenth alike, normals have mean 0 and deviation 1', () => {
+  test('uniform numbers fill every tenth equally, normal ones have mean 0 and standard deviation 1', () => {
     const random = randomFrom(3);
     const tenths = new Array<number>(10).fill(0);
     for (let i = 0; i < 100_000; i++) tenths[Math.floor(random() * 10)]!++;
@@ -78,7 +78,7 @@ describe('distributions have the deviation their definition gives', () => {
 });
 
 describe('readings that err together', () => {
-  test('the factor times itself is the matrix', () => {
+  test('the Cholesky factor times its transpose is the matrix', () => {
     fc.assert(
       fc.property(
         fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 9, maxLength: 9 }),
@@ -111,7 +111,7 @@ describe('readings that err together', () => {
     );
   });
 
-  test('coefficients that cannot all hold are refused', () => {
+  test('refuses correlation coefficients that are not positive semidefinite', () => {
     const r = [
       [1, 0.9, -0.9],
       [0.9, 1, 0.9],
@@ -120,7 +120,7 @@ describe('readings that err together', () => {
     expect(() => correlationFactor(r)).toThrow('cannot-all-hold');
   });
 
-  test('a difference of two readings with one shared error is sure', () => {
+  test('the difference of two fully correlated readings has no uncertainty', () => {
     const together = (r: number) =>
       spreadOf(
         simulateNormal({
@@ -154,7 +154,7 @@ describe('what is read off the trials', () => {
     expect(bins.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
   });
 
-  test('trials whose result is no number are left out and counted', () => {
+  test('trials that the model refuses or answers with NaN are left out and counted', () => {
     const { values, impossible } = simulate({
       inputs: [rectangular(-1, 1)],
       model: (x, y) => {

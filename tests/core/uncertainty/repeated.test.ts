@@ -6,7 +6,7 @@ import { repeated } from '../../../src/core/uncertainty/repeated.ts';
 const weighings = (...values: number[]) => repeated({ values, kind: 'mass' });
 
 describe('repeated readings', () => {
-  test('three weighings', () => {
+  test('the mean and its ± of three weighings are those worked out by hand', () => {
     const { mean, deviation, uncertainty, plusMinus } = weighings(1.6, 1.62, 1.64);
     expect(mean).toBeCloseTo(1.62, 12);
     expect(deviation).toBeCloseTo(0.02, 12);
@@ -14,7 +14,7 @@ describe('repeated readings', () => {
     expect(plusMinus).toBeCloseTo((4.302652729749 * 0.02) / Math.sqrt(3), 6);
   });
 
-  test('one weighing shows no scatter, two show little for sure', () => {
+  test('one reading has no scatter, and two a wide Student’s t interval', () => {
     expect(weighings(1.6).plusMinus).toBeUndefined();
     const two = weighings(1.6, 1.62);
     expect(two.plusMinus! / two.uncertainty!).toBeCloseTo(12.706, 3);
@@ -32,7 +32,7 @@ describe('repeated readings', () => {
     );
   });
 
-  test('no reading, or one that is no number, is refused', () => {
+  test('refuses an empty list and a reading that is NaN', () => {
     expect(() => weighings()).toThrow(DomainError);
     expect(() => weighings(1, Number.NaN)).toThrow(DomainError);
   });

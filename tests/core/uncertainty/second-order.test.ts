@@ -5,7 +5,7 @@ import { secondOrder } from '../../../src/core/uncertainty/second-order.ts';
 // Normal readings of mean m and deviation u have E x² = m² + u² and E x⁴ = m⁴ + 6m²u² + 3u⁴; the terms
 // of the next order leave out only the highest power of u.
 
-test('a cube has nearly the deviation of its exact distribution', () => {
+test('the cube of a reading has nearly the exact standard deviation', () => {
   const [m, u] = [10, 1];
   // Var x³ = 9m⁴u² + 36m²u⁴ + 15u⁶, of which first order is the first term.
   const exact = 9 * m ** 4 * u ** 2 + 36 * m ** 2 * u ** 4 + 15 * u ** 6;
@@ -14,7 +14,7 @@ test('a cube has nearly the deviation of its exact distribution', () => {
   expect(mean).toBeCloseTo(m ** 3 + 3 * m * u ** 2, 9);
 });
 
-test('a reading times the square of another has nearly its exact deviation', () => {
+test('a reading times the square of another has nearly the exact standard deviation', () => {
   const [x, y, ux, uy] = [10, 12, 1, 1.5];
   const square = y ** 2 + uy ** 2;
   const exact =
@@ -27,7 +27,7 @@ test('a reading times the square of another has nearly its exact deviation', () 
   }
 });
 
-test('a reading that is sure brings nothing', () => {
+test('a reading without uncertainty contributes nothing', () => {
   const f = ([x, y]: readonly number[]) => x! * y! ** 3;
   expect(secondOrder(f, [2, 3], [0.1, 0])).toEqual({
     value: 54,
@@ -36,13 +36,13 @@ test('a reading that is sure brings nothing', () => {
   });
 });
 
-test('bending is found from near by: the fourth power hardly sways it', () => {
+test('the second derivative is taken close to the reading: a fourth power hardly changes it', () => {
   // E x⁴ = m⁴ + 6m²u² + 3u⁴, of which the last is left out.
   const { mean } = secondOrder(([x]) => x! ** 4, [10], [1]);
   expect(Math.abs(mean - 10_600)).toBeLessThan(0.1);
 });
 
-test('a model is asked for no point twice, and nowhere for a reading that is sure', () => {
+test('a model is evaluated at no point twice, and not varied in a reading without uncertainty', () => {
   const points = (u: readonly number[]) => {
     const asked: string[] = [];
     const f = (x: readonly number[]) => {
@@ -58,7 +58,7 @@ test('a model is asked for no point twice, and nowhere for a reading that is sur
   expect(points([0.5, 0, 1])).toBe(1 + 2 * 4 + 4);
 });
 
-test('what bends back more than it rises has no ± by so few terms', () => {
+test('a variance that the second-order terms make negative gives no ±', () => {
   // Of x − x³ about nothing, u² = 1 − 6 u² with u = 1; its exact variance is 1 − 6 + 15.
   expect(() => secondOrder(([x]) => x! - x! ** 3, [0], [1])).toThrow(
     expect.objectContaining({ quantity: 'variance', because: 'bends-too-much' }),
@@ -66,7 +66,7 @@ test('what bends back more than it rises has no ± by so few terms', () => {
   expect(secondOrder(([x]) => x! - x! ** 3, [0], [0.1]).u).toBeCloseTo(0.1 * Math.sqrt(0.94), 3);
 });
 
-test('a model that has no outcome near by, or at the readings, is refused by name', () => {
+test('a model that refuses the readings or a point near them is refused by name', () => {
   const upTo = (edge: number) => (x: readonly number[]) => (x[0]! < edge ? x[0]! ** 2 : Number.NaN);
   const refused = expect.objectContaining({ quantity: 'outcome' });
   expect(() => secondOrder(upTo(1), [1], [0.2])).toThrow(refused);
@@ -75,7 +75,7 @@ test('a model that has no outcome near by, or at the readings, is refused by nam
   expect(secondOrder(upTo(1), [0.89], [0.2]).mean).toBeCloseTo(0.89 ** 2 + 0.04, 12);
 });
 
-test('refuses lists of different length and a doubt below nothing', () => {
+test('refuses lists of different length and a negative uncertainty', () => {
   const sum = ([x, y]: readonly number[]) => x! + y!;
   expect(() => secondOrder(sum, [1, 2], [0.1])).toThrow('2 inputs, 1 uncertainties');
   expect(() => secondOrder(sum, [1, 2], [0.1, -1])).toThrow('uncertainty');
@@ -100,7 +100,7 @@ test('a product of two readings is exact: u² = y²u²x + x²u²y + u²x u²y', 
   );
 });
 
-test('a square has the mean and deviation of its exact distribution', () => {
+test('the square of a reading has exactly the mean and standard deviation of its distribution', () => {
   const { u, mean } = secondOrder(([a]) => a! ** 2, [0.05], [0.005]);
   expect(mean).toBeCloseTo(0.05 ** 2 + 0.005 ** 2, 12);
   expect(u).toBeCloseTo(Math.sqrt(4 * 0.05 ** 2 * 0.005 ** 2 + 2 * 0.005 ** 4), 12);

@@ -5,7 +5,7 @@ import { select } from '../../../src/core/uncertainty/select.ts';
 
 const values = fc.array(fc.double({ noNaN: true }), { minLength: 1, maxLength: 60 });
 
-test('it picks what sorting puts in that place, among equal values too', () => {
+test('the value found is the one that sorting puts in that place, equal values included', () => {
   fc.assert(
     fc.property(values, fc.double({ min: 0, max: 1, noNaN: true }), (list, share) => {
       const place = Math.round(share * (list.length - 1));
@@ -15,7 +15,7 @@ test('it picks what sorting puts in that place, among equal values too', () => {
   expect(select([3, 1, 3, 1, 3], 2)).toBe(3);
 });
 
-test('it keeps every value, and asked again it still knows', () => {
+test('the list keeps every value, and a second search finds the same', () => {
   fc.assert(
     fc.property(values, (list) => {
       const parted = list.slice();
@@ -25,7 +25,7 @@ test('it keeps every value, and asked again it still knows', () => {
   );
 });
 
-test('in a long list too, where it looks at a sample first: everything before is no larger', () => {
+test('in a long list, where a sample is searched first, nothing before the place is larger and nothing after is smaller', () => {
   const size = 3000;
   const even = randomFrom(7);
   const lists = {
@@ -47,7 +47,7 @@ test('in a long list too, where it looks at a sample first: everything before is
   }
 });
 
-test('it reads little more of a long list than it must', () => {
+test('a long list is read little more than once', () => {
   const size = 50_000;
   for (const share of [0.025, 0.5, 0.975]) {
     // Floyd & Rivest, 1975, from memory: n + min(k, n − k) comparisons and few more; a value that is moved is read again.

@@ -16,7 +16,7 @@ describe("Student's t", () => {
     expect(studentT({ freedom, confidence: 0.95 })).toBeCloseTo(expected, 3);
   });
 
-  test('with one degree of freedom it is a tangent, with two a plain root', () => {
+  test('agrees with the closed forms for one and two degrees of freedom', () => {
     for (const p of [0.1, 0.5, 0.9, 0.99]) {
       expect(studentT({ freedom: 1, confidence: p })).toBeCloseTo(Math.tan((Math.PI * p) / 2), 8);
       const two = p * Math.sqrt(2 / (1 - p ** 2));
@@ -24,7 +24,7 @@ describe("Student's t", () => {
     }
   });
 
-  test('part of a degree, or certainty, is refused', () => {
+  test('refuses fractional degrees of freedom and a confidence of 0 or 1', () => {
     expect(() => studentT({ freedom: 2.5, confidence: 0.95 })).toThrow(DomainError);
     expect(() => studentT({ freedom: 0, confidence: 0.95 })).toThrow(DomainError);
     expect(() => studentT({ freedom: 3, confidence: 1 })).toThrow(DomainError);

@@ -23,13 +23,13 @@ describe('a blend to a target', () => {
     );
   });
 
-  test('uses as much as it can of the first', () => {
+  test('uses as much as possible of the first water', () => {
     const blend = blendToTarget({ values: [311, 100, 12], target: 60, volume: 0.02 });
     expect(blend).toMatchObject({ reached: true });
     if (blend.reached) expect(blend.fractions[0]).toBeCloseTo(48 / 299, 12);
   });
 
-  test('refuses no waters, and no batch', () => {
+  test('refuses an empty list of waters and a batch of 0', () => {
     expect(() => blendToTarget({ values: [], target: 60, volume: 0.02 })).toThrow(RangeError);
     expect(() => blendToTarget({ values: [1], target: 1, volume: 0 })).toThrow(RangeError);
     expect(() => blendOf([])).toThrow(RangeError);
@@ -38,7 +38,7 @@ describe('a blend to a target', () => {
 });
 
 describe('blended waters', () => {
-  test('stay neutral and keep everything', () => {
+  test('stay electrically neutral and conserve every ion', () => {
     fc.assert(
       fc.property(waters, waters, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (a, b, f) => {
         const blend = blendWaters([
@@ -52,7 +52,7 @@ describe('blended waters', () => {
     );
   });
 
-  test('of the same water are that water', () => {
+  test('of equal waters equal that water', () => {
     fc.assert(
       fc.property(waters, (water) => {
         const blend = blendWaters([
@@ -64,7 +64,7 @@ describe('blended waters', () => {
     );
   });
 
-  test('need chloride said for all of them, or for none', () => {
+  test('need chloride given for all of them, or for none', () => {
     const said = mains();
     const unsaid = { ...said, chloride: undefined };
     const both = [
@@ -81,7 +81,7 @@ describe('blended waters', () => {
     expect(blendWaters([{ mass: 1, water: unsaid }]).pH).toBeCloseTo(speciateWater(said).pH, 6);
   });
 
-  test('do not take the average of the pH', () => {
+  test('do not have the mean of the pH values', () => {
     const acid = speciate({ temperature: 285.15 }, { pH: 5.5, carbon: 1e-5 });
     const blend = blendWaters([
       { mass: 1, water: mains() },

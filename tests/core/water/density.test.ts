@@ -15,7 +15,7 @@ test('Tanaka and Kell agree within 0.005 kg/m³ from 0 to 40 °C', () => {
   }
 });
 
-test('water is densest at 4 °C and lighter either side', () => {
+test('water is densest near 4 °C and lighter on either side', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 4, max: 99, noNaN: true }),
@@ -28,14 +28,14 @@ test('water is densest at 4 °C and lighter either side', () => {
   expect(waterDensity(celsius(0))).toBeLessThan(waterDensity(celsius(4)));
 });
 
-test('the default is Tanaka on the bench and Kell above it', () => {
+test('the default is Tanaka up to 40 °C and Kell above', () => {
   expect(waterDensity(celsius(20))).toBe(waterDensityTanaka2001(celsius(20)));
   expect(waterDensity(celsius(60))).toBe(waterDensityKell1975(celsius(60)));
   expect(waterDensity(celsius(40))).toBe(waterDensityTanaka2001(celsius(40)));
   expect(waterDensity(celsius(100))).toBe(waterDensityKell1975(celsius(100)));
 });
 
-test('no fit is continued past its range', () => {
+test('no formula is extrapolated beyond its range', () => {
   expect(() => waterDensityTanaka2001(celsius(41))).toThrow('temperature');
   expect(() => waterDensityKell1975(celsius(151))).toThrow('temperature');
   expect(() => waterDensity(celsius(-1))).toThrow('temperature');

@@ -16,11 +16,11 @@ import { mains } from './carbonate/waters.ts';
 
 describe('a search for a root', () => {
   const f = (x: number) => x ** 2 - 4;
-  test('knows when it starts on it', () => {
+  test('accepts an end of the interval that is a root', () => {
     expect(root(f, { low: 2, high: 5 }, { x: 1e-9, f: 0 })).toBe(2);
     expect(root(f, { low: 0, high: 2 }, { x: 1e-9, f: 0 })).toBe(2);
   });
-  test('gives up rather than return what is no root', () => {
+  test('throws NotConverged where there is none', () => {
     expect(() => root(f, { low: 3, high: 5 }, { x: 1e-9, f: 1e-9 })).toThrow(NotConverged);
     const leap = (x: number) => (x < 1 / 3 ? -1 : 1);
     expect(() => root(leap, { low: 0, high: 1 }, { x: 0, f: 0 })).toThrow(NotConverged);
@@ -28,7 +28,7 @@ describe('a search for a root', () => {
 });
 
 describe('carbonate', () => {
-  test('vaterite and aragonite dissolve more readily, by the constants at 25 °C', () => {
+  test('aragonite and vaterite are more soluble, by their constants at 25 °C', () => {
     const water = speciate({ temperature: 298.15, calcium: 2e-3 }, { pH: 8, alkalinity: 4e-3 });
     const index = (mineral: Parameters<typeof saturationIndex>[1]) =>
       saturationIndex(water, mineral);
@@ -44,7 +44,7 @@ describe('carbonate', () => {
     expect(speciate(lime, { pH: 11, alkalinity }).carbon).toBeLessThan(1e-12);
   });
 
-  test('calcium under a gas throws calcite down though it brought no carbon', () => {
+  test('lime water under CO₂ precipitates calcite, though it had no carbon', () => {
     const limeWater = { temperature: 293.15, calcium: 5e-3, alkalinity: 10e-3, carbon: 0 };
     const open = equilibrateWithCalcite(limeWater, { carbonDioxidePressure: 40 });
     expect(open.precipitated).toBeGreaterThan(4e-3);
@@ -53,7 +53,7 @@ describe('carbonate', () => {
     expect(closed.precipitated).toBeCloseTo(0, 12);
   });
 
-  test('calcite runs out: the water takes all there is and stays hungry', () => {
+  test('where calcite runs out, the water dissolves all of it and stays undersaturated', () => {
     const soft = speciate({ temperature: 293.15, calcium: 0 }, { pH: 6, alkalinity: 1e-4 });
     const fed = equilibrateWithCalcite(soft, { calcite: 1e-5 });
     expect(fed.precipitated).toBe(-1e-5);
@@ -63,7 +63,7 @@ describe('carbonate', () => {
 });
 
 describe('washing soda', () => {
-  test('what a report leaves out is nothing', () => {
+  test('ions left out count as 0', () => {
     const bare = { temperature: 285.15, carbon: 3e-3, alkalinity: 3e-3 };
     const spelled = { ...bare, calcium: 0, magnesium: 0, sodium: 0 };
     const soda = 1e-3;
@@ -72,14 +72,14 @@ describe('washing soda', () => {
     expect(sodaForHardness({ water: bare, target: 0 })).toMatchObject({ reached: true, soda: 0 });
   });
 
-  test('the dose found leaves the hardness asked for; less than the magnesium cannot be had', () => {
+  test('the dose found gives the hardness asked for; less than the magnesium is unreachable', () => {
     const water = mains();
     const found = sodaForHardness({ water, target: 1.5e-3 });
     expect(found.reached && found.softened.hardness).toBeCloseTo(1.5e-3, 9);
     expect(sodaForHardness({ water, target: 0.5e-3 })).toMatchObject({ reached: false });
   });
 
-  test('a dose below 0 or beyond all use is refused', () => {
+  test('refuses a dose below 0 or beyond its maximum', () => {
     expectLimits(
       ({ soda }) => softenWithSoda({ water: mains(), soda }),
       { soda: 1e-3 },
@@ -88,21 +88,21 @@ describe('washing soda', () => {
   });
 });
 
-test('a water that is what is wanted needs no other', () => {
+test('a water that already has the target value is used alone', () => {
   const blend = blendToTarget({ values: [2, 5, 1], target: 2, volume: 0.03 });
   expect(blend).toMatchObject({ reached: true, fractions: [1, 0, 0], volumes: [0.03, 0, 0] });
 });
 
-test('an empty butt needs no rain, and no first flush', () => {
+test('a butt of volume 0 needs no rain, not even the first flush', () => {
   expect(rainFor({ volume: 0, roof: 12, firstFlush: 0.001 })).toBe(0);
 });
 
-test('a bed that saw no water held nothing back', () => {
+test('an empty series of samples gives 0 held back, volumes out of order are refused', () => {
   expect(heldBack({ volumes: [], effluent: [], feed: 7 })).toBe(0);
   expect(() => heldBack({ volumes: [2, 1], effluent: [0, 0], feed: 7 })).toThrow(DomainError);
 });
 
-test('ions and temperatures have their limits', () => {
+test('refuses ions and temperatures out of range, and notes viscosities outside the formula', () => {
   expectLimits(
     hardnessFromIons,
     { calcium: 0.1, magnesium: 0.02 },

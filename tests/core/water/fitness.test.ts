@@ -6,7 +6,7 @@ import { LIMITS } from '../../../src/core/water/mixing-water-limits.ts';
 import { expectLimits } from '../refuses.ts';
 
 describe('a report judged', () => {
-  test('shows a line for each limit that applies, silent ones as unknown', () => {
+  test('has a row for each limit that applies, missing values as unknown', () => {
     const lines = judgeMixingWater({ chloride: 0.3 }, 'plain');
     expect(lines.length).toBe(LIMITS.filter((l) => l.uses.includes('plain')).length);
     expect(lines.filter((l) => l.verdict === 'unknown').length).toBe(lines.length - 1);
@@ -25,7 +25,7 @@ describe('a report judged', () => {
     ]);
   });
 
-  test('takes pH from below', () => {
+  test('has a lower limit for pH', () => {
     const of = (pH: number) =>
       judgeMixingWater({ pH }, 'plain').find((l) => l.limit.of === 'pH')?.verdict;
     expect([of(3.9), of(4), of(9)]).toEqual(['beyond', 'within', 'within']);
@@ -44,12 +44,12 @@ describe('a report judged', () => {
   });
 });
 
-test('what EN 1008 asks binds, what ASTM C1602 lists binds only when the buyer asks for it', () => {
+test('the limits of EN 1008 are mandatory, those of ASTM C1602 only on request', () => {
   for (const { standard, of, optional } of LIMITS)
     expect(optional, `${standard} ${of}`).toBe(standard === 'ASTM C1602');
 });
 
-test('alkalies: a gram of sodium is 1.348 of its oxide, one of potassium 1.205', () => {
+test('alkalies convert as 1.348 g of oxide for 1 g of sodium, 1.205 for potassium', () => {
   // By atomic masses, 61.979/45.980 and 94.196/78.197; potassium oxide counts 0.658.
   const of = (sodium: number, potassium: number) => alkaliesOf({ sodium, potassium });
   expect(of(2, 0)).toBeCloseTo(2.696, 3);
@@ -66,7 +66,7 @@ test('alkalies: a gram of sodium is 1.348 of its oxide, one of potassium 1.205',
 });
 
 describe('the comparison test', () => {
-  test('says unknown of what was not measured', () => {
+  test('gives unknown for what was not measured', () => {
     const { en1008, astmC1602 } = compareWaters({ control: {}, test: { initialSet: 7200 } });
     expect(en1008).toEqual({
       leastInitial: 'passes',
@@ -91,7 +91,7 @@ describe('the comparison test', () => {
     expect(astmC1602.set).toBe('passes');
   });
 
-  test('a reading on the line passes, one beside it does not', () => {
+  test('a reading exactly on a limit passes, one beyond it does not', () => {
     const hour = 3600;
     const control = { initialSet: 4 * hour, finalSet: 10 * hour, strength: 10e6 };
     const en = (test: Readings) => compareWaters({ control, test }).en1008;
@@ -122,7 +122,7 @@ describe('the comparison test', () => {
     expect(astm({ strength: 8.99e6 }).strength).toBe('fails');
   });
 
-  test('the line is met in tenths of an hour and in minutes', () => {
+  test('a limit is met exactly in tenths of an hour and in minutes', () => {
     const time = (number: number, unit: string) => {
       const read = parseQuantity(`${number} ${unit}`, 'time');
       if (!read.ok) throw new Error(`${number} ${unit}`);
@@ -148,7 +148,7 @@ describe('the comparison test', () => {
       }
   });
 
-  test('each reading is more than nothing, and named by whose it is', () => {
+  test('refuses readings of 0 or less, naming whose they are', () => {
     const good = { initialSet: 7200, finalSet: 14_400, strength: 1e7 };
     const positive = { refuses: [0, -1, Number.NaN] };
     for (const whose of ['control', 'test'] as const)

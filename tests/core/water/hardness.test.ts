@@ -26,7 +26,7 @@ describe('hardness from ions', () => {
     expect(total * MOLAR_MASS_CALCIUM_CARBONATE).toBeCloseTo(311.4, 1);
   });
 
-  test('the parts make the total, and each grows with its own ion only', () => {
+  test('calcium and magnesium hardness add to the total, each from its own ion only', () => {
     fc.assert(
       fc.property(amount, amount, amount, (calcium, magnesium, more) => {
         const before = hardnessFromIons({ calcium, magnesium });
@@ -44,7 +44,7 @@ describe('hardness from ions', () => {
 });
 
 describe('hardness from a titration', () => {
-  test('titrating the standard itself gives the standard back', () => {
+  test('titrating the standard solution gives its own hardness', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 50, noNaN: true }), (standard) => {
         const run = { sample: 50e-6, titrant: 20e-6 };
@@ -54,7 +54,7 @@ describe('hardness from a titration', () => {
     );
   });
 
-  test('the blank is taken off, and does not matter when it is nothing', () => {
+  test('the blank is subtracted, and one of 0 changes nothing', () => {
     const run = { titrant: 15e-6, titre: 10, sample: 50e-6 };
     expect(hardnessFromTitration(run)).toBeCloseTo(3, 12);
     expect(hardnessFromTitration({ ...run, blank: 0 })).toBe(hardnessFromTitration(run));
@@ -68,7 +68,7 @@ describe('hardness from a titration', () => {
   });
 });
 
-test('a drop kit counts drops', () => {
+test('a drop kit gives the hardness per drop times the drops', () => {
   expect(hardnessFromDrops({ drops: 17, perDrop: 0.1783 })).toBeCloseTo(3.0311, 6);
   expectLimits(
     hardnessFromDrops,
@@ -77,7 +77,7 @@ test('a drop kit counts drops', () => {
   );
 });
 
-test('carbonate and non-carbonate hardness make the total, and neither is negative', () => {
+test('carbonate and non-carbonate hardness add to the total, and neither is negative', () => {
   fc.assert(
     fc.property(amount, amount, (total, alkalinity) => {
       const parts = hardnessParts({ total, alkalinity });
@@ -125,7 +125,7 @@ describe('classes', () => {
     expect(softEnoughForFoam(carbonate(mgPerL))).toBe(enough);
   });
 
-  test('the class never falls as hardness rises, and none is refused but a negative one', () => {
+  test('the class never falls as hardness rises, and only a negative hardness is refused', () => {
     // Up to 800 mg/L as calcium carbonate, past the last line drawn.
     const classed = fc.double({ min: 0, max: 8, noNaN: true });
     const classes = ['soft', 'moderately-hard', 'hard', 'very-hard', 'extremely-hard'];

@@ -16,7 +16,7 @@ describe('rain from a roof', () => {
     expect(rainCaught({ roof: 12, rain: 0.0005, firstFlush: 0.001 })).toBe(0);
   });
 
-  test('what is caught of the rain that fills a butt is the butt', () => {
+  test('the rain found to fill a butt fills exactly that butt', () => {
     const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     fc.assert(
       fc.property(
@@ -33,7 +33,7 @@ describe('rain from a roof', () => {
     );
   });
 
-  test('no roof, or more than all the rain, is refused', () => {
+  test('refuses a roof of 0 and a runoff share above 1', () => {
     expect(() => rainCaught({ roof: 0, rain: 0.01 })).toThrow(DomainError);
     expect(() => rainCaught({ roof: 1, rain: 0.01, runOff: 1.1 })).toThrow(DomainError);
     expect(() => rainFor({ volume: -1, roof: 1 })).toThrow(DomainError);

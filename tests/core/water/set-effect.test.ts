@@ -14,7 +14,7 @@ test('700 mg/L of hardness is 0.03 % of the cement: a fifth of a degree', () => 
   expect(1 - effect.setFactor).toBeCloseTo(0.0098, 3);
 });
 
-test('a hardness and a dose of as much calcium chloride do the same', () => {
+test('a hardness has the effect of its equivalent dose of calcium chloride', () => {
   const effect = calciumChlorideEquivalent({ hardness: 100, waterCement: 0.5 });
   const dosed = chlorideSet({ dose: effect.shareOfCement, steel: false });
   expect(effect.warmth).toBe(dosed.warmth);
@@ -29,7 +29,7 @@ test('cement saturates its water with more calcium than hard water brings', () =
   expect(beside.ofFreeLime).toBeLessThan(0.1);
 });
 
-test('refuses what cannot be', () => {
+test('refuses a negative hardness, a w/c of 0 and a free lime share above 1', () => {
   expect(() => calciumChlorideEquivalent({ hardness: -1, waterCement: 0.4 })).toThrow(RangeError);
   expect(() => calciumChlorideEquivalent({ hardness: 1, waterCement: 0 })).toThrow(RangeError);
   expect(() => besideCementWater({ calcium: 1, waterCement: 0.4, freeLime: 2 })).toThrow(

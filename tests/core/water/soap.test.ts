@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { clarkHardness, soapLeft, soapLost } from '../../../src/core/water/soap.ts';
 
-test('experience is about twice the chemistry, and neither is mixed into the other', () => {
+test('the empirical loss is about twice the stoichiometric one, and both are given separately', () => {
   const lost = soapLost({ hardness: 3.11, soap: 'sodiumOleate' });
   expect(lost.stoichiometric).toBeCloseTo(2 * 3.11 * 0.30444, 10);
   expect(lost.empirical / lost.stoichiometric).toBeCloseTo(1.97, 2);
 });
 
-test('what is left and what is lost are the dose, and the dose needed leaves what was meant', () => {
+test('soap left and lost add to the dose, and the dose needed leaves the intended one', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 0.01, max: 50, noNaN: true }),
@@ -23,7 +23,7 @@ test('what is left and what is lost are the dose, and the dose needed leaves wha
   );
 });
 
-test('Clark’s table rises all the way and stops at its ends', () => {
+test('Clark’s table rises throughout and refuses values beyond its ends', () => {
   let last = 0;
   for (let mL = 0.4; mL <= 9.0001; mL += 0.05) {
     const hardness = clarkHardness({ soap: mL * 1e-6 });
@@ -34,7 +34,7 @@ test('Clark’s table rises all the way and stops at its ends', () => {
   expect(() => clarkHardness({ soap: 9.1e-6 })).toThrow(RangeError);
 });
 
-test('refuses a negative hardness and no dose', () => {
+test('refuses a negative hardness and a dose of 0', () => {
   expect(() => soapLost({ hardness: -1, soap: 'sodiumOleate' })).toThrow(RangeError);
   expect(() => soapLeft({ dose: 0, lost: 1 })).toThrow(RangeError);
 });

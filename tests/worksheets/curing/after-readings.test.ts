@@ -32,7 +32,7 @@ const readings = (t: string, after: { readonly mean: string } | { readonly days:
 const COOL = '0 13\n6 13\n12 12\n24 13';
 const fhp = (celsius: number) => ageFactor({ law: 'fhp' }, ICE_POINT + celsius);
 
-test('a mean after the last reading counts from there on', () => {
+test('a mean entered for after the last reading counts from that reading on', () => {
   const { reached } = answered(temperatureAge, readings('0 20\n24 20', { mean: '5' })).numbers;
   // A day at 20 °C counts as one; the other six at 5 °C.
   expect(reached!.value / DAY).toBeCloseTo(1 + 6 / fhp(5), 3);
@@ -45,7 +45,7 @@ test('a mean after the last reading counts from there on', () => {
 test.each([
   ['plan', curingPlan],
   ['frost', frostGuard],
-] as const)('a mean below freezing freezes with the last reading: %s', (_, sheet) => {
+] as const)('a mean below freezing gives a frost from the last reading on: %s', (_, sheet) => {
   const { judgement } = answered(sheet, readings(COOL, { mean: '-3' }));
   expect(judgement.verdict).toBe('stop');
   expect(judgement.say.replaceAll('\u00a0', ' ')).toContain('It freezes on Sat 14 Mar, 12:00');
@@ -72,7 +72,7 @@ const LOGGED = '0 13\n8 8\n16 -2\n24 6\n48 12\n120 13';
 test.each([
   ['plan', curingPlan],
   ['frost', frostGuard],
-] as const)('a frost that was read is one that has been: %s', (_, sheet) => {
+] as const)('a frost among the readings is told as past: %s', (_, sheet) => {
   const { judgement } = answered(sheet, readings(LOGGED, { mean: '13' }));
   expect(judgement.verdict).toBe('stop');
   const words = judgement.say.replaceAll('\u00a0', ' ');
@@ -102,7 +102,7 @@ function left(t: string, hours: string): readonly [Entries, KeptResults] {
 test.each([
   ['handling', handling],
   ['strength', strengthTime],
-] as const)('after a frost no strength is reckoned from age: %s', (_, sheet) => {
+] as const)('after a frost no strength is calculated from age: %s', (_, sheet) => {
   const [entries, kept] = left(LOGGED, '120');
   const { judgement, numbers } = answered(sheet, entries, kept);
   expect(judgement.verdict).toBe('stop');
@@ -125,7 +125,7 @@ test.each([
   });
 });
 
-test('pieces broken outrank age, but tell of a frozen part only if they froze with it', () => {
+test('broken pieces count before age, with the advice that they must have frozen with the part', () => {
   const [entries, kept] = left(LOGGED, '120');
   const cubes = {
     ...entries,
@@ -153,7 +153,7 @@ test('pieces broken outrank age, but tell of a frozen part only if they froze wi
   }
 });
 
-test('a part that never gets as old as is waited for is told of the frost ahead all the same', () => {
+test('a part that never reaches the wanted age is still warned of frost ahead', () => {
   const cold = readings('0 18\n10 12\n20 10\n30 6\n44 4', { mean: '-3' });
   const { numbers, judgement } = answered(temperatureAge, cold);
   expect(numbers.reached).toBeUndefined();
@@ -163,7 +163,7 @@ test('a part that never gets as old as is waited for is told of the frost ahead 
   );
 });
 
-test('a frost that was read is said in the same words by the age, however long ago it was cast', () => {
+test('the age worksheet tells of a frost in the same words before and after the time since casting', () => {
   const { judgement } = answered(temperatureAge, {
     ...readings(LOGGED, { mean: '13' }),
     'part.sinceCasting': { t: '10' },
@@ -178,7 +178,7 @@ test('a frost that was read is said in the same words by the age, however long a
 const frozenFor = ({ result }: { readonly result: unknown }) =>
   (result as ReturnType<typeof frostGuard.work>).guard.frozenFor;
 
-test('one temperature that stays below freezing counts no hours that nobody entered', () => {
+test('a constant temperature below freezing adds no hours at freezing that nobody entered', () => {
   const readThenMean = answered(frostGuard, readings('0 10\n6 4\n12 3', { mean: '-1' }));
   expect(readThenMean.numbers.firstFreeze!.value / 3600).toBeCloseTo(12, 1);
   expect(frozenFor(readThenMean)).toBe(0);
@@ -186,7 +186,7 @@ test('one temperature that stays below freezing counts no hours that nobody ente
   expect(frozenFor(answered(frostGuard, steady))).toBe(0);
 });
 
-test('the second in which a forecast takes over is no time at freezing', () => {
+test('the one second between readings and forecast does not count as freezing', () => {
   const touched = answered(frostGuard, readings('0 18\n10 12\n20 0', { mean: '10' }));
   expect(touched.judgement.verdict).toBe('stop');
   expect(touched.numbers.firstFreeze!.value / 3600).toBeCloseTo(20, 3);
@@ -195,7 +195,7 @@ test('the second in which a forecast takes over is no time at freezing', () => {
   expect(frozenFor(frozen) / 3600).toBeCloseTo(1, 2);
 });
 
-test('of a day’s wave is told only where days were entered', () => {
+test('the note on the daily wave is given only where days were entered', () => {
   const waved = (entries: Entries) =>
     answered(temperatureAge, entries).notes.some((note) => note.includes('smooth wave'));
   expect(waved({ 'curing.source': { t: 'steady' }, 'curing.steady': { t: '12' } })).toBe(false);

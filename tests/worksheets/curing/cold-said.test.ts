@@ -26,7 +26,7 @@ const answered = (...of: Parameters<typeof outcome>) => {
 const days = (t: string) => ({ 'curing.source': { t: 'days' }, 'curing.days': { t } });
 const celsius = (t: string) => ({ t, u: 'degC', s: 'metric' }) as const;
 
-test('a plan does not call good what is below the 5 °C it asks for', () => {
+test('a curing plan is not good while it is below the 5 °C that it requires', () => {
   const cold = answered(curingPlan, days('2\t13')).judgement;
   expect(cold.verdict).toBe('look');
   expect(cold.say.replaceAll('\u00a0', ' ')).toMatch(/below 5 °C for \d+(\.\d)? [hd] of that/);
@@ -36,14 +36,14 @@ test('a plan does not call good what is below the 5 °C it asks for', () => {
   expect(answered(curingPlan, days(late)).judgement.verdict).toBe('good');
 });
 
-test('a mix that is wanted too cold is told apart from the one that comes', () => {
+test('a wanted temperature that is too cold is told apart from the resulting one', () => {
   const wanted = { 'mix-temperature.wanted': celsius('8') };
   expect(answered(mixTemperature, wanted).judgement.say.replaceAll('\u00a0', ' ')).toMatch(
     /^20\.1 °C will do\. The 8 °C you want is too cold for a mix: /,
   );
 });
 
-test('water with nothing to warm is refused as a mix, not as a heat', () => {
+test('water alone is refused as no mix', () => {
   const none = { t: '0', u: 'kg', s: 'metric' } as const;
   const found = outcome(mixTemperature, {
     'mix-temperature.cement': none,
@@ -69,7 +69,7 @@ test.each([
   ['curing-plan', curingPlan],
   ['frost-guard', frostGuard],
   ['temperature-age', temperatureAge],
-] as const)('a cold week entered in %s is what stripping is reckoned with', (_, sheet) => {
+] as const)('a cold week entered in %s is used by the stripping worksheet', (_, sheet) => {
   // The coldest night is the last one, long after the time since casting of the example.
   const { numbers } = answered(sheet, days('12\t20\n12\t22\n1\t10'));
   const kept = Object.fromEntries(
@@ -92,7 +92,7 @@ const inside = (coldest: string, warmest: string, more: Entries = {}) =>
     ...more,
   });
 
-test('a part whose face freezes is stopped, however little it warms, and one that is cold never good', () => {
+test('a part whose face freezes is stopped, and one below 5 °C is never good', () => {
   const found = inside('-7', '2');
   expect(found.ok && found.judgement).toMatchObject({
     verdict: 'stop',
@@ -116,7 +116,7 @@ test('a part whose face freezes is stopped, however little it warms, and one tha
   expect(covered.ok && covered.judgement.say).not.toContain('freezes');
 });
 
-test('a highest of the day below its lowest is refused at its field', () => {
+test('a daily maximum below the minimum is refused at its field', () => {
   const found = inside('35', '4');
   expect(found).toMatchObject({
     ok: false,
@@ -127,13 +127,13 @@ test('a highest of the day below its lowest is refused at its field', () => {
   expect(inside('4', '4').ok).toBe(true);
 });
 
-test('140 °F passes where 60 °C does, and 140.1 °F does not', () => {
+test('accepts 140 °F just like 60 °C, and refuses 140.1 °F', () => {
   const mix = (t: string) => inside('4', '9', { 'heat-inside.mixAt': { t, u: 'degF', s: 'us' } });
   expect(mix('140').ok).toBe(true);
   expect(mix('140.1').ok).toBe(false);
 });
 
-test('a face in frost is not calm, nor one colder than a cure may be', () => {
+test('a freezing surface is stopped and one below 5 °C looked at, however little evaporates', () => {
   const at = (face: string, air: string) =>
     answered(evaporation, {
       'curing.face': celsius(face),
@@ -172,7 +172,7 @@ const mixed = (entries: Record<string, string>) =>
     ),
   ).judgement;
 
-test('ice stands in the working with what melts it, as water so cold', () => {
+test('the working counts ice as colder water, with the heat of melting', () => {
   const said = (ice: string) => {
     const entries = { 'mix-temperature.ice': { t: ice }, 'mix-temperature.iceAt': { t: '0' } };
     const found = answered(mixTemperature, entries, {});
@@ -185,7 +185,7 @@ test('ice stands in the working with what melts it, as water so cold', () => {
   expect(said('9')).toMatch(/not all of the ice melts, and the mix stays at 0 °C$/);
 });
 
-test('a mix below 5 °C is not cast', () => {
+test('a mix below 5 °C is stopped', () => {
   const cold = (waterAt: string) => mixed({ waterAt, cementAt: '1', foamAt: '2' });
   expect(cold('1.5')).toMatchObject({
     verdict: 'stop',
@@ -194,7 +194,7 @@ test('a mix below 5 °C is not cast', () => {
   expect(cold('15')).toMatchObject({ verdict: 'look', say: expect.stringContaining('sets late') });
 });
 
-test('a mix that misses what is wanted by more than the heat left out is looked at', () => {
+test('a mix off the wanted temperature by more than the neglected heat is looked at', () => {
   const far = { cementAt: '12', foamAt: '12', waterAt: '10', wanted: '20' };
   expect(mixed(far)).toMatchObject({
     verdict: 'look',
@@ -211,7 +211,7 @@ test('a mix that misses what is wanted by more than the heat left out is looked 
   expect(mixed({ wanted: '23.2' }).verdict).toBe('look');
 });
 
-test('a mix is as cold or hot where its set is asked as where it is mixed', () => {
+test('setting time and mix temperature judge a cold or hot mix alike', () => {
   const set = (mixAt: string, hours = '1.5') =>
     answered(setTime, {
       'set-time.initial': { t: hours, u: 'h', s: 'metric' },
@@ -243,7 +243,7 @@ test('a mix is as cold or hot where its set is asked as where it is mixed', () =
   expect(late.verdict).toBe('stop');
 });
 
-test('water past the limit does not read as water at it', () => {
+test('water just beyond a limit is not shown rounded to the limit', () => {
   const hot = (t: string, u: string, s: 'metric' | 'us') =>
     answer(
       mixTemperature,
@@ -268,7 +268,7 @@ test('water past the limit does not read as water at it', () => {
     });
 });
 
-test('what may be frozen is named, if there is any of it', () => {
+test('an ingredient that may be frozen is named, if its amount is not 0', () => {
   expect(mixed({ sand: '40', sandAt: '-5' })).toMatchObject({
     verdict: 'look',
     say: expect.stringMatching(/^The sand may be frozen/),
@@ -280,7 +280,7 @@ test('what may be frozen is named, if there is any of it', () => {
   expect(mixed({ sand: '40', sandAt: '1', wanted: '16' }).verdict).toBe('good');
 });
 
-test('no mix is heated or cooled to where the same sheet calls it hot or cold', () => {
+test('no mix is advised to a temperature that the same worksheet calls hot or cold', () => {
   for (const wanted of ['9', '31', '40'])
     expect(mixed({ wanted })).toMatchObject({
       verdict: 'look',
@@ -289,7 +289,7 @@ test('no mix is heated or cooled to where the same sheet calls it hot or cold', 
   for (const wanted of ['10', '30']) expect(mixed({ wanted }).say).not.toContain('aim between');
 });
 
-test('a part that freezes first is given no strength that it would have had', () => {
+test('a part that freezes first is given no later strength', () => {
   const frozen = (t: string, strength28: string) =>
     Object.keys(
       answered(frostGuard, { ...days(t), 'frost-guard.strength28': { t: strength28 } }).numbers,
@@ -305,7 +305,7 @@ test('a part that freezes first is given no strength that it would have had', ()
   expect(late).not.toContain('oneFreeze');
 });
 
-test('a light mix that no frost comes to is good, though it never stands one; not below 5 °C', () => {
+test('a weak mix without frost is good from 5 °C, though it could never withstand frost', () => {
   const light = (low: string) =>
     answered(frostGuard, { ...days(`${low}\t25`), 'frost-guard.strength28': { t: '0.5' } })
       .judgement;
@@ -318,7 +318,7 @@ test('a light mix that no frost comes to is good, though it never stands one; no
   expect(light('-1').verdict).toBe('stop');
 });
 
-test('between 5 and 10 °C a plan gives the longest date there is, and says which rule gives none', () => {
+test('between 5 and 10 °C a plan gives the longest date known, and names the rule without one', () => {
   const steady = (t: string) =>
     answered(curingPlan, { 'curing.source': { t: 'steady' }, 'curing.steady': celsius(t) });
   const { judgement, numbers } = steady('9.9');
@@ -335,7 +335,7 @@ test('between 5 and 10 °C a plan gives the longest date there is, and says whic
   expect(steady('10').numbers.known).toBeUndefined();
 });
 
-test('the plan’s sand, which holds more heat than its water, is in the mix as warm as it lies', () => {
+test('the sand of the plan enters the mix at the temperature it lies at', () => {
   const by = { from: 'What goes into the whole batch?', by: 'batch' };
   const plan = (kept: Readonly<Record<string, number>>) =>
     Object.fromEntries(Object.entries(kept).map(([key, v]) => [`mix.${key}`, { v, ...by }]));

@@ -27,14 +27,14 @@ function planned(steady: string, more: Entries = {}) {
   return { date: chart.props.date, text, judgement };
 }
 
-test('a calendar gets the one date that holds, and which rule it is by', () => {
+test('the calendar gets one date, with the rule it follows', () => {
   // Four days by the German table at 20 °C and slow gain, four by UK housing, seven by American practice.
   const { date } = planned('20', { 'curing.castAt': { t: '2026-11-20T14:00' } });
   expect(date?.at).toBe(Date.UTC(2026, 10, 27, 14) / 1000);
   expect(date?.title).toBe('Curing may end, by the longest of three rules: American practice');
 });
 
-test('where a rule never ends, no date holds', () => {
+test('where a rule never ends, there is no date', () => {
   const { date, text, judgement } = planned('8');
   expect(judgement.say).toContain('at the least. American practice counts no time below');
   expect(date).toBeUndefined();

@@ -31,7 +31,7 @@ test('a frost after every rule has ended is a note, and the plan stands', () => 
   expect(notes.join(' ')).toContain('after the last of these ends');
 });
 
-test('a cold first night takes class 1 its end, and leaves a frost after all the others a note', () => {
+test('after a cold first night class 1 has no end, and a frost after the other rules is only a note', () => {
   const { judgement, numbers, notes } = frostOn(45, '3\t9');
   expect(judgement.verdict).toBe('look');
   expect(numbers.longest!.value).toBeGreaterThan(0);

@@ -16,14 +16,14 @@ const worked = (entries: Entries) => {
   };
 };
 
-test('a face nobody measured is as warm as the air', () => {
+test('a surface temperature that was not measured is taken as that of the air', () => {
   const air = { 'curing.air': { t: '30' } };
   const left = worked(air).result.rate;
   expect(left).toBe(worked({ ...air, 'curing.face': { t: '30' } }).result.rate);
   expect(left).toBeGreaterThan(worked({ ...air, 'curing.face': { t: '20' } }).result.rate);
 });
 
-test('the verdict and the table say the same word, whatever the wind', () => {
+test('the verdict and the table use the same word at any wind speed', () => {
   const seen = new Set<string>();
   for (const wind of [0, 5, 6, 7, 8, 10, 20, 40, 80]) {
     const weather = { 'curing.air': { t: '15' }, 'curing.wind': { t: `${wind}` } };

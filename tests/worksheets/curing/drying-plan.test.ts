@@ -13,7 +13,7 @@ const answered = (mm: string) => {
   return found;
 };
 
-test('nothing to be ready for is sooner than what is planned for', () => {
+test('the latest drying time is at least that by the rule and that by diffusion', () => {
   for (const mm of ['5', '10', '20', '60', '200']) {
     const { rule, diffusion, latest } = answered(mm).numbers;
     expect(latest!.value).toBeGreaterThanOrEqual(Math.max(rule!.value, diffusion!.value));

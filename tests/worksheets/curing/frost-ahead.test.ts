@@ -22,17 +22,20 @@ const of = (count: number, day: string) => Array.from({ length: count }, () => d
 test.each([
   ['eighteen days of it', [...of(2, '18 22'), ...of(18, '-12 -2')]],
   ['one night on the third day', [...of(2, '18 22'), '-4 8', ...of(5, '8 14')]],
-])('a frost past the first mark but within the cure is named and stopped: %s', (_, days) => {
-  const { verdict, words, numbers } = judged(days);
-  expect(verdict).toBe('stop');
-  expect(words).toMatch(
-    /^It freezes on .* Nov, .* for \d+(\.\d)? h in all, with [45]\.\d MPa: 3\.5 MPa stands one freeze, but its cure lasts until it has 14 MPa/,
-  );
-  expect(words).toContain('Bring it indoors');
-  // What it would have grown to had it not frozen is not promised.
-  expect(numbers).toHaveProperty('oneFreeze');
-  expect(numbers).not.toHaveProperty('repeated');
-});
+])(
+  'a frost after the first strength mark but within the cure is named and stopped: %s',
+  (_, days) => {
+    const { verdict, words, numbers } = judged(days);
+    expect(verdict).toBe('stop');
+    expect(words).toMatch(
+      /^It freezes on .* Nov, .* for \d+(\.\d)? h in all, with [45]\.\d MPa: 3\.5 MPa stands one freeze, but its cure lasts until it has 14 MPa/,
+    );
+    expect(words).toContain('Bring it indoors');
+    // What it would have grown to had it not frozen is not promised.
+    expect(numbers).toHaveProperty('oneFreeze');
+    expect(numbers).not.toHaveProperty('repeated');
+  },
+);
 
 test('after the cure one freeze is named and looked at; a second below 24 MPa is stopped', () => {
   const cured = of(20, '18 22');
@@ -49,7 +52,7 @@ test('after the cure one freeze is named and looked at; a second below 24 MPa is
   expect(passed.words).toMatch(/more than one.*You entered −3 °C/);
 });
 
-test('what has 24 MPa by then may freeze as often as it likes', () => {
+test('a part that has 24 MPa by then may freeze repeatedly', () => {
   const strong = judged([...of(20, '18 22'), '-4 8', '-4 8', '-4 8', ...of(3, '8 14')], '30');
   expect(strong.verdict).toBe('good');
   expect(strong.words).toMatch(/^It freezes on .* with 2\d MPa: 24 MPa stands it again and again/);

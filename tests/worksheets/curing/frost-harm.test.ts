@@ -41,7 +41,7 @@ test.each([
   ['two lines of days', forecast('-4\t-1', '-4\t-1'), 'Sun 15 Nov, 14:00'],
   ['a night of three', forecast('5\t9', '-2\t8', '5\t9'), 'Mon 16 Nov'],
   ['sixty lines of days', forecast('-4\t-1', ...of(59, '5\t9')), 'Sun 15 Nov, 14:00'],
-])('a second freeze ahead is stopped, and the part not given up: %s', (_, after, when) => {
+])('a second freeze ahead is stopped, without giving the part up: %s', (_, after, when) => {
   const { verdict, words } = judged('10', read(once, after));
   expect(verdict).toBe('stop');
   expect(words).toMatch(
@@ -52,7 +52,7 @@ test.each([
   expect(words).not.toMatch(/If it has frozen|do not cast/);
 });
 
-test('two freezes that were read are past', () => {
+test('two freezes among the readings are told as past', () => {
   const { verdict, words } = judged(
     '10',
     read((hours) => once(hours) || hours === 312, mean('15')),
@@ -61,13 +61,13 @@ test('two freezes that were read are past', () => {
   expect(words).toMatch(/By your readings it froze again on Sat 14 Nov.*“If it has frozen”/);
 });
 
-test('one that was read and none ahead is looked at', () => {
+test('one freeze among the readings and none ahead is looked at', () => {
   expect(judged('10', read(once, mean('15'))).verdict).toBe('look');
   // The evening falls towards a low that nobody entered.
   expect(judged('10', read(once, forecast('-4\t8'))).verdict).toBe('look');
 });
 
-test('the forecast is watched until a freeze does no harm', () => {
+test('the forecast is to be watched until a freeze does no harm', () => {
   const watched = (mpa: string) => judged(mpa, days(...of(2, '12\t20'), ...of(3, '12\t19')));
   expect(watched('10')).toMatchObject({
     verdict: 'good',
@@ -82,7 +82,7 @@ test('the forecast is watched until a freeze does no harm', () => {
 test.each([
   [mean('15'), 'good'],
   [forecast('-4\t15', '8\t15'), 'look'],
-])('a part that has that by its readings need not wait for it', (after, verdict) => {
+])('a part that has that strength by its readings need not wait for it', (after, verdict) => {
   const found = judged(
     '10',
     read(() => false, after),
@@ -94,7 +94,7 @@ test.each([
   expect(found.words).not.toContain('until it has');
 });
 
-test('readings that do not reach so far are no readings of it', () => {
+test('readings that end before the strength is reached do not confirm it', () => {
   const found = judged('3.7', {
     'curing.source': { t: 'readings' },
     'curing.readings': { t: '0 5.5\n12 5.5\n24 5.5\n36 5.5\n48 5.5' },
@@ -104,7 +104,7 @@ test('readings that do not reach so far are no readings of it', () => {
 });
 
 test.each(['0 20\n400 15', '0 20\n4 21\n400 15', '0 20\n4 21\n8 21\n400 15', '400 15'])(
-  'nights that nobody read are no readings of a strength: %j',
+  'nights without readings do not confirm a strength: %j',
   (t) => {
     const readings = { 'curing.source': { t: 'readings' }, 'curing.readings': { t } };
     for (const mpa of ['10', '0.5']) {
@@ -119,7 +119,7 @@ test.each(['0 20\n400 15', '0 20\n4 21\n400 15', '0 20\n4 21\n8 21\n400 15', '40
 test.each([
   ['daily', 24],
   ['every 36 hours', 36],
-])('nor does their number make them one: %s', (_, step) => {
+])('many readings with nights missing do not confirm it either: %s', (_, step) => {
   for (const count of [100, 101, 201]) {
     const t = of(count, '')
       .map((_, i) => `${i * step} 20`)
@@ -132,7 +132,7 @@ test.each([
   }
 });
 
-test('what goes unread once a freeze does no harm is nothing to find out', () => {
+test('gaps after a freeze does no harm are not asked about', () => {
   const readings = {
     'curing.readings': {
       t: of(40, '')
@@ -148,7 +148,7 @@ test('what goes unread once a freeze does no harm is nothing to find out', () =>
     });
 });
 
-test('the first line of a forecast begins with the last reading, not with the casting', () => {
+test('the first line of a forecast begins at the last reading, not at casting', () => {
   const fifteen = { 'curing.readings': { t: '0 15\n6 15\n12 15\n18 15' } };
   const ahead = forecast('6 10', '-4 8', '6 12');
   const { verdict, words, numbers } = judged('10', { ...read(() => false, ahead), ...fifteen });
@@ -158,7 +158,7 @@ test('the first line of a forecast begins with the last reading, not with the ca
   expect(numbers.firstFreeze!.value / 3600).toBeCloseTo(33.97, 1);
 });
 
-test('a frost that was read is not hidden by one that was not counted', () => {
+test('a frost among the readings is told beside a forecast low that was not counted', () => {
   const { words } = judged(
     '39',
     read((hours) => hours >= 330, forecast('-4\t-1', '5\t9', '5\t10')),
@@ -170,7 +170,7 @@ test('a frost that was read is not hidden by one that was not counted', () => {
 });
 
 test.each(['metric', 'us'] as const)(
-  'a strength reads below the mark that it misses: %s',
+  'a strength that misses a mark is shown below it: %s',
   (system) => {
     const figure = String.raw`([\d.,]+) (?:MPa|psi)`;
     const misses = new RegExp(
@@ -205,7 +205,7 @@ test.each(['metric', 'us'] as const)(
   },
 );
 
-test('cold after the cure needs no warmth', () => {
+test('cold after the cure gets no advice to warm', () => {
   const nineteen = of(19, '12\t20');
   const frost = judged('39', days(...nineteen, '-2\t8'));
   expect(frost.verdict).toBe('good');

@@ -22,7 +22,7 @@ const HOUR = 3600;
 const frozenFor = ({ result }: { readonly result: unknown }) =>
   (result as ReturnType<typeof frostGuard.work>).guard.frozenFor;
 
-test('no strength is reached before 16 hours, nor is one said of a part that freezes sooner', () => {
+test('no strength is given before 16 hours, nor for a part that freezes sooner', () => {
   const early = answered('8 20\n-6 10\n-6 8\n-6 8', rapid('20'));
   const freezes = early.numbers.firstFreeze!.value / HOUR;
   expect(freezes).toBeGreaterThan(11);
@@ -36,14 +36,17 @@ test('no strength is reached before 16 hours, nor is one said of a part that fre
 test.each([
   ['8 20', '5'],
   ['25 35', '30'],
-])('by days of %s °C and %s MPa, 0.3 MPa is not there before 16 hours by the clock', (days, f) => {
-  const { numbers } = answered(days, rapid(f));
-  expect(numbers.reached!.value).toBeGreaterThanOrEqual(16 * HOUR);
-  // In the warm the clock decides; in the cold the age does.
-  if (days === '25 35') expect(numbers.reached!.value).toBe(16 * HOUR);
-});
+])(
+  'on days of %s °C with %s MPa, 0.3 MPa is not reached before 16 hours by the clock',
+  (days, f) => {
+    const { numbers } = answered(days, rapid(f));
+    expect(numbers.reached!.value).toBeGreaterThanOrEqual(16 * HOUR);
+    // In the warm the clock decides; in the cold the age does.
+    if (days === '25 35') expect(numbers.reached!.value).toBe(16 * HOUR);
+  },
+);
 
-test('a night nobody entered is no time at freezing', () => {
+test('a night that nobody entered adds no time at freezing', () => {
   const repeated = answered('8 15\n3 10\n-1 6');
   const followed = answered('8 15\n3 10\n-1 6\n5 12\n5 12');
   expect(frozenFor(repeated)).toBeLessThan(12 * HOUR);
@@ -51,7 +54,7 @@ test('a night nobody entered is no time at freezing', () => {
   expect(frozenFor(followed)).toBeLessThan(12 * HOUR);
 });
 
-test('growth of the reader’s own is named only where it was entered', () => {
+test('growth from the reader’s own results is named only where it was entered', () => {
   const untouched = answer(frostGuard, readWorksheet(frostGuard, {}, {}, say), say);
   if (!untouched.ok) throw new Error('no answer');
   for (const { notes } of [untouched, answered('8 20')])

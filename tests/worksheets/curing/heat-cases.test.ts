@@ -18,7 +18,7 @@ test.each([
   [0.3, 600],
   [0.6, 600],
   [0.3, 1200],
-])('the mesh of the page agrees with a fine one: %s m at %s kg/m³', (thickness, wet) => {
+])('the mesh used agrees with a finer one: %s m at %s kg/m³', (thickness, wet) => {
   const peak = (mesh: { cells: number; step: number }) =>
     heatCase(values, { thickness, wet }, mesh).peak.temperature;
   const reference = peak({ cells: 100, step: 120 });
@@ -39,7 +39,7 @@ test('a cement ground finer gets hotter inside, which an ordinary one’s figure
   expect(finer).toBeGreaterThan(peak({}) + 5);
 });
 
-test('the most it may conduct is that of its parts side by side, and sand raises it', () => {
+test('the upper bound of conductivity is that of the parts in parallel, and sand raises it', () => {
   const most = (wet: number, sandCement: number) =>
     heatCase({ ...values, sandCement }, { thickness: 0.3, wet }, FINE).conductivity;
   for (const wet of [400, 600, 900, 1200]) {
@@ -66,22 +66,25 @@ const FAST: readonly [string, Partial<HeatValues>, number, 'as-dry' | undefined]
   ['600 mm', {}, 0.6, undefined],
 ];
 
-test.each(FAST)('the difference across it is as near as is said: %s', (_, more, thickness, dry) => {
-  const found = (mesh: Parameters<typeof heatCase>[2]) => {
-    const part = { thickness, wet: 600, ...(dry && { conducts: dry }) };
-    return heatCase({ ...values, coldest: 288.15, warmest: 288.15, ...more }, part, mesh);
-  };
-  const reference = found({ cells: 150, step: 600, firstStep: 10 });
-  const off = (mesh: Parameters<typeof heatCase>[2]) => {
-    const { peak, difference } = found(mesh);
-    return {
-      peak: Math.abs(peak.temperature - reference.peak.temperature),
-      difference: Math.abs(difference.value - reference.difference.value),
+test.each(FAST)(
+  'the temperature difference is within the stated error: %s',
+  (_, more, thickness, dry) => {
+    const found = (mesh: Parameters<typeof heatCase>[2]) => {
+      const part = { thickness, wet: 600, ...(dry && { conducts: dry }) };
+      return heatCase({ ...values, coldest: 288.15, warmest: 288.15, ...more }, part, mesh);
     };
-  };
-  expect(off(FINE).peak).toBeLessThan(0.125);
-  expect(off(FINE).difference).toBeLessThan(0.2);
-});
+    const reference = found({ cells: 150, step: 600, firstStep: 10 });
+    const off = (mesh: Parameters<typeof heatCase>[2]) => {
+      const { peak, difference } = found(mesh);
+      return {
+        peak: Math.abs(peak.temperature - reference.peak.temperature),
+        difference: Math.abs(difference.value - reference.difference.value),
+      };
+    };
+    expect(off(FINE).peak).toBeLessThan(0.125);
+    expect(off(FINE).difference).toBeLessThan(0.2);
+  },
+);
 
 /** Ground so fine that it is at its fastest after an hour and a quarter; a usual cement after nine. */
 const QUICK: Partial<HeatValues> = {
@@ -105,29 +108,32 @@ test.each([
   ['ball', 0.06, 293.15],
   ['ball', 0.1, 278.15],
   ['slab', 0.06, 293.15],
-] as const)('a quick cement is as near as is said: a %s of %s m', (shape, thickness, mixAt) => {
-  for (const conducts of ['as-dry', undefined] as const) {
-    const found = (mesh: Parameters<typeof heatCase>[2]) =>
-      heatCase(
-        { ...values, ...QUICK, shape, mixAt },
-        { thickness, wet: 500, ...(conducts && { conducts }) },
-        mesh,
-      );
-    const reference = found({ cells: 120, step: 480, firstStep: 20 });
-    const { run, peak, difference } = found(FINE);
-    expect(Math.abs(peak.temperature - reference.peak.temperature)).toBeLessThan(0.4);
-    expect(Math.abs(difference.value - reference.difference.value)).toBeLessThan(0.4);
-    // And in hardly more steps than any cement takes.
-    const usual = heatCase(values, { thickness, wet: 500 }, FINE).run.times.length;
-    expect(run.times.length).toBeLessThan(1.25 * usual);
-  }
-});
+] as const)(
+  'a rapid cement is within the stated error: a %s of %s m',
+  (shape, thickness, mixAt) => {
+    for (const conducts of ['as-dry', undefined] as const) {
+      const found = (mesh: Parameters<typeof heatCase>[2]) =>
+        heatCase(
+          { ...values, ...QUICK, shape, mixAt },
+          { thickness, wet: 500, ...(conducts && { conducts }) },
+          mesh,
+        );
+      const reference = found({ cells: 120, step: 480, firstStep: 20 });
+      const { run, peak, difference } = found(FINE);
+      expect(Math.abs(peak.temperature - reference.peak.temperature)).toBeLessThan(0.4);
+      expect(Math.abs(difference.value - reference.difference.value)).toBeLessThan(0.4);
+      // And in hardly more steps than any cement takes.
+      const usual = heatCase(values, { thickness, wet: 500 }, FINE).run.times.length;
+      expect(run.times.length).toBeLessThan(1.25 * usual);
+    }
+  },
+);
 
 test.each([
   [0.1, 600, { strip: 43_200 }],
   [0.045, 1400, { strip: 28_800, mixAt: 300, place: 'outdoors' }],
 ] as const)(
-  'a cover that comes off while the part still warms costs no more than is said: %s m',
+  'removing a cover while the part still warms stays within the stated error: %s m',
   (thickness, wet, more) => {
     const part = { ...values, near: 'insulated', far: 'insulated', ...more } as HeatValues;
     const found = (mesh: Parameters<typeof heatCase>[2]) =>
@@ -184,7 +190,7 @@ function warmedFromOutside({ run, difference }: ReturnType<typeof heatCase>): bo
   return hottest === 0 || hottest === inside.length - 1;
 }
 
-test('of parts drawn from all that the fields take none is further off than is said', () => {
+test('random parts over the range of the fields stay within the stated error', () => {
   fc.assert(
     fc.property(ANY, ({ values: any, of }) => {
       const found = (mesh: Parameters<typeof heatCase>[2]) =>
@@ -215,7 +221,7 @@ const SLOW: readonly [string, Partial<HeatValues>, number][] = [
 ];
 
 test.each(SLOW)(
-  'hours after two days cost less than a tenth of a degree: %s',
+  'hour-long steps after two days change the result by less than 0.1 K: %s',
   (_, more, thickness) => {
     const { late: _late, ...even } = FINE;
     const run = (mesh: Parameters<typeof heatCase>[2]) =>
@@ -236,7 +242,7 @@ const judged = (thickness: number) => {
   return heatInside.judge(heatInside.work(own, {} as never), own, speaker('metric'));
 };
 
-test('the verdict warns when the limit lies within the band, or within two degrees of it', () => {
+test('the verdict warns where the limit is within the band or within two degrees above it', () => {
   expect(judged(0.06).verdict).toBe('good');
   const near = judged(0.15);
   expect(near.verdict).toBe('look');
@@ -256,7 +262,7 @@ test('the verdict warns when the limit lies within the band, or within two degre
   }
 });
 
-test('at 70 °C itself it is too hot, and is said to come to it', () => {
+test('exactly 70 °C is too hot, and is worded as coming to the limit', () => {
   const result = heatInside.work(values, {} as never);
   const at = (temperature: number) => {
     const peak = { ...result.peak, temperature };
@@ -270,7 +276,7 @@ test('at 70 °C itself it is too hot, and is said to come to it', () => {
   expect(at(343.1).verdict).toBe('look');
 });
 
-test('a face towards a room sees the room, whatever the air does at the other', () => {
+test('a face towards a room follows the room, not the air at the other face', () => {
   // A thin piece that gives off its heat soon: each face ends near what it sees.
   const part = {
     ...values,
@@ -289,7 +295,7 @@ test('a face towards a room sees the room, whatever the air does at the other', 
   expect(peak('room')).toBeCloseTo(peak('bare'), 6);
 });
 
-test('a face towards a room that warms and cools sees that, not the air at the other', () => {
+test('a face towards a room with a daily swing follows that swing', () => {
   const part = { ...values, far: 'swing', coldest: 293.15, warmest: 293.15 } as const;
   const seen = (roomColdest: number, roomWarmest: number) => {
     const { run } = heatCase(
@@ -325,7 +331,7 @@ test('the energy of every run balances', () => {
   }
 });
 
-test('what is worked out at a key press stays as little as it is', () => {
+test('the work done per key press stays bounded', () => {
   // How long it takes, the tests of speed ask. Here its sums are counted: no busy machine makes them more.
   const advance = vi.spyOn(Hydrating.prototype, 'advance');
   let most = 0;
@@ -344,7 +350,7 @@ test('what is worked out at a key press stays as little as it is', () => {
   expect(most).toBeLessThan(15_000);
 });
 
-test('a sum that is stretched, or boils, says so whichever way the part conducts', () => {
+test('a result beyond 80 °C or above boiling is noted for wet and dry conductivity', () => {
   const noted = (thickness: number, more: Partial<HeatValues> = {}) => {
     const part = { ...values, thickness, ...more };
     const result = heatInside.work(part, {} as never);
@@ -372,7 +378,7 @@ test('a sum that is stretched, or boils, says so whichever way the part conducts
   expect(notes.join(' ')).not.toContain('The conductivity is stretched');
 });
 
-test('a ball and a column are worked as such: no slab’s figure is the least of theirs', () => {
+test('a ball and a column are calculated in their own geometry, not as a slab', () => {
   // A garden ball of 400 mm, 700 kg/m³ at w/c 0.5, cast at 14 °C in air at 12 °C and left bare.
   const air = { coldest: 285.15, warmest: 285.15, near: 'bare', far: 'bare' } as const;
   const ball = { wet: 700, waterCement: 0.5, mixAt: 287.15, thickness: 0.4 };
@@ -410,7 +416,7 @@ describe('covers round a part', () => {
   test.each([
     ['ball', [43.82, 52.45]],
     ['column', [71.59, 80.44]],
-  ] as const)('let the more through for each m² the rounder it is: a %s', (shape, apart) => {
+  ] as const)('agree with an independent scheme: a %s', (shape, apart) => {
     const { result } = of({ shape, thickness: 0.15, coldest: 285.15, warmest: 285.15 });
     // By an explicit scheme written apart, the cover summed in shells of 2.5 µm.
     [result, result.asDry!].forEach(({ peak }, i) => {
@@ -418,14 +424,14 @@ describe('covers round a part', () => {
     });
   });
 
-  test('a small ball that keeps cool is not told to stop', () => {
+  test('a small ball that stays cool is good', () => {
     expect(of({ shape: 'ball', thickness: 0.15 })).toMatchObject({
       verdict: 'good',
       say: expect.stringMatching(/^51\s°C to 61\s°C at most/),
     });
   });
 
-  test('frost at its face is seen under them', () => {
+  test('find frost at the face below them', () => {
     const cold = { coldest: 268.15, warmest: 268.15, strip: 30 * DAY };
     const { result, say } = of({ shape: 'ball', thickness: 0.4, insulation: 0.1, ...cold });
     // The same explicit scheme: −0.95 °C.
@@ -434,7 +440,7 @@ describe('covers round a part', () => {
   });
 });
 
-test('beside a ball and a column stands that a cube and a square bar are hotter', () => {
+test('a ball and a column have a note that a cube and a square bar get hotter', () => {
   for (const [shape, other] of [
     ['ball', 'A cube'],
     ['column', 'A square bar'],
@@ -445,28 +451,31 @@ test('beside a ball and a column stands that a cube and a square bar are hotter'
   }
 });
 
-test('what the other face of a slab sees counts for nothing round a ball', () => {
+test('the far face’s surroundings do not affect a ball', () => {
   const of = (far: HeatValues['far']) =>
     heatCase({ ...values, shape: 'ball', far }, { thickness: 0.3, wet: 600 }, FINE).peak;
   expect(of('ground')).toEqual(of('bare'));
 });
 
-test.each(['column', 'ball'] as const)('the mesh of the page does for a %s too', (shape) => {
-  const off = (thickness: number, mesh: Parameters<typeof heatCase>[2]) => {
-    const found = (of: typeof mesh) =>
-      heatCase({ ...values, shape }, { thickness, wet: 600, conducts: 'as-dry' }, of);
-    const [reference, own] = [found({ cells: 120, step: 300, firstStep: 20 }), found(mesh)];
-    return {
-      peak: Math.abs(own.peak.temperature - reference.peak.temperature),
-      difference: Math.abs(own.difference.value - reference.difference.value),
+test.each(['column', 'ball'] as const)(
+  'the mesh used is within the stated error for a %s too',
+  (shape) => {
+    const off = (thickness: number, mesh: Parameters<typeof heatCase>[2]) => {
+      const found = (of: typeof mesh) =>
+        heatCase({ ...values, shape }, { thickness, wet: 600, conducts: 'as-dry' }, of);
+      const [reference, own] = [found({ cells: 120, step: 300, firstStep: 20 }), found(mesh)];
+      return {
+        peak: Math.abs(own.peak.temperature - reference.peak.temperature),
+        difference: Math.abs(own.difference.value - reference.difference.value),
+      };
     };
-  };
-  for (const thickness of [0.1, 0.2, 0.3]) {
-    expect(off(thickness, FINE).peak).toBeLessThan(0.125);
-    expect(off(thickness, FINE).difference).toBeLessThan(0.2);
-  }
-  // Past the boil, where the figure only means far too hot.
-  for (const part of ['peak', 'difference'] as const) {
-    expect(off(0.6, FINE)[part]).toBeLessThan(0.5);
-  }
-});
+    for (const thickness of [0.1, 0.2, 0.3]) {
+      expect(off(thickness, FINE).peak).toBeLessThan(0.125);
+      expect(off(thickness, FINE).difference).toBeLessThan(0.2);
+    }
+    // Past the boil, where the figure only means far too hot.
+    for (const part of ['peak', 'difference'] as const) {
+      expect(off(0.6, FINE)[part]).toBeLessThan(0.5);
+    }
+  },
+);

@@ -41,7 +41,7 @@ test.each([
   ['frost-guard', frostGuard, strong],
   ['temperature-age', temperatureAge, old],
   ['strip-window', stripWindow, light],
-] as const)('warmth that no cure has is doubted, its unit first: %s', (_, sheet, more) => {
+] as const)('an impossibly warm cure is questioned, its unit first: %s', (_, sheet, more) => {
   for (const [t, u] of [
     ['40', 'degC'],
     ['104', 'degF'],
@@ -66,14 +66,14 @@ test.each([
     });
 });
 
-test('heat brings no part out of its form before 16 hours', () => {
+test('heat gives no stripping time before 16 hours', () => {
   const say = speaker('metric');
   const hot = { ...light, 'curing.coldest': { t: '65' }, 'curing.warmest': { t: '69' } };
   const found = answer(stripWindow, readWorksheet(stripWindow, hot, {}, say), say);
   expect(found.ok && found.numbers.earliest!.value).toBeGreaterThanOrEqual(16 * 3600);
 });
 
-test('a plan that heat stops puts no date in a calendar', () => {
+test('a plan stopped for heat gives no date', () => {
   const say = speaker('metric');
   const planned = (t: string) => {
     const entries = { 'curing.source': { t: 'steady' }, 'curing.steady': { t } };

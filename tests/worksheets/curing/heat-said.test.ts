@@ -16,7 +16,7 @@ const of = (more: Partial<HeatValues>) => {
 };
 const bare = { near: 'bare', far: 'bare', thickness: 0.06 } as const;
 
-test('a mix that starts hot is as doubtful here as where it is mixed, and not told that it is cold', () => {
+test('a hot mix is judged as on the page of mix temperature, and not called cold', () => {
   for (const [thickness, mix] of [
     [0.06, 40],
     [0.04, 31],
@@ -34,7 +34,7 @@ test('a mix that starts hot is as doubtful here as where it is mixed, and not to
   });
 });
 
-test('air that no cure has is doubted, its unit first', () => {
+test('impossibly warm air is questioned, its unit first', () => {
   const air = (t: number) => of({ ...bare, coldest: celsius(20), warmest: celsius(t) });
   expect(air(40).verdict).toBe('good');
   expect(air(41)).toMatchObject({ verdict: 'look', say: expect.stringContaining('its unit') });
@@ -72,20 +72,20 @@ test.each([
     { ...boarded, far: 'room', roomAt: celsius(-3) },
     /towards the room falls to .*warm the room or/,
   ],
-] as const)('the face that freezes is named, and what helps it: %s', (_, more, words) => {
+] as const)('the face that freezes is named, with the remedy: %s', (_, more, words) => {
   const found = of(more);
   expect(found.verdict).toBe('stop');
   expect(found.words).toMatch(words);
 });
 
-test('on ground that is not frozen a slab insulated over it does not freeze', () => {
+test('a slab insulated above and on unfrozen ground does not freeze', () => {
   const { verdict, words } = of({ ...boarded, far: 'ground', groundAt: celsius(5) });
   expect(verdict).toBe('look');
   expect(words).toMatch(/insulated as it is, falls to 2\.\d °C, below 5 °C/);
   expect(words).not.toContain('freezes');
 });
 
-test('too much iron for Bogue is said of the two oxides, not as a share of one', () => {
+test('an alumina to iron ratio too low for Bogue is refused as that ratio', () => {
   const oxides = (al2o3: string, fe2o3: string) => {
     const entries = {
       'heat-inside.heat': { t: 'oxides' },
@@ -100,7 +100,7 @@ test('too much iron for Bogue is said of the two oxides, not as a share of one',
   expect(oxides('3.456', '5.4')).toBe('answered');
 });
 
-test('a span whose ends read alike is said as one', () => {
+test('a range whose ends are shown alike is given as one value', () => {
   const lag = (thickness: number) =>
     / by ([^:]*): that is above/.exec(
       of({ far: 'ground', groundAt: celsius(-30), thickness }).words,

@@ -52,6 +52,6 @@ test('escaped text holds no bare comma, semicolon or line break, and can be read
   );
 });
 
-test('what keeps a number with its unit on a page is a plain space in a calendar', () => {
+test('no-break spaces become plain spaces in a calendar', () => {
   expect(escaped('35\u00a0% of 5\u00a0MPa')).toBe('35 % of 5 MPa');
 });

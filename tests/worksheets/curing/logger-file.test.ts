@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import type { Entry } from '../../../src/bench/entries.ts';
+import { LIMITS } from '../../../src/bench/records/limits.ts';
 import { celsius } from '../../../src/core/curing/units.ts';
 import { HOUR } from '../../../src/core/quantity/constants.ts';
 import { answer } from '../../../src/islands/engine/answer.ts';
@@ -30,7 +31,7 @@ const degrees = async (text: string, answers?: Answers) =>
 const hours = async (text: string, answers?: Answers) =>
   (await read(text, answers)).history?.times.map((time) => time / HOUR);
 
-test('a file is not read beyond 5 MB, and that is said', () => {
+test('a file above 5 MB is refused with a message', () => {
   expect(tooLarge({ name: 'a.csv', size: 5e6 })).toBeUndefined();
   expect(tooLarge({ name: 'a.csv', size: 5e6 + 1 })).toMatch(/^‘a\.csv’ is larger than 5\sMB/);
 });
@@ -55,14 +56,14 @@ test.each([
   expect(await benched(text, { order: 'day' })).toBe('0\t20.1\n1\t21.5');
 });
 
-test('a minus said in words is the sign of what stands behind it', async () => {
+test('“minus” or “negative” in words is the sign of the number after it', async () => {
   for (const between of [' ', '\t', ';'])
     expect(await degrees(`10:00${between}minus 3\n11:00${between}Negative 4.5`)).toEqual([
       -3, -4.5,
     ]);
 });
 
-test('hours count from the casting, and readings before it are said to be left aside', async () => {
+test('hours count from casting, and earlier readings are counted as left out', async () => {
   const log = await read('2026-05-08 13:00;18\n2026-05-08 15:00;22\n2026-05-08 16:00;23');
   const brought = toBench(log, Date.UTC(2026, 4, 8, 14) / 1000, 'metric');
   expect(brought?.entry.t).toBe('0\t20\n1\t22\n2\t23');
@@ -77,7 +78,7 @@ test.each([
   ['Time (UTC+2);°C', 2],
   ['Time (UTC+05:30);°C', 5.5],
   ['Time;°C', undefined],
-])('a heading that names a zone is believed: %s', async (heading, ahead) => {
+])('a heading that names a time zone is used: %s', async (heading, ahead) => {
   const log = await read(`${heading}\n2026-05-08 14:00;20\n2026-05-08 15:00;21`);
   expect(log.zone).toBe(ahead === undefined ? undefined : ahead * HOUR);
   if (ahead === undefined) expect(log.begins).toBe(Date.UTC(2026, 4, 8, 14) / 1000);
@@ -86,7 +87,7 @@ test.each([
   expect(own.zone).toBe(3 * HOUR);
 });
 
-test('and so is one over a clock beside its date', async () => {
+test('a time zone over a separate clock column is used', async () => {
   const log = await read('Date;Clock (GMT);Temp (°C)\n2026-05-08;14:00;20\n2026-05-08;15:00;21');
   expect(log.zone).toBe(0);
 });
@@ -101,27 +102,24 @@ describe('times that name their zone', () => {
     ['+02:00', 2],
     ['+0530', 5.5],
     ['-08', -8],
-  ])(
-    'count from the casting by the clock of this device, and that is said: %s',
-    async (zone, ahead) => {
-      const summer = vi.spyOn(Date.prototype, 'getTimezoneOffset').mockReturnValue(-60);
-      try {
-        const log = await read(rows(zone));
-        const begins = cast + (1 - ahead) * HOUR;
-        expect(log.begins).toBe(begins);
-        expect(toBench(log, begins, 'metric')).toMatchObject({
-          entry: { t: '0\t14\n1\t15' },
-          before: 0,
-        });
-        expect(readingsInWords(log, say)).toContain('Its times state their zone; by this device’s');
-      } finally {
-        summer.mockRestore();
-      }
-    },
-  );
+  ])('count from casting by the clock of this device, with a message: %s', async (zone, ahead) => {
+    const summer = vi.spyOn(Date.prototype, 'getTimezoneOffset').mockReturnValue(-60);
+    try {
+      const log = await read(rows(zone));
+      const begins = cast + (1 - ahead) * HOUR;
+      expect(log.begins).toBe(begins);
+      expect(toBench(log, begins, 'metric')).toMatchObject({
+        entry: { t: '0\t14\n1\t15' },
+        before: 0,
+      });
+      expect(readingsInWords(log, say)).toContain('Its times state their zone; by this device’s');
+    } finally {
+      summer.mockRestore();
+    }
+  });
 
   test.each(['Z', ' UTC', ' GMT', '+00:00'])(
-    'in universal time count by the clock of this device, and that is said: %s',
+    'in UTC count by the clock of this device, with a message: %s',
     async (zone) => {
       const behind = vi.spyOn(Date.prototype, 'getTimezoneOffset').mockReturnValue(300);
       try {
@@ -137,7 +135,7 @@ describe('times that name their zone', () => {
   );
 });
 
-test('stamps of other makers are read, months and weekdays by name, too', async () => {
+test('timestamps of other makers are read, also with names of months and weekdays', async () => {
   for (const text of [
     'Fri 08 May 2026 14:00;20,1\nSat 09 May 2026 14:00;21,5',
     'Fri, 08 May 2026;14:00;20,1\nSat, 09 May 2026;14:00;21,5',
@@ -150,7 +148,7 @@ test('stamps of other makers are read, months and weekdays by name, too', async 
   }
 });
 
-test('a file in a Windows code page is read with its degrees', async () => {
+test('a file in a Windows code page is read including its degree signs', async () => {
   const latin = (text: string) =>
     new Blob([Uint8Array.from(text, (letter) => letter.charCodeAt(0))]);
   const cells = '08.05.2026 14:00;20,1 °C\n08.05.2026 15:00;21,5 °C';
@@ -160,7 +158,7 @@ test('a file in a Windows code page is read with its degrees', async () => {
   expect(await textOf(new Blob([`\ufeff${cells}`]))).toBe(cells);
 });
 
-test('a file in UTF-16 is read by its mark, whichever byte stands first', async () => {
+test('a file in UTF-16 is read by its byte order mark, in either order', async () => {
   const cells = '08.05.2026 14:00\t20,1 °C\n08.05.2026 15:00\t21,5 °C';
   const units = [...`\ufeff${cells}`].map((letter) => letter.charCodeAt(0));
   const little = units.flatMap((unit) => [unit & 255, unit >> 8]);
@@ -169,14 +167,14 @@ test('a file in UTF-16 is read by its mark, whichever byte stands first', async 
     expect(await textOf(new Blob([Uint8Array.from(bytes)]))).toBe(cells);
 });
 
-test('every row that is not plainly a reading is named', async () => {
+test('every row that is not clearly a reading is listed', async () => {
   const log = await read('Logger 7\ntime;°C\n14:00;20\nx;y\n15:00;21\n15:00;22\n14:30;20,5\n');
   const words = rowsInWords(log.problems).join(' ');
   for (const row of [1, 2, 4, 6, 7]) expect(words).toContain(String(row));
   expect(toBench(log, undefined, 'metric')?.entry.t).toBe('0\t20\n0.5\t20.5\n1\t21');
 });
 
-test('a fortnight of readings every five minutes fits on the bench, and says what it left out', async () => {
+test('a fortnight of readings every five minutes is thinned to fit on the bench, with the error stated', async () => {
   const rows = Array.from({ length: 14 * 288 }, (_, i) => {
     const at = new Date(Date.UTC(2026, 4, 8) + i * 300_000).toISOString().slice(0, 16);
     return `${at};${(15 + 5 * Math.sin((i / 288) * 2 * Math.PI) + 0.3 * Math.sin(i)).toFixed(2)}`;
@@ -213,7 +211,7 @@ test.each([
   }
 });
 
-test('it fits when its casting is put earlier, too', async () => {
+test('it still fits when its casting is moved earlier', async () => {
   const { entry, kept } = toBench(await read(toTheSecond(901, 911)), undefined, 'metric')!;
   const anew = (await countedAnew(entry, -72 * HOUR))!;
   expect(anew.before).toBe(0);
@@ -230,7 +228,7 @@ const gapIn = (entry: Entry) => {
   return found.notes.find((note) => note.includes('straight line bridges'));
 };
 
-test('of few readings, too, a long stretch is told, with the reading that ends it', () => {
+test('a long gap is noted with the reading that ends it, also among few readings', () => {
   expect(gapIn({ t: '0 20\n400 15' })).toContain('before reading 2;');
   expect(gapIn({ t: '300 15' })).toContain('before reading 1;');
   expect(gapIn({ t: '0 20\n4 21\n400 15\n800 15' })).toContain('before readings 3, 4;');
@@ -242,7 +240,7 @@ test('of few readings, too, a long stretch is told, with the reading that ends i
   expect(gapIn({ t: '0 20\n14 8\n24 20\n38 8' })).toBeUndefined();
 });
 
-test('a night missing from a month of readings is told, thinned or not', async () => {
+test('a night missing from a month of readings is noted, thinned or not', async () => {
   const hours = Array.from({ length: 361 }, (_, i) => 2 * i);
   const lines = (list: readonly number[]) =>
     list.map((h) => `${h}\t${(16 + 5 * Math.sin((h / 24) * 2 * Math.PI)).toFixed(1)}`).join('\n');
@@ -274,7 +272,7 @@ describe('a log thinned for the bench', () => {
     expect(kept).toBeLessThanOrEqual(290);
     return gapIn(entry);
   };
-  test('has no night that thinning left unread in four months', async () => {
+  test('has no gap from thinning in four months of hourly readings', async () => {
     const lines = Array.from({ length: 120 * 24 }, (_, hour) => `${hour}\t14`).join('\n');
     const { entry } = toBench(await read(lines, { unit: HOUR }), undefined, 'metric')!;
     expect(gapIn(entry)).toBeUndefined();
@@ -291,15 +289,15 @@ describe('a log thinned for the bench', () => {
     ],
     ['one step', (hours) => (hours < 300 ? 20 : 12)],
   ];
-  test.each(shapes)('has no gap that thinning made: %s', async (_, temperature) => {
+  test.each(shapes)('has no gap from thinning: %s', async (_, temperature) => {
     expect(await said(temperature)).toBeUndefined();
   });
-  test.each(shapes)('has the gap the file had: %s', async (_, temperature) => {
+  test.each(shapes)('keeps the gap of the file: %s', async (_, temperature) => {
     expect(await said(temperature, [100, 140])).toMatch(/before reading \d+;/);
   });
 });
 
-test('nothing readable is nothing to bring', async () => {
+test('a text without readings brings nothing to the bench', async () => {
   expect(toBench(await read('hello\nworld'), undefined, 'metric')).toBeUndefined();
 });
 
@@ -308,12 +306,12 @@ describe('numbers without a unit', () => {
     (await readLoggerText(text, { unit: HOUR, otherwise })).scale;
   const bare = '0;52\n1;36\n2;50';
 
-  test('are in the scale of the reader', async () => {
+  test('are in the reader’s temperature scale', async () => {
     expect(await scale(bare, 'fahrenheit')).toBe('fahrenheit');
     expect(await scale(bare, 'celsius')).toBe('celsius');
   });
 
-  test('unless a heading names another', async () => {
+  test('are in the scale that a heading names', async () => {
     expect(await scale(`h;Temp (°C)\n${bare}`, 'fahrenheit')).toBe('celsius');
     expect(await scale(`h;Temp_F\n${bare}`, 'celsius')).toBe('fahrenheit');
   });
@@ -322,21 +320,21 @@ describe('numbers without a unit', () => {
 describe('the column of the temperatures', () => {
   const rows = '2026-05-08 14:00,15.2,60\n2026-05-08 15:00,15.8,62\n';
 
-  test('is the one whose heading says so, wherever humidity stands', async () => {
+  test('is the one whose heading names it, wherever the humidity column is', async () => {
     expect(await degrees(`Time,Temperature (°C),Humidity (%)\n${rows}`)).toEqual([15.2, 15.8]);
     expect(await degrees(`Time,Slab,RH\n${rows}`)).toEqual([15.2, 15.8]);
     expect(await degrees(`Time,Dew point (°C),Temp\n${rows}`)).toEqual([60, 62]);
     expect(await degrees('Hum,Temp_F,Time\n60,59,14:00\n62,68,15:00')).toEqual([15, 20]);
   });
 
-  test('is never one of humidity, even if it is the only one with numbers', async () => {
+  test('is never a humidity column, even the only one with numbers', async () => {
     const log = await read('Time,RH (%)\n14:00,60\n15:00,62');
     expect(log).toMatchObject({ history: undefined, waits: false });
     // A sensor that gave nothing is not replaced by its neighbour.
     expect((await read('Time,Temp,Count\n14:00,,1\n15:00,,2')).history).toBeUndefined();
   });
 
-  test('is asked where several may be, and read once it is told', async () => {
+  test('is asked for where several are possible, and read after the answer', async () => {
     for (const heading of ['', 'Time,Probe 1,Probe 2\n', 'Time,air °C,slab °C\n']) {
       const log = await read(`${heading}${rows}`);
       expect(log).toMatchObject({ history: undefined, waits: true, open: ['column'] });
@@ -351,12 +349,12 @@ describe('the column of the temperatures', () => {
     expect((await read(rows, { column: 7 })).waits).toBe(true);
   });
 
-  test('is not told by a heading that stands over other cells', async () => {
+  test('is not found from a heading with another number of cells', async () => {
     const log = await read('Date Temp RH\n2026-05-08 14:00 15.2 60\n2026-05-08 15:00 15.8 62');
     expect(log).toMatchObject({ waits: true, open: ['column'] });
   });
 
-  test('is found behind a number of the row, and with the time anywhere', async () => {
+  test('is found after a row number and a date and clock in two columns', async () => {
     const text = '#;Date;Clock;Temp (°C)\n1;2026-05-08;14:00;20\n2;2026-05-08;15:00;21';
     expect(await benched(text)).toBe('0\t20\n1\t21');
   });
@@ -366,7 +364,7 @@ describe('the order of dates', () => {
   const days = (...list: string[]) => list.map((day) => `${day} 08:00,${60}`).join('\n');
   const march = Date.UTC(2026, 2, 11, 8) / 1000;
 
-  test('is settled for the whole file by one number above 12', async () => {
+  test('is decided for the whole file by one number above 12', async () => {
     const month = days('03/11/2026', '03/12/2026', '03/13/2026', '03/14/2026');
     const log = await read(`Time,Temp (F)\n${month}`);
     expect(log).toMatchObject({ waits: false, begins: march });
@@ -378,7 +376,7 @@ describe('the order of dates', () => {
     expect((await read(day)).begins).toBe(march);
   });
 
-  test('is asked where no date settles it, or two contradict', async () => {
+  test('is asked for where no date decides it, or two contradict', async () => {
     const either = days('03/04/2026', '04/04/2026');
     expect(await read(either)).toMatchObject({ waits: true, open: ['order'] });
     expect((await read(either)).survey.eitherWay).toBe('03/04/2026 08:00');
@@ -391,7 +389,7 @@ describe('the order of dates', () => {
     ]);
   });
 
-  test('is asked, too, where a year of two digits may stand first', async () => {
+  test('is asked for where a two-digit year may come first', async () => {
     for (const list of [
       ['26/05/20', '26/05/21', '26/05/22'],
       ['26/05/08', '26/05/09', '26/05/10'],
@@ -418,7 +416,7 @@ describe('dates without a year', () => {
   const october = ['10/12 7:30 pm 55', '10/14 6:00 am 38', '10/15 3:00 pm 54'].join('\n');
   const begins = Date.UTC(2026, 9, 12, 19, 30) / 1000;
 
-  test('are dates, in the year of the casting, and that is said', async () => {
+  test('are taken in the year of casting, with a message', async () => {
     for (const text of [
       october,
       october.replaceAll('/', '-'),
@@ -439,14 +437,14 @@ describe('dates without a year', () => {
     expect(dots).toMatchObject({ begins, waits: false });
   });
 
-  test('are asked for their order where it is open', async () => {
+  test('need their order asked where it is ambiguous', async () => {
     const either = '3/4 8:00,60\n3/5 8:00,61';
     expect(await us(either)).toMatchObject({ waits: true, open: ['order'] });
     expect(await hours(either, { order: 'month' })).toEqual([0, 24]);
     expect(await hours(either, { order: 'day' })).toEqual([0, 30 * 24]);
   });
 
-  test('or with the name of their month are none to ask about', async () => {
+  test('with the name of the month need no order', async () => {
     for (const text of [
       'Oct 12 7:30 pm 55\nOctober 14th 6:00 am 38',
       '12 Oct 19:30;55\n14 Oct 06:00;38',
@@ -462,7 +460,7 @@ describe('dates without a year', () => {
     expect(await hours('h;May 3\n0;20\n1;21')).toEqual([0, 1]);
   });
 
-  test('go on over New Year, and lie in the past where nothing is known of the casting', async () => {
+  test('continue over New Year, and lie in the past where the casting is unknown', async () => {
     const winter = await us('12/31 8:00,60\n1/1 8:00,61', '2026-12-30T08:00');
     expect(winter.history?.times).toEqual([0, 24 * HOUR]);
     expect(winter.begins).toBe(Date.UTC(2026, 11, 31, 8) / 1000);
@@ -476,13 +474,13 @@ describe('dates without a year', () => {
     expect((await us('2/29 8:00,60\n3/1 8:00,60', '2028-02-27T08:00')).rows).toEqual([1, 2]);
   });
 
-  test('with dots need a clock or a second dot: a number is none', async () => {
+  test('with one dot need a clock or a second dot: otherwise they are numbers', async () => {
     expect(await hours('12.10;20\n13.10;21', { unit: HOUR })).toEqual([0, 1]);
     expect(await hours('12.10.;07:30;20\n13.10.;07:30;21')).toEqual([0, 24]);
   });
 });
 
-test('the bench gets a log in the degrees of the reader, who goes on in them', async () => {
+test('the bench gets a log in the reader’s temperature scale', async () => {
   const text = '10/12/26 7:30 pm 55\n10/14/26 6:00 am 38.3';
   const log = await readLoggerText(text, { otherwise: 'fahrenheit' });
   expect(toBench(log, undefined, 'us')?.entry).toEqual({ t: '0\t55\n34.5\t38.3', s: 'us' });
@@ -492,7 +490,7 @@ test('the bench gets a log in the degrees of the reader, who goes on in them', a
   });
 });
 
-describe('counted times', () => {
+describe('elapsed times', () => {
   test.each([
     ['Minutes;Temperature', 0.5],
     ['Time (min);T', 0.5],
@@ -504,14 +502,14 @@ describe('counted times', () => {
     expect(await hours(`${heading}\n0;20\n30;21\n60;22`)).toEqual([0, second, 2 * second]);
   });
 
-  test('are asked for where no heading names it', async () => {
+  test('need their unit asked where no heading names it', async () => {
     for (const text of ['0;20\n30;21', 'Time;Temp\n0;20\n30;21', 'h:min;Temp\n0;20\n30;21']) {
       expect(await read(text)).toMatchObject({ waits: true, open: ['unit'] });
       expect(await hours(text, { unit: 60 })).toEqual([0, 0.5]);
     }
   });
 
-  test('as a clock go on past a day, with days before them or without', async () => {
+  test('written as a clock go on past 24 h, with or without a day count', async () => {
     const clocks = ['00:00:00', '06:00:00', '18:00:00', '24:00:00', '36:00:00'];
     const text = `Elapsed time,Temp (C)\n${clocks.map((clock) => `${clock},20`).join('\n')}`;
     expect(await hours(text)).toEqual([0, 6, 18, 24, 36]);
@@ -522,12 +520,12 @@ describe('counted times', () => {
     }
   });
 
-  test('keep a decimal comma between spaces', async () => {
+  test('are read with decimal commas between spaces', async () => {
     expect(await benched('h °C\n0,5 20,1\n1,5 21,5')).toBe('0\t20.1\n1\t21.5');
   });
 });
 
-test('a unit or a half of the day behind a space or in the next cell is not lost', async () => {
+test('a unit, am or pm after a space or in the next cell is read', async () => {
   for (const text of [
     '2026-05-01 08:00 60 °F',
     '2026-05-01 08:00   60 F',
@@ -544,7 +542,7 @@ test('a unit or a half of the day behind a space or in the next cell is not lost
   expect(await hours(half)).toEqual([0, 3]);
 });
 
-test('an hour that the clock gives twice is named, and nothing else is called one', async () => {
+test('the repeated hour at the end of summer time is listed, and nothing else as such', async () => {
   const log = await read(
     ['01:30', '02:00', '02:30', '02:00', '02:30', '03:00']
       .map((clock, i) => `2026-10-25 ${clock};${20 - i}`)
@@ -573,7 +571,7 @@ test('an hour that the clock gives twice is named, and nothing else is called on
   ]);
 });
 
-test('a half of the day in a column of its own belongs to its clock', async () => {
+test('am or pm in a column of its own belongs to its clock', async () => {
   const rows = ['11:00,AM,20', '12:00,PM,21', '1:00,PM,22', '2:00,p.m.,23', '3:00,PM,24'];
   const dated = rows.map((row) => `5/18/2026,${row}`).join('\n');
   expect(await benched(`Date,Time,AM/PM,Temp C\n${dated}`)).toBe(
@@ -582,7 +580,7 @@ test('a half of the day in a column of its own belongs to its clock', async () =
   expect(await hours(rows.join('\n'))).toEqual([0, 1, 2, 3, 4]);
 });
 
-test('clocks of twelve hours that do not say which half are refused; others are not', async () => {
+test('12-hour clocks without am or pm are refused, other clocks are not', async () => {
   const clocks = ['11:30', '12:00', '12:30', '1:00', '1:30', '2:00'];
   for (const date of ['', '2026-05-18 ']) {
     const log = await read(clocks.map((clock, i) => `${date}${clock};${20 + i}`).join('\n'));
@@ -595,7 +593,7 @@ test('clocks of twelve hours that do not say which half are refused; others are 
   expect(await hours('11:30;20\n12:30;21\n13:30;22\n1:00;22')).toEqual([0, 1, 2, 13.5]);
 });
 
-test('clocks whose newest row stands first are read from the last one up, and that is said', async () => {
+test('newest-first rows are read from the last one up, with a message', async () => {
   const log = await read('02:00;23\n01:00;22\n00:00;21\n23:00;20\n22:00;19\n21:00;18');
   expect(toBench(log, undefined, 'metric')?.entry.t).toBe(
     '0\t18\n1\t19\n2\t20\n3\t21\n4\t22\n5\t23',
@@ -606,7 +604,7 @@ test('clocks whose newest row stands first are read from the last one up, and th
   ]);
 });
 
-test('an hour that the clock may have left out in spring is named, and no other', async () => {
+test('the missing hour at the start of summer time is listed, and no other', async () => {
   const missing = async (...rows: string[]) =>
     (await read(rows.map((row, i) => `${row};${20 - i}`).join('\n'))).problems.filter(
       ({ code }) => code === 'missing-hour',
@@ -620,7 +618,7 @@ test('an hour that the clock may have left out in spring is named, and no other'
   expect(await missing('2026-03-29 12:00', '2026-03-29 13:00', '2026-03-29 15:00')).toEqual([]);
 });
 
-test('a clock with dots is a time that is not read, and no heading', async () => {
+test('a clock written with a dot is reported as unread, not taken for a heading', async () => {
   const log = await read('Time;Temp\n08.05.2026 14.00;20,1\n08.05.2026 15.00;20,6');
   expect(log.problems.map(({ code }) => code)).toEqual(['heading', 'no-time', 'no-time']);
 });
@@ -635,23 +633,23 @@ test.each([
   expect(await hours(text)).toEqual([0, 1]);
 });
 
-test('a dash for a minus is one', async () => {
+test('an en dash before a number is a minus', async () => {
   expect(await degrees('2026-10-07 14:00;–5\n2026-10-07 15:00;–4,5')).toEqual([-5, -4.5]);
 });
 
-test('a month in another language is a time that is not read, and neither hours nor a temperature', async () => {
+test('a month in another language is reported as unread, not taken for hours or a temperature', async () => {
   const log = await read('7 févr. 2026 14:00;4,5\n7 févr. 2026 15:00;–5,5');
   expect(log).toMatchObject({ history: undefined, open: [] });
   expect(log.problems.map(({ code }) => code)).toEqual(['no-time', 'no-time']);
 });
 
-test('a line full of brackets is soon known to be no log', async () => {
+test('a line full of brackets is quickly found to be no log', async () => {
   const started = performance.now();
   await read(' ('.repeat(100_000));
   expect(performance.now() - started).toBeLessThan(10_000);
 });
 
-test('readings on the bench are counted anew from a casting that is corrected', async () => {
+test('readings on the bench are recounted from a corrected casting', async () => {
   const entry = { t: '0\t22\n24\t20\n48\t10', s: 'metric' } as const;
   expect((await countedAnew(entry, 36 * HOUR))?.entry).toEqual({ t: '0\t15\n12\t10', s: 'metric' });
   expect((await countedAnew(entry, -6 * HOUR))?.entry.t).toBe('6\t22\n30\t20\n54\t10');
@@ -662,7 +660,7 @@ test('readings on the bench are counted anew from a casting that is corrected', 
   });
 });
 
-test('what is said of a log gives its range, in the units of the reader', async () => {
+test('the summary of a log gives its range in the reader’s units', async () => {
   const log = await read('h;°C\n0;15\n60;30');
   expect(readingsInWords(log, speaker('metric'))).toBe(
     '2 readings in °C over 60\u00a0h, from 15\u00a0°C to 30\u00a0°C.',
@@ -670,9 +668,20 @@ test('what is said of a log gives its range, in the units of the reader', async 
   expect(readingsInWords(log, speaker('us'))).toContain('from 59\u00a0°F to 86\u00a0°F');
 });
 
-test('a record keeps seconds from the first reading; while a question waits it keeps nothing', async () => {
+test('a record keeps seconds from the first reading, and nothing while a question is open', async () => {
   expect(toRecord(await read('h;°C\n2;20\n3;21'))?.log.seconds).toEqual([0, HOUR]);
   const waits = await read('0;20\n30;21');
   expect(toRecord(waits)).toBeUndefined();
   expect(attachedInWords(waits, undefined)).toContain('Choose above');
+});
+
+test('a log thinned for a record keeps its first and last reading, within the limit', async () => {
+  const log = await read('h;°C\n2;20\n3;21');
+  for (const count of [LIMITS.logPoints, 2 * LIMITS.logPoints, 2 * LIMITS.logPoints + 1]) {
+    const times = Array.from({ length: count }, (_, i) => 60 * i);
+    const history = { times, temperatures: times.map(() => 290), gaps: [] };
+    const { seconds } = toRecord({ ...log, history })!.log;
+    expect(seconds.length).toBeLessThanOrEqual(LIMITS.logPoints);
+    expect([seconds[0], seconds.at(-1)], `${count}`).toEqual([0, times.at(-1)]);
+  }
 });

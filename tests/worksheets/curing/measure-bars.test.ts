@@ -5,7 +5,7 @@ import { ACTION_RATE, EVAPORATION_ACCURACY } from '../../../src/core/curing/evap
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { MeasureBars } from '../../../src/worksheets/curing/drawn/MeasureBars.tsx';
 
-test('the ± of the longest bar ends inside the picture, in proportion', () => {
+test('the ± of the longest bar ends inside the picture', () => {
   const rate = ACTION_RATE * 3;
   const html = renderToString(
     h(MeasureBars, {

@@ -7,12 +7,12 @@ import { readMoment } from '../../../src/islands/fields/read-moment.ts';
 import { castAt } from '../../../src/worksheets/curing/curing-fields.ts';
 import curingPlan from '../../../src/worksheets/curing/curing-plan.tsx';
 
-test('a moment is read by the clock it was written by', () => {
+test('a date and time is read as written, without a time zone', () => {
   expect(readMoment('2026-05-08T14:00')).toBe(Date.UTC(2026, 4, 8, 14) / 1000);
   expect(readMoment('1970-01-02 00:01')).toBe(86_400 + 60);
 });
 
-test('what is no moment is not one', () => {
+test('an impossible date or time is not read', () => {
   for (const text of ['', '2026-04-31T10:00', '2026-13-01T10:00', '2026-05-08T24:00', '8.5.2026'])
     expect(readMoment(text)).toBeUndefined();
 });
@@ -21,7 +21,7 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-test('a year that may be a slip is said beside the date, and no other', () => {
+test('a year that may be a slip is noted beside the date, a usual one is not', () => {
   vi.useFakeTimers({ now: new Date(2026, 4, 8, 14), toFake: ['Date'] });
   const shown = (t?: string) => {
     const entries = t === undefined ? {} : { 'curing.castAt': { t } };

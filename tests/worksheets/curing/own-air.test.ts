@@ -17,14 +17,14 @@ const of = (entries: Entries) => {
   return { air: reading.fields.air, ...found.judgement };
 };
 
-test('the days a reader entered are the air a part is reckoned in', () => {
+test('the days that the reader entered are used as the air', () => {
   const found = of({ ...slab, ...days });
   expect(found.air).toMatchObject({ value: 'days' });
   expect(found).toMatchObject({ verdict: 'look', say: expect.stringContaining('face falls to') });
   expect(of(slab)).toMatchObject({ verdict: 'good', air: { value: 'alike', origin: 'example' } });
 });
 
-test('what is chosen, or typed for each day alike, comes before them', () => {
+test('a chosen or typed air temperature overrides them', () => {
   const chosen = { 'heat-inside.air': { t: 'alike' } };
   for (const more of [chosen, alike])
     expect(of({ ...slab, ...days, ...more })).toMatchObject({

@@ -34,7 +34,7 @@ function tested(results: string): KeptResults {
 const slowly = '3\t0.9\n7\t2.6\n14\t5.0\n28\t8.0';
 const frost = { 'curing.days': { t: `${'12\t20\n'.repeat(6)}-4\t8` } };
 
-test('a mix whose own cubes grow slowly is not safe from frost by the cement’s growth', () => {
+test('slow growth found from the reader’s cubes is used for frost, not the cement’s', () => {
   const kept = tested(slowly);
   expect(kept['curing.growth']).toMatchObject({ v: expect.closeTo(1.06, 2) });
   const { judgement, numbers, notes } = answered(frostGuard, frost, kept);
@@ -48,7 +48,7 @@ test('a mix whose own cubes grow slowly is not safe from frost by the cement’s
   expect(answered(frostGuard, frost, alone).judgement.say).toContain('stands one freeze, but');
 });
 
-test('growth steeper than the cement’s promises no more strength after 28 days', () => {
+test('growth steeper than the cement’s gives no more strength after 28 days', () => {
   const wait = {
     'curing.source': { t: 'steady' },
     'curing.steady': { t: '20' },
@@ -59,7 +59,7 @@ test('growth steeper than the cement’s promises no more strength after 28 days
   expect(steep.reached).toBeUndefined();
 });
 
-test('an unknown cement is no surer after 28 days than the one that grows least then', () => {
+test('after 28 days an unknown cement counts as the one that grows least', () => {
   const waiting = (cement: string, wanted: string) =>
     answered(frostGuard, {
       'curing.source': { t: 'steady' },
@@ -76,7 +76,7 @@ test('an unknown cement is no surer after 28 days than the one that grows least 
   }
 });
 
-test('where results show no growth of their own, none is left', () => {
+test('results that show no growth keep none on the bench', () => {
   expect(tested('7\t2.6\n7\t2.8')).not.toHaveProperty('curing.growth');
   expect(tested('3\t5\n28\t4')).not.toHaveProperty('curing.growth');
   expect(tested('0.2\t0.01\n28\t8')['curing.growth']).toBeDefined();
@@ -85,7 +85,7 @@ test('where results show no growth of their own, none is left', () => {
   ).toBe(undefined);
 });
 
-test('the European classes wait for the reader’s own growth', () => {
+test('the European curing classes use the reader’s own growth', () => {
   const ends = (kept: KeptResults, rule: string) =>
     (
       answered(curingPlan, {}, kept).result as {

@@ -38,7 +38,7 @@ test('cubes or cores replace the band from density, and its growth', () => {
   expect(model.high / model.low).toBeGreaterThan(2);
 });
 
-test('before 16 hours no strength is given, for the curve says nothing of hours', () => {
+test('before 16 hours no strength is given from the curve', () => {
   const young = answered({ ...values, age: 0.01 * DAY });
   expect(young.verdict).toBe('stop');
   expect(young.numbers).toEqual(['low28', 'high28']);
@@ -57,7 +57,7 @@ test('before 16 hours no strength is given, for the curve says nothing of hours'
   expect(answered({ ...early, age: 0.4 * DAY }).verdict).toBe('stop');
 });
 
-test('own results are believed between the ages tested, not beyond them', () => {
+test('own results are good between the ages tested, and looked at beyond them', () => {
   const own: Values = { ...values, from: 'own' };
   const [first, last] = [3, 28].map((days) => days * DAY) as [number, number];
   expect(own.results.map(({ age }) => age)).toEqual(expect.arrayContaining([first, last]));
@@ -69,7 +69,7 @@ test('own results are believed between the ages tested, not beyond them', () => 
     });
 });
 
-test('one result or two give a wide band, never Good, and are counted in words', () => {
+test('one or two results give a wide band and are never good', () => {
   const own = (...results: readonly [days: number, mpa: number][]): Values => ({
     ...values,
     from: 'own',
@@ -140,7 +140,7 @@ test('beyond the results the band about them widens', () => {
   expect(answered({ ...own, age: 6 * DAY }).verdict).toBe('good');
 });
 
-test('equal results do not tell the strength to the last digit, and that is said', () => {
+test('equal results still have a band, with a note', () => {
   const equal: Values = {
     ...values,
     from: 'own',

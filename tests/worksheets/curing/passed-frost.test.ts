@@ -27,7 +27,7 @@ test.each([
   ['frost-guard', frostGuard],
   ['temperature-age', temperatureAge],
   ['curing-plan', curingPlan],
-] as const)('a frost entered before the casting is named, never passed over: %s', (_, sheet) => {
+] as const)('a frost entered before casting is named: %s', (_, sheet) => {
   const { verdict, say: words } = judged(sheet, '09:00', '-2\t8\n3\t9');
   expect(words.replaceAll('\u00a0', ' ')).toContain(
     'You entered −2 °C for Wed 25 Nov; a line’s low is that day’s early morning, before the casting at 09:00, and was not counted. If it is tonight’s, put it on the next line.',
@@ -39,7 +39,7 @@ test.each([
   expect(judged(sheet, '09:00', '3\t8\n-2\t9').verdict).toBe('stop');
 });
 
-test('a low that is still to come as it is cast counts', () => {
+test('a low that comes after casting counts', () => {
   const { verdict, say: words } = judged(frostGuard, '02:00', '-2\t8\n3\t9');
   expect(verdict).toBe('stop');
   expect(words).not.toContain('was not counted');
@@ -48,7 +48,7 @@ test('a low that is still to come as it is cast counts', () => {
 test.each([
   ['frost-guard', frostGuard],
   ['curing-plan', curingPlan],
-] as const)('what freezes as it is cast does not freeze before that: %s', (_, sheet) => {
+] as const)('a part cast in frost is not said to freeze before casting: %s', (_, sheet) => {
   // Below 0 °C until some time after 07:23; an hour is rounded down, but not to 07:00.
   const { verdict, say: words } = judged(sheet, '07:23', '-2\t10\n12\t20');
   expect(verdict).toBe('stop');
@@ -56,7 +56,7 @@ test.each([
   expect(words).not.toContain('07:00');
 });
 
-test('what freezes as the forecast takes over does not freeze before the last reading', () => {
+test('a frost at the start of the forecast is not dated before the last reading', () => {
   const frost = (t: string) => {
     const entries = {
       'curing.castAt': { t: '2026-11-25T10:00' },
@@ -74,11 +74,11 @@ test('what freezes as the forecast takes over does not freeze before the last re
   expect(frost('0\t12\n3.4\t5')).not.toContain('13:00');
 });
 
-test('a low of just 0 °C is not stepped over between two points of the day', () => {
+test('a low of exactly 0 °C between two points of the day counts as frost', () => {
   expect(judged(frostGuard, '09:30', '6\t8\n0\t9').verdict).toBe('stop');
 });
 
-test('a plan that frost or cold stops gives no end, only the cold', () => {
+test('a plan stopped for frost or cold gives no end date, only the temperatures', () => {
   const planned = (days: string) => {
     const entries = { 'curing.days': { t: days } };
     const { values } = readWorksheet(curingPlan, entries, {}, say);

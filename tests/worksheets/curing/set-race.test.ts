@@ -14,7 +14,7 @@ const judged = (more: Partial<Values>) => {
 const initial = (more: Partial<Values>) =>
   setTime.work({ ...values, ...more }, {} as never).set.initial;
 
-test('the race is judged by how much of the depth would sink by set', () => {
+test('the verdict depends on the share of the depth that sinks before set', () => {
   const bags = { waterCement: values.testWater };
   expect(judged({ ...bags, sunk: 0.0001 }).verdict).toBe('good');
   expect(judged({ sunk: 0.003 })).toMatchObject({ verdict: 'look' });
@@ -31,7 +31,7 @@ test('the race is judged by how much of the depth would sink by set', () => {
     });
 });
 
-test('a wall in colder air says its set as kept warm, as cold at once, and what lies between', () => {
+test('a wall in colder air gives its set if kept warm, if cold at once, and in between', () => {
   const v = { ...values, mixAt: 293.15, around: 'other', air: 282.15, thickness: 0.04 } as const;
   const found = (more: Partial<Values> = {}) => {
     const all = { ...v, ...more };
@@ -59,7 +59,7 @@ test('a wall in colder air says its set as kept warm, as cold at once, and what 
   expect(room).toBeLessThan(water!);
 });
 
-test('a mix that is hot is not told to be warmed, and steel asks for a product without chloride', () => {
+test('a hot mix gets no advice to warm it, and with steel a chloride-free product', () => {
   const of = (more: Partial<Values>) => {
     const v = { ...values, ...more };
     const result = setTime.work(v, {} as never);
@@ -82,7 +82,7 @@ test('a mix that is hot is not told to be warmed, and steel asks for a product w
   expect(of({}).put).not.toContain('accelerator');
 });
 
-test('a sinking that was seen outranks a foam that lasts, and goes no deeper than the part', () => {
+test('observed sinking counts before the life of the foam, at most the depth of the part', () => {
   const lasting = { foamTime: 4 * 3600, waterCement: values.testWater };
   expect(judged({ ...lasting, sunk: 0.0001 }).verdict).toBe('good');
   expect(judged({ ...lasting, sunk: 0.003 }).verdict).toBe('look');
@@ -95,7 +95,7 @@ test('a sinking that was seen outranks a foam that lasts, and goes no deeper tha
   expect(share).toBe(1);
 });
 
-test('a set within the hour may come before the pour is over, and is told in minutes', () => {
+test('a set within an hour is noted as maybe before the end of the pour, in minutes', () => {
   const at = (minutes: number) => ({
     initial: minutes * 60,
     final: 4 * 3600,
@@ -114,7 +114,7 @@ test('a set within the hour may come before the pour is over, and is told in min
   expect(judged({ ...at(10), sunk: 0.04, sunkAfter: 60 }).verdict).toBe('stop');
 });
 
-test('in the cold set goes by the law that age starts from', () => {
+test('set in the cold uses the same law as age', () => {
   const cold = { mixAt: 278.15 };
   // exp((33500 + 1470·15)/8.314462618·(1/278.15 − 1/293.15)) of 2.5 h.
   const factor = Math.exp((55550 / 8.314462618) * (1 / 278.15 - 1 / 293.15));
@@ -122,7 +122,7 @@ test('in the cold set goes by the law that age starts from', () => {
   expect(initial({ ...cold, law: 'arrhenius' })).toBeLessThan(initial(cold));
 });
 
-test('an accelerator with a sheet is among the ways, with steel too, and without a sheet says who tells', () => {
+test('an accelerator is listed by its data sheet, with steel too; without one the maker is to be asked', () => {
   const rows = (more: Partial<Values>) => {
     const v = { ...values, ...more };
     return setTime.tables![0]!.rows(setTime.work(v, {} as never), v, say);
@@ -138,7 +138,7 @@ test('an accelerator with a sheet is among the ways, with steel too, and without
   expect(share).toBe('70\u00a0%');
 });
 
-test('a final set before the initial one is refused in hours, and says which is which', () => {
+test('a final set before the initial one is refused in hours, naming both', () => {
   const entries = {
     'set-time.initial': { t: '2 1/2 hours' },
     'set-time.final': { t: '2', u: 'h', s: 'metric' },

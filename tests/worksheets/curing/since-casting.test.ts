@@ -32,12 +32,12 @@ function box(entry: Entry) {
   };
 }
 
-test('a casting without lines counts none of them: a link may bring it', () => {
+test('a casting moment in a link without lines is accepted', () => {
   expect(box({ from }).html()).toContain('>example</p>');
   expect(box({ from }).type('0\t20')).toEqual({ t: '0\t20' });
 });
 
-test('a line more is counted from the casting of those above it, and others are not', () => {
+test('an added line counts from the same casting as those above it', () => {
   const logged = box({ t: '0\t20\n6\t22', from });
   expect(logged.type('0\t20\n6\t22\n12\t19')).toEqual({ t: '0\t20\n6\t22\n12\t19', from });
   expect(logged.type('1\t18')).toEqual({ t: '1\t18' });

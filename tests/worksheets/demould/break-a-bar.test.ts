@@ -13,7 +13,7 @@ const outcome = (t: string, loading = 'centre') => {
 };
 const four = (line: string) => Array.from({ length: 4 }, () => line).join('\n');
 
-test('more than a bucket holds is looked at', () => {
+test('a load above what a bucket holds is looked at', () => {
   const heavy = outcome(four('25.5 50 50 0.45'));
   const light = outcome(four('24.5 50 50 0.45'));
   if (!heavy.ok || !light.ok) throw new Error('no answer');
@@ -28,7 +28,7 @@ test.each([
   ['centre', '8 50 50 4.5', '6000'],
   ['thirds', '8 50 50 4.5 3', '6000'],
   ['centre', '8 50 50 0.045', '60.0'],
-])('a bar that no concrete could be is refused: %s, %s', (loading, line, density) => {
+])('a bar of an impossible density is refused: %s, %s', (loading, line, density) => {
   const { ok, ...found } = outcome(line, loading);
   expect(ok).toBe(false);
   expect(found).toMatchObject({
@@ -44,7 +44,7 @@ test.each([
 test.each([
   ['8 50 50 0.45 3\n8 50 50 0.45 160', 'Line 2'],
   ['hung b d mass at\n\n8 50 50 0.45 160', 'Line 3'],
-])('a break told from a support is refused by its line and its column: %j', (lines, line) => {
+])('a break measured from a support is refused by its line and column: %j', (lines, line) => {
   expect(outcome(lines, 'thirds')).toMatchObject({
     ok: false,
     problems: [
@@ -56,7 +56,7 @@ test.each([
   });
 });
 
-test('what coarse readings leave open is not said of the bars, nor called good', () => {
+test('a wide ± from coarse readings is not blamed on the bars, nor called good', () => {
   const read = (finely: Entries) => {
     const found = answer(breakABar, readWorksheet(breakABar, finely, {}, metric), metric);
     if (!found.ok) throw new Error('no answer');
@@ -91,7 +91,7 @@ test('what coarse readings leave open is not said of the bars, nor called good',
   });
 });
 
-test('what the readings leave open is that of the bar they leave most open', () => {
+test('the reading uncertainty is that of the bar with the largest', () => {
   const entries = {
     'break-a-bar.bars': { t: '7.45 50 50 0.45\n7.45 50 40 0.45' },
     'break-a-bar.scale': { t: '0' },
@@ -102,7 +102,7 @@ test('what the readings leave open is that of the bar they leave most open', () 
   expect(found.numbers.reading!.value / 1000).toBeCloseTo(9.47, 1);
 });
 
-test('four bars whose low end is under half of their mean are looked at, and their faces', () => {
+test('four bars whose low end is under half of their mean are looked at, with advice on the broken faces', () => {
   const judged = (...hung: readonly number[]) => {
     const found = outcome(hung.map((kg) => `${kg} 50 50 0.45`).join('\n'));
     if (!found.ok) throw new Error('no answer');
@@ -119,7 +119,7 @@ test('four bars whose low end is under half of their mean are looked at, and the
   expect(closer.verdict).toBe('good');
 });
 
-test('bars that are all alike scatter by nothing', () => {
+test('equal bars have a scatter of 0', () => {
   for (const hung of ['7.45', '8.13', '6.7']) {
     const found = outcome(four(`${hung} 50 50 0.45`));
     if (!found.ok) throw new Error('no answer');
@@ -127,7 +127,7 @@ test('bars that are all alike scatter by nothing', () => {
   }
 });
 
-test('what stubby bars bore reads high, and goes no further', () => {
+test('the strength of bars too short for their depth is kept for no other worksheet', () => {
   const kept = (depth: string) => {
     const found = outcome(four(`30 50 ${depth} 0.9`));
     if (!found.ok) throw new Error('no answer');
@@ -151,7 +151,7 @@ test('what stubby bars bore reads high, and goes no further', () => {
     expect(stubby[key], key).toBeUndefined();
 });
 
-test('stubby bars hung with too much are told of both, and show no low end', () => {
+test('bars both too short and too heavily loaded are told of both, without a low end', () => {
   const found = outcome(four('82 50 100 1.2'));
   if (!found.ok) throw new Error('no answer');
   expect(found.judgement.say).toMatch(/reads high, so no other worksheet.* 82\skg is more than/);
@@ -159,7 +159,7 @@ test('stubby bars hung with too much are told of both, and show no low end', () 
   expect(found.numbers).toHaveProperty('mean');
 });
 
-test('that they go no further is said', () => {
+test('bars too short for their depth are told that no other worksheet uses them', () => {
   const found = outcome(four('20 50 84 0.9'));
   if (!found.ok) throw new Error('no answer');
   expect(found.judgement).toMatchObject({

@@ -24,7 +24,7 @@ const lifted = (typed: Readonly<Record<string, string>>) => {
 /** Set down far away and high: the end is the harder of the two. */
 const far = { careful: 'yes', farReach: '60', farHeight: '150' };
 
-test('what the method does not cover is asked openly, and unsaid no lift is good', () => {
+test('the conditions outside the method are asked for in the open, and unanswered no lift is good', () => {
   expect(canILift.fields.special).not.toHaveProperty('folded');
   expect(lifted({ mass: '2' }).verdict).toBe('good');
   expect(lifted({ mass: '2', special: '' })).toMatchObject({
@@ -33,7 +33,7 @@ test('what the method does not cover is asked openly, and unsaid no lift is good
   });
 });
 
-test('a rate beyond the method makes no lift easier: the worse end still rules', () => {
+test('a rate beyond the method is stopped, and halving it is judged by the worse end', () => {
   const at = (perMinute: string) => lifted({ ...far, perMinute });
   const half = (perMinute: string) => at(perMinute).changes['lift half as often'];
   // Hands near the floor have no entry above 12 a minute, hands higher up none above 15.
@@ -52,7 +52,7 @@ test('a rate beyond the method makes no lift easier: the worse end still rules',
   expect(at('16').without).toBe(at('11').without);
 });
 
-test('what is changed at one end leaves the other as it was', () => {
+test('a change at one end does not change the other', () => {
   const ends = { careful: 'yes', farReach: '47', farHeight: '75' };
   const { changes } = lifted({ ...ends, mass: '9' });
   // Nearer the waist the start no longer rules: the far end does.
@@ -61,7 +61,7 @@ test('what is changed at one end leaves the other as it was', () => {
   expect(waist).toBeCloseTo(end, 2);
 });
 
-test('a load above its limit never reads as that limit', () => {
+test('a load just off its limit is not shown rounded to it', () => {
   const { limit } = lifted({});
   for (const off of [1e-3, -1e-3]) {
     const { say } = lifted({ mass: String(limit * (1 + off)) });

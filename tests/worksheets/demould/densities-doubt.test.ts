@@ -35,29 +35,32 @@ function said(
   return found.judgement;
 }
 
-test.each(Object.entries(sheets))('%s doubts densities that are of no one mix', (_, sheet) => {
-  // A mix of w/c 2 weighs 1293 at most: denser, the bound is of cement and water without air, so no one mix is named.
-  const doubt = /Check the wet and the dry density: no mix dries from/;
-  // (600 − 120) ÷ (3 − 120 × 0.0023175) = 176.3; 500 × 3150/2150 = 732.6.
-  for (const [wet, dry] of [
-    ['900', '100'],
-    ['600', '176'],
-    ['1500', '500'],
-    ['1500', '732'],
-  ] as const) {
-    expect(said(sheet, wet, dry, {}), `${wet}, ${dry}`).toMatchObject({
-      verdict: 'look',
-      say: expect.stringMatching(doubt),
-    });
-  }
-  for (const [wet, dry] of [
-    ['600', '177'],
-    ['1500', '733'],
-    ['600', '465'],
-    ['400', '300'],
-  ] as const)
-    expect(said(sheet, wet, dry, {}).say, `${wet}, ${dry}`).not.toMatch(doubt);
-});
+test.each(Object.entries(sheets))(
+  '%s questions a wet and a dry density that cannot be of one mix',
+  (_, sheet) => {
+    // A mix of w/c 2 weighs 1293 at most: denser, the bound is of cement and water without air, so no one mix is named.
+    const doubt = /Check the wet and the dry density: no mix dries from/;
+    // (600 − 120) ÷ (3 − 120 × 0.0023175) = 176.3; 500 × 3150/2150 = 732.6.
+    for (const [wet, dry] of [
+      ['900', '100'],
+      ['600', '176'],
+      ['1500', '500'],
+      ['1500', '732'],
+    ] as const) {
+      expect(said(sheet, wet, dry, {}), `${wet}, ${dry}`).toMatchObject({
+        verdict: 'look',
+        say: expect.stringMatching(doubt),
+      });
+    }
+    for (const [wet, dry] of [
+      ['600', '177'],
+      ['1500', '733'],
+      ['600', '465'],
+      ['400', '300'],
+    ] as const)
+      expect(said(sheet, wet, dry, {}).say, `${wet}, ${dry}`).not.toMatch(doubt);
+  },
+);
 
 test('where bars or cubes tell the strength, the dry density is not asked', () => {
   const bars = { 'part.strengthFrom': { t: 'bars' } };

@@ -24,14 +24,14 @@ const bars = {
   'part.barsCounted': { t: '4' },
 } as const;
 
-test('where only least strengths are published, the greatest of them is the high end', () => {
+test('where only minimum strengths are published, the largest of them is the high end', () => {
   // 10 psi and 40 psi in compression, 0.22 to 0.35 of them in bending.
   const { low, high } = flexuralAt28Days({ wetDensity: 400, dryDensity: 312 })!;
   expect(low / 1000).toBeCloseTo(0.22 * 68.95, 1);
   expect(high / 1000).toBeCloseTo(96.5, 1);
 });
 
-test('past the end of its window a part is good by its bars, and looked at again by its density', () => {
+test('past its window a part is good by bars, but only looked at by density', () => {
   const old = {
     'part.sinceCasting': { t: '60', u: 'd' },
     'curing.coldest': { t: '20', u: 'degC' },
@@ -65,7 +65,7 @@ test('a move that asks little is good by bars alone', () => {
   expect(answered(handling, tested).judgement.verdict).toBe('good');
 });
 
-test('tests below the band are below what sources ask, not below all that was measured', () => {
+test('results below the band are told as below what specifications require, not below all measurements', () => {
   const weak = { 'strength-density.own': { t: 'crushed' } };
   const { judgement } = answered(strengthDensity, {
     ...weak,
@@ -75,7 +75,7 @@ test('tests below the band are below what sources ask, not below all that was me
   expect(judgement.say).toContain('the least that any specification or table here gives');
 });
 
-test('a dry density that nobody typed is refused as the example’s', () => {
+test('a refused dry density that nobody typed is named as the example’s', () => {
   const refused = (sheet: AnyWorksheet, entries: Entries) => {
     const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
     return found.ok ? [] : found.problems.map((problem) => problem.say.replaceAll('\u00a0', ' '));
@@ -92,7 +92,7 @@ test('a dry density that nobody typed is refused as the example’s', () => {
   }
 });
 
-test('where the upper end falls as the mix gets denser, that is the sources’ doing, and said to be', () => {
+test('an upper end that falls with density is explained by its source', () => {
   const upper = (wet: string, dry: string) => {
     const density = {
       'part.wetDensity': { t: wet, u: 'kg/m3' },

@@ -29,7 +29,7 @@ test('a slab may stand on edge, however thin it is', () => {
   }
 });
 
-test('standing on edge, once chosen, does not count for a hold that leaves no choice', () => {
+test('standing on edge is ignored for holds that do not allow it', () => {
   for (const hold of ['tipping', 'four-points'])
     expect(answered({ ...held(hold), ...edge }).stress, hold).toBe(answered(held(hold)).stress);
   for (const hold of ['ends', 'two-points', 'middle'])
@@ -38,7 +38,7 @@ test('standing on edge, once chosen, does not count for a hold that leaves no ch
     );
 });
 
-test('what it asks standing on edge, tipped up and spanning its width', () => {
+test('stresses on edge, tipped up and across the width are those worked out by hand', () => {
   // 1 m × 300 × 60 mm of 600 kg/m³ with the 1.2 of being carried: 127.1 N/m.
   const slab: Entries = {
     'part.length': { t: '1', u: 'm' },
@@ -62,7 +62,7 @@ test('what it asks standing on edge, tipped up and spanning its width', () => {
   expect(numbers({ 'handling.spans': { t: 'width' } }).mass!.value).toBeCloseTo(10.8, 9);
 });
 
-test('holds at or past the middle of a side are said beside that side', () => {
+test('hold positions at or past the middle of a side are refused at that side’s field', () => {
   const refused = (place: string, t: string) => {
     const got = found({ ...held('four-points'), [`handling.${place}`]: { t } });
     return got.ok ? [] : got.problems;
@@ -80,7 +80,7 @@ test('holds at or past the middle of a side are said beside that side', () => {
   expect(refused('aside', '149')).toEqual([]);
 });
 
-test('a better place to hold it is told along the side that spans', () => {
+test('the better place to hold it refers to the side that spans', () => {
   const words = (spans: string) => {
     const got = found({ 'handling.spans': { t: spans }, ...held('ends') });
     mustAnswer(got);

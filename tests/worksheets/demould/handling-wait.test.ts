@@ -30,7 +30,7 @@ const aged = (age: string, hours: string): Entries => ({
   'part.sinceCasting': { t: hours, u: 'h', s: 'us' },
 });
 
-test('how long to wait is said in days, and is the age at which the sheet agrees', () => {
+test('the advised wait is in days, and at its end the part passes', () => {
   const { verdict, say: words } = answered({ ...slab, ...aged('3', '172') });
   expect(verdict).toBe('look');
   const days = /wait until it is ([\d.]+) d old as at 20 °C/.exec(words)?.[1];
@@ -45,14 +45,14 @@ test('how long to wait is said in days, and is the age at which the sheet agrees
   expect(then.say).not.toContain('Hold it better');
 });
 
-test('where waiting is no help, it says so, as the page on stripping does', () => {
+test('where waiting does not help, the verdict says so', () => {
   const long = { ...slab, 'part.length': inch('40') };
   const { say: words } = answered({ ...long, ...aged('20', '900') });
   expect(words).toContain('two months of waiting are not enough');
   expect(words).not.toContain('wait until');
 });
 
-test('more than all of the strength with a jerk is stopped, and never reads as all of it', () => {
+test('a stress above the strength with a jerk is stopped, and not shown rounded to 100 %', () => {
   // The tension grows with the square of the length: 0.70 of the strength at worst.
   const use = answered({ ...slab, ...aged('3', '172') }).numbers.useHigh!.value;
   const length = (wanted: number) => inch(String(24 * Math.sqrt(wanted / use)));
@@ -67,7 +67,7 @@ test('more than all of the strength with a jerk is stopped, and never reads as a
   expect(at(0.3349)).toMatchObject({ say: expect.stringContaining('50.2 % with a jerk') });
 });
 
-test('of bars nobody knows how they grow', () => {
+test('with bars no waiting time is given, but the advice to break bars again', () => {
   const bars = {
     ...slab,
     'part.strengthFrom': { t: 'bars' },

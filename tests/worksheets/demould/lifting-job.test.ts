@@ -26,7 +26,7 @@ const of = (tasks: readonly Readonly<Record<string, string>>[], special = 'none'
   return found.judgement;
 };
 
-test('one load above what the method allows anybody stops the job, whichever lift it is', () => {
+test('any load above the load constant stops the job', () => {
   expect(judged('2', '24')).toEqual({
     verdict: 'stop',
     say: expect.stringMatching(/^Lift 2, 24\.0\u00a0kg, is more than the 23\u00a0kg /),
@@ -34,7 +34,7 @@ test('one load above what the method allows anybody stops the job, whichever lif
   expect(judged('22').say).not.toContain('best posture');
 });
 
-test('one lift gets the same verdict here and in “Can I lift it?”', () => {
+test('a job of one lift gets the verdict of “Can I lift it?”', () => {
   const slab = { horizontal: '40', vertical: '10', travel: '75', asymmetry: '30' };
   const verdicts = ['4.86', '8', '9', '10.5', '11', '12', '22', '24', '36'].map((mass) => {
     const entries = {
@@ -53,7 +53,7 @@ test('one lift gets the same verdict here and in “Can I lift it?”', () => {
   ]);
 });
 
-test('what the method does not cover stops the job, as it stops the lift alone', () => {
+test('a condition that the method does not cover stops the job', () => {
   const pail = [{ ...light, mass: '2' }];
   expect(of(pail).verdict).toBe('good');
   expect(of(pail, '')).toMatchObject({ verdict: 'look', say: expect.stringMatching(/^Say first/) });
@@ -63,7 +63,7 @@ test('what the method does not cover stops the job, as it stops the lift alone',
   });
 });
 
-test('several lifts are eased together, beginning with the hardest', () => {
+test('changes apply to all lifts together, beginning with the hardest', () => {
   const far = { ...light, horizontal: '50', asymmetry: '0', coupling: 'good' };
   expect(
     of([
@@ -76,7 +76,7 @@ test('several lifts are eased together, beginning with the hardest', () => {
   });
 });
 
-test('no limit is shown above what it is, in a table neither', () => {
+test('limits are rounded down, also in the table', () => {
   const rows = ['25', '30', '35', '40', '45', '50', '55'].map((horizontal) =>
     Object.fromEntries(
       Object.entries({ ...light, horizontal, asymmetry: '0', coupling: 'good' }).map(
@@ -101,12 +101,12 @@ test('no limit is shown above what it is, in a table neither', () => {
   expect(Number.parseFloat(text)).toBe(shown[0]);
 });
 
-test('an index above 1 never reads as 1', () => {
+test('an index just above 1 is not shown as 1', () => {
   expect(judged('20').say).toMatch(/^Together 1\.04, above 1\./);
   expect(judged('19').say).toMatch(/^Together 0\.991: within/);
 });
 
-test('a mass is repeated as it was typed, not rounded down to another', () => {
+test('a mass is shown as typed, not rounded down', () => {
   const found = answer(liftingJob, readWorksheet(liftingJob, {}, {}, metric), metric);
   mustAnswer(found);
   const rows = liftingJob.tables![0]!.rows(found.result as never, found.values as never, metric);

@@ -3,7 +3,7 @@ import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import LiftingPoints from '../../../src/worksheets/live/lifting-points.tsx';
 
-test('the holds stop a twenty-fifth of the length apart', () => {
+test('the hold sliders keep a twenty-fifth of the length between the holds', () => {
   expect(renderToString(h(LiftingPoints, {}))).toMatch(/<input [^>]*max="0\.48"/);
 });
 
@@ -12,7 +12,7 @@ test('the holds stop a twenty-fifth of the length apart', () => {
  * middle has (0.8² − 4 × 0.1²) = 0.6 of the moment q L²/8 it would have by its ends, and the tension is
  * 6 × 0.6 × 424 × 0.45²/(8 × 0.06²) = 10.7 kPa.
  */
-test('the slab under the slider is carried by the same factor as on the page on handling', () => {
+test('the slab beside the slider has the same dynamic factor as in the worksheet on handling', () => {
   expect(renderToString(h(LiftingPoints, {})).replaceAll('\u00a0', ' ')).toContain(
     'Tension as it is carried 10.7 kPa',
   );

@@ -37,14 +37,14 @@ const weighing = (mass: number, system: System = 'metric') => {
   };
 };
 
-test('a part is light only where the lift that “Can I lift it?” begins with is', () => {
+test('a part is good exactly where the example lift of “Can I lift it?” is', () => {
   for (const mass of [1, 4.86, 7.9, 8.1, 11, 22, 24]) {
     const { part, lift } = weighing(mass);
     expect(part.verdict === 'good', String(mass)).toBe(lift.verdict === 'good');
   }
 });
 
-test('more than two may lift is not sent to more hands', () => {
+test('a part too heavy for two is sent to lifting gear, not to more people', () => {
   for (const mass of [24, 30]) {
     const { part, lift } = weighing(mass);
     expect(part.say).toContain('lift with others');
@@ -62,7 +62,7 @@ test('more than two may lift is not sent to more hands', () => {
     }
 });
 
-test('what is too heavy for one is so in either units, here and in “Can I lift it?”', () => {
+test('the limit for one person is the same in both unit systems and in both worksheets', () => {
   for (const system of ['metric', 'us'] as const) {
     const pounds = (mass: number) => {
       const volume = { t: String((mass * 0.45359237) / 600), u: 'm3', s: 'metric' };
@@ -88,7 +88,7 @@ test('what is too heavy for one is so in either units, here and in “Can I lift
   expect(weighing(51.1, 'us').lift.say).toContain('the 51\u00a0lb');
 });
 
-test('a volume found for one form of several is told to be that of the last', () => {
+test('a volume taken from several forms is noted as that of the last', () => {
   const say = speaker('us');
   const told = (shape: string) => {
     const entries = { 'part-weight.shape': { t: shape } };

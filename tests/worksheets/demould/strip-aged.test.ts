@@ -41,7 +41,7 @@ beforeEach(() => {
 });
 
 test.each(['24', '30', '36', '38', '48', '60'])(
-  'at %s h in the cold, stripping and moving call the same part too young, or neither does',
+  'at %s h in the cold, stripping and moving agree on whether the part is too young',
   (hours) => {
     const entries = aged('38 55', hours);
     const moving = work(handling, entries);
@@ -51,7 +51,7 @@ test.each(['24', '30', '36', '38', '48', '60'])(
   },
 );
 
-test('an age that these temperatures cannot have brought about does not count in full', () => {
+test('an age impossible at these temperatures is limited, with a note', () => {
   const typed = {
     'part.sinceCasting': { t: '30', u: 'h' },
     'curing.coldest': { t: '40', u: 'degF' },
@@ -67,7 +67,7 @@ test('an age that these temperatures cannot have brought about does not count in
   expect(none.notes.join()).toContain('does not follow from these temperatures');
 });
 
-test('nor is it called so where it is off by what rounding takes', () => {
+test('an age off by no more than rounding gets no such note', () => {
   // At 20 °C 50 h count as 50: 50.9 h are 1.8 % more, 51.1 h 2.2 %.
   const at20 = {
     'curing.coldest': { t: '20', u: 'degC' },
@@ -83,14 +83,14 @@ test('nor is it called so where it is off by what rounding takes', () => {
   expect(notes('51.1')).toContain('does not follow from these temperatures');
 });
 
-test('a day at the coldest counts as the slower of two laws has it', () => {
+test('a day at the lowest temperature counts by the slower of two laws', () => {
   // At 6 °C: e^(−54 080 ÷ 8.314 × (1/279.15 − 1/293.15)) of 24 h; by the other law 10.0 h.
   expect(work(stripWindow, {}).numbers.slowest!.value / 3600).toBeCloseTo(7.89, 2);
 });
 
 const NIGHT = `${'38 55\n'.repeat(7)}30 50`;
 
-test('a frost six days off is no frost yet: the day before it is answered, and no day after it given', () => {
+test('with a frost six days ahead times before it are given, and none after it', () => {
   const entries = aged(NIGHT, '48');
   const found = work(stripWindow, entries);
   expect(found.numbers.frost!.value / 3600).toBeGreaterThan(140);
@@ -106,7 +106,7 @@ test('a frost six days off is no frost yet: the day before it is answered, and n
   expect(never.words).toContain('before the frost');
 });
 
-test('a time by which it should pass is given where it lies before the frost, and not after', () => {
+test('the time by which it should pass is given only before the frost', () => {
   // By hand: 0.22 × 552 kPa bear 20 × 1.5 ÷ ½ at 28 d ÷ (1 − ln(60 ÷ 121.4) ÷ 0.38)² = 3.44 d of age; at 6 °C 0.3286 a day.
   const before = (frost: string) =>
     work(stripWindow, {
@@ -119,7 +119,7 @@ test('a time by which it should pass is given where it lies before the frost, an
   expect(before('12').words).toContain('by 11 d after casting all should pass');
 });
 
-test('one that has come stops it in the words of moving it, and gives no time', () => {
+test('a frost that has come stops it in the same words as moving, without times', () => {
   const entries = aged(NIGHT, '170');
   const past = work(stripWindow, entries);
   expect(past.judgement.verdict).toBe('stop');
@@ -132,7 +132,7 @@ test('one that has come stops it in the words of moving it, and gives no time', 
   expect(work(stripWindow, mild).words).toBe(past.words);
 });
 
-test('bars broken since the frost tell of it, those broken before do not', () => {
+test('bars broken since the frost count with a caution, those broken before do not', () => {
   const broken = (hours: string) =>
     work(stripWindow, {
       ...aged(NIGHT, '170'),
@@ -150,7 +150,7 @@ test('bars broken since the frost tell of it, those broken before do not', () =>
   expect(broken('48').words).toMatch(/^It froze 6\.\d d after casting\./);
 });
 
-test('one of which nobody says when is refused', () => {
+test('refuses a temperature below freezing without the time of the first frost', () => {
   const typed = { 'curing.coldest': { t: '30', u: 'degF' } };
   const unsaid = outcome(stripWindow, typed);
   expect(unsaid).toMatchObject({

@@ -37,7 +37,7 @@ const strip = (entries: Entries = {}) => workIn(stripWindow, { ...OWN, ...entrie
 
 beforeEach(() => $kept.set({}));
 
-test('no day is given for the reader’s own pieces by what the example’s slab asks, and the way there is', () => {
+test('for the reader’s own pieces no day is given from the example’s stress, but a link to handling', () => {
   expect(Object.keys(strip().numbers)).toContain('needed');
   workIn(pieces, { 'pieces.pieces': { rows: [SLAB] } });
   const { judgement, numbers } = strip();
@@ -48,7 +48,7 @@ test('no day is given for the reader’s own pieces by what the example’s slab
   );
 });
 
-test('once the move is answered, or what it asks typed, the window is told again', () => {
+test('once handling is answered or its stress typed, the window is given again', () => {
   workIn(pieces, { 'pieces.pieces': { rows: [SLAB] } });
   const typed = strip({ 'strip-window.stress': { t: '20', u: 'kPa' } });
   expect([typed.judgement.first, Object.keys(typed.numbers)]).toEqual([
@@ -59,7 +59,7 @@ test('once the move is answered, or what it asks typed, the window is told again
   expect(strip().judgement.first).toBeUndefined();
 });
 
-test('that it froze is told first', () => {
+test('a frost is told first', () => {
   workIn(pieces, { 'pieces.pieces': { rows: [SLAB] } });
   const { judgement } = strip({
     'part.firstFrost': { t: '20', u: 'h' },

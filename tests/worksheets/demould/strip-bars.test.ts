@@ -35,7 +35,7 @@ const bars = {
 const DAY = 86_400;
 const latest = (entries: Entries) => answered(stripWindow, { ...bars, ...entries }).numbers.latest;
 
-test('an age typed later does not make bars of a cold day younger than they were', () => {
+test('an age typed later does not change the age that bars had when broken', () => {
   const rapid = { 'curing.cement': { t: 'rapid' } };
   const first = { ...rapid, 'part.sinceCasting': hours('24'), 'strip-window.age': days('0.8') };
   // Then at 6 °C, where a day counts as 7.9 h: the same part, the same bars.
@@ -45,7 +45,7 @@ test('an age typed later does not make bars of a cold day younger than they were
   expect(answered(stripWindow, { ...bars, ...then }).judgement.verdict).toBe('look');
 });
 
-test('an unknown cement ends no sooner than one of those it may be, by bars and by density', () => {
+test('the window of an unknown cement ends no sooner than that of any cement it may be', () => {
   const cements = ['slow', 'ordinary', 'rapid'];
   const aged = { 'part.sinceCasting': hours('24'), 'strip-window.age': days('0.8') };
   const heavy = {
@@ -61,7 +61,7 @@ test('an unknown cement ends no sooner than one of those it may be, by bars and 
   }
 });
 
-test('moving takes the lower of the curves, past 28 days too', () => {
+test('handling takes the widest band of the growth curves, past 28 days too', () => {
   const of = (cement: string, age: string) =>
     answered(handling, {
       'curing.cement': { t: cement },
@@ -79,7 +79,7 @@ test('moving takes the lower of the curves, past 28 days too', () => {
   }
 });
 
-test('what an unknown cement must be waited for is the wait of the one that gets there last', () => {
+test('the wait for an unknown cement is that of the slowest to get there', () => {
   const wait = (cement: string) => {
     const { words } = answered(handling, {
       'curing.cement': { t: cement },
@@ -93,7 +93,7 @@ test('what an unknown cement must be waited for is the wait of the one that gets
   expect(wait('unknown')).toBe(wait('rapid'));
 });
 
-test('bars chosen on the example, and nothing else, are of an age the part has', () => {
+test('choosing bars in the example gives an answer', () => {
   expect(outcome(stripWindow, { 'part.strengthFrom': { t: 'bars' } }).ok).toBe(true);
 });
 
@@ -135,7 +135,7 @@ test('bars broken at an age the part has not reached are refused, with both time
     ).toBe(true);
 });
 
-test('wider temperatures never bring the later end forward, nor take the earlier back', () => {
+test('a wider temperature range never narrows the window', () => {
   const { values } = readWorksheet(stripWindow, bars, {}, say);
   const v = values as Parameters<typeof stripEstimate>[0];
   const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -169,7 +169,7 @@ test('wider temperatures never bring the later end forward, nor take the earlier
   );
 });
 
-test('a warmest below the coldest is refused, not taken for the coldest', () => {
+test('refuses a highest temperature below the lowest', () => {
   const at = (coldest: string, warmest: string) => {
     const typed = { 'curing.coldest': { t: coldest }, 'curing.warmest': { t: warmest } };
     const found = outcome(stripWindow, { ...bars, ...typed });
@@ -184,7 +184,7 @@ test('a warmest below the coldest is refused, not taken for the coldest', () => 
   expect(at('20', '20')).toEqual([]);
 });
 
-test('the ages of one’s own strippings are no times before 16 hours, nor the wrong way round', () => {
+test('times learned from own strippings are at least 16 hours, and in order', () => {
   const learned = { low: 0.71 * DAY, high: 0.96 * DAY };
   const least = (16 / 24) * DAY;
   for (const celsius of [5, 20, 30, 38, 60]) {
@@ -200,7 +200,7 @@ test('the ages of one’s own strippings are no times before 16 hours, nor the w
   );
 });
 
-test('who has broken bars and finds them too weak is told to break more, later, not one', () => {
+test('with bars too weak the advice is to break more bars later', () => {
   const weak = {
     'part.barMean': kPa('80'),
     'part.barLow': kPa('60'),
@@ -219,7 +219,7 @@ test('who has broken bars and finds them too weak is told to break more, later, 
   expect(guessed.words).toContain('or break a bar.');
 });
 
-test('bars since a frost are told that cold below 0 °C is reckoned as 0 °C', () => {
+test('bars broken since a frost are noted to count time below 0 °C as at 0 °C', () => {
   const thawed = (coldest: string) =>
     answered(stripWindow, {
       ...bars,
@@ -238,13 +238,13 @@ test('bars since a frost are told that cold below 0 °C is reckoned as 0 °C', (
   expect(thawed('0').words).not.toContain('is counted as time at it');
 });
 
-test('a later end that age sets, and not strength, says so', () => {
+test('a later end set by age and not by strength is noted', () => {
   const strong = { 'part.barMean': kPa('400'), 'part.barLow': kPa('350') };
   const { notes } = answered(stripWindow, { ...bars, ...strong });
   expect(notes.join(' ')).toContain('Both ends are set by age, not by strength');
 });
 
-test('a jerk is that of the sheet on moving only where it is as large', () => {
+test('the jerk is called that of handling only where it is the same', () => {
   const note = (t: string) =>
     answered(stripWindow, { ...bars, 'strip-window.worse': { t, u: '%', s: 'metric' } })
       .notes.find((each) => each.startsWith('No jerk'))!
@@ -254,7 +254,7 @@ test('a jerk is that of the sheet on moving only where it is as large', () => {
   expect(note('80')).toMatch(/here, 80 % of it\.$/);
 });
 
-test('no part’s verdict gets worse as it ages, whatever caution is chosen', () => {
+test('a verdict never gets worse with age, whatever caution is chosen', () => {
   const order = ['stop', 'look', 'good'] as const;
   const ages = [24, 30, 48, 72, 100, 120, 129, 131, 150, 200, 300, 500, 900, 1400];
   const percent = (t: string) => ({ t, u: '%', s: 'metric' }) as const;

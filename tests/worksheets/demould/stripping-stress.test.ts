@@ -29,7 +29,7 @@ beforeEach(() => {
   for (const key of Object.keys($kept.get())) keep(key, undefined);
 });
 
-test('a part that comes out of its form hands its tension on to when it may', () => {
+test('the stress of a part being stripped is kept for the stripping window', () => {
   const found = move({ ...slab, ...hold });
   expect(asked()).toMatchObject({ origin: 'kept', value: found.numbers.stress!.value });
   expect(found.notes.join()).toContain(
@@ -37,17 +37,14 @@ test('a part that comes out of its form hands its tension on to when it may', ()
   );
 });
 
-test.each(['carried', 'travel'])(
-  'one that is %s does not, and takes back what it handed on',
-  (t) => {
-    move({ ...slab, ...hold });
-    const found = move({ ...slab, ...hold, 'handling.stage': { t } });
-    expect(asked()).toMatchObject({ origin: 'example' });
-    expect(found.notes.join()).toContain('does not take it');
-  },
-);
+test.each(['carried', 'travel'])('a part that is %s keeps none, and removes what was kept', (t) => {
+  move({ ...slab, ...hold });
+  const found = move({ ...slab, ...hold, 'handling.stage': { t } });
+  expect(asked()).toMatchObject({ origin: 'example' });
+  expect(found.notes.join()).toContain('does not take it');
+});
 
-test('a tension that an earlier version kept of a part already free is not taken', () => {
+test('a stress that an earlier version kept under the old name is not used', () => {
   keep('part.handlingStress', { v: 61_100, from: handling.question, by: handling.id });
   expect(asked().origin).toBe('example');
 });

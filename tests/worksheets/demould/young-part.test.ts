@@ -30,7 +30,7 @@ const strong = {
 const four = { ...strong, 'part.barsCounted': { t: '4' } };
 const beside = { ...four, 'handling.beside': { t: 'same' } };
 
-test('strong bars speak for a part only if it is as old and was kept beside them', () => {
+test('strong bars count for a part only if it is as old and was cured beside them', () => {
   expect(answered(handling, beside).judgement.verdict).toBe('good');
   expect(answered(handling, four).judgement).toMatchObject({
     verdict: 'look',
@@ -41,7 +41,7 @@ test('strong bars speak for a part only if it is as old and was kept beside them
   expect(numbers.barLow?.value).toBeCloseTo(900e3, 3);
 });
 
-test('one bar, or bars that nobody counted, never give a green verdict', () => {
+test('one bar, or an unknown number of bars, never gives a good verdict', () => {
   for (const bars of [{ 'part.barsCounted': { t: '1' } }, {}]) {
     const said = answered(handling, { ...strong, 'handling.beside': { t: 'same' }, ...bars });
     expect(said.judgement.verdict).toBe('look');
@@ -53,7 +53,7 @@ test.each([
   ['handling', handling, beside],
   ['strip-window', stripWindow, { ...four, 'part.sinceCasting': { t: '60', u: 'd' } }],
 ] as const)(
-  'bars that are few, or scatter widely, never give a green verdict: %s',
+  'few bars, or bars that scatter widely, never give a good verdict: %s',
   (_, sheet, of) => {
     const warmed = { ...of, 'curing.coldest': { t: '20' }, 'curing.warmest': { t: '21' } };
     const judged = (bars: string, low: string) =>
@@ -74,7 +74,7 @@ test.each([
   },
 );
 
-test('moving and stripping ask the same share of the strength, with the same jerk', () => {
+test('handling and stripping allow the same share of the strength, with the same jerk', () => {
   const stress = answered(handling, {}).numbers.stress!.value;
   expect(answered(stripWindow, {}).numbers.needed!.value).toBeCloseTo((stress * 1.5) / 0.5, -3);
   // Just enough by the one is just enough by the other.
@@ -89,7 +89,7 @@ test('moving and stripping ask the same share of the strength, with the same jer
   expect(low(needed * 0.99)).toBe('look');
 });
 
-test('a load beyond the method, or that no better way of lifting brings within, is not to be lifted', () => {
+test('a load beyond the method, or that no one change of lifting brings within it, is stopped', () => {
   const kg = (t: string) => answered(canILift, { 'can-i-lift.mass': { t, u: 'kg', s: 'metric' } });
   // Its own limit is 8 kg; held 10 cm closer 10.7.
   expect(kg('10').judgement).toMatchObject({
@@ -108,7 +108,7 @@ test('a load beyond the method, or that no better way of lifting brings within, 
   });
 });
 
-test('younger than any estimate covers, it has no strength and is not to be moved', () => {
+test('a part younger than any estimate has no strength and is stopped', () => {
   const gently = { 'handling.hold': { t: 'two-points' }, 'handling.stage': { t: 'carried' } };
   const at = (hours: string) =>
     answered(handling, { ...gently, 'handling.age': { t: hours, u: 'h', s: 'metric' } });
@@ -154,7 +154,7 @@ test.each([
 test.each([
   ['handling', handling],
   ['strength-time', strengthTime],
-] as const)('where the cold makes it too young, %s says what its hours count as', (id, sheet) => {
+] as const)('where the cold makes it too young, %s gives its adjusted age', (id, sheet) => {
   const of = (clock: string | undefined, age: string) =>
     answered(sheet, {
       [`${id}.age`]: { t: age, u: 'h', s: 'metric' },
@@ -170,7 +170,7 @@ test.each([
 test.each([
   ['handling', handling],
   ['strength-time', strengthTime],
-] as const)('hours typed as days are no age that the clock allows: %s', (id, sheet) => {
+] as const)('an age that the time since casting does not allow is questioned: %s', (id, sheet) => {
   const of = (days: string, clock = '24') =>
     answered(sheet, {
       'part.sinceCasting': { t: clock, u: 'h', s: 'metric' },
@@ -192,7 +192,7 @@ test.each([
   ['strip-window', stripWindow, 'now'],
   ['temperature-age', temperatureAge, 'elapsed'],
 ] as const)(
-  'the time since casting is one, and as long as any page on age takes: %s',
+  'the time since casting has the same limit in every worksheet on age: %s',
   (_, sheet, field) => {
     const refused = (t: string) => {
       const found = outcome(sheet, { 'part.sinceCasting': { t, u: 'd', s: 'metric' } });
@@ -206,18 +206,13 @@ test.each([
 test.each([
   ['handling', handling],
   ['strength-time', strengthTime],
-] as const)(
-  'of an older part it may be left out, and a page that refuses it says so: %s',
-  (_, sheet) => {
-    const found = outcome(sheet, { 'part.sinceCasting': { t: '100', u: 'd', s: 'metric' } });
-    expect(found.ok ? '' : found.problems[0]!.say).toMatch(
-      /must be at most .*\. Leave it empty for/,
-    );
-    expect(outcome(sheet, { 'part.sinceCasting': { t: '', s: 'metric' } }).ok).toBe(true);
-  },
-);
+] as const)('of an older part it may be left empty, as its refusal says: %s', (_, sheet) => {
+  const found = outcome(sheet, { 'part.sinceCasting': { t: '100', u: 'd', s: 'metric' } });
+  expect(found.ok ? '' : found.problems[0]!.say).toMatch(/must be at most .*\. Leave it empty for/);
+  expect(outcome(sheet, { 'part.sinceCasting': { t: '', s: 'metric' } }).ok).toBe(true);
+});
 
-test('a cube broken at the age it has now speaks for it, whatever the clock says', () => {
+test('a cube broken at the present age counts, whatever the time since casting', () => {
   const own = {
     ...warm('8'),
     'curing.strengthFrom': { t: 'own' },
@@ -228,7 +223,7 @@ test('a cube broken at the age it has now speaks for it, whatever the clock says
   expect(answered(strengthTime, later).judgement.verdict).toBe('stop');
 });
 
-test('moving and stripping take the growth of the same cement', () => {
+test('handling and stripping use the growth of the same cement', () => {
   const density = (t: string) => ({ t, u: 'kg/m3', s: 'metric' }) as const;
   const slab = {
     'part.wetDensity': density('1000'),
@@ -250,12 +245,12 @@ test('moving and stripping take the growth of the same cement', () => {
   }
 });
 
-test('bars are believed at any age, for they were broken', () => {
+test('bars count at any age', () => {
   const young = { 'handling.age': { t: '12', u: 'h', s: 'metric' } } as const;
   expect(answered(handling, { ...beside, ...young }).judgement.verdict).toBe('good');
 });
 
-test('a part says what it weighs, and one too heavy for a person is not called good', () => {
+test('the verdict gives the part’s mass, and one too heavy for a person is not good', () => {
   const thick = (t: string) =>
     answered(handling, { ...beside, 'part.thickness': { t, u: 'mm', s: 'metric' } });
   expect(thick('280').numbers.mass!.value).toBeCloseTo(600 * 0.45 * 0.3 * 0.28, 9);
@@ -267,7 +262,7 @@ test('a part says what it weighs, and one too heavy for a person is not called g
   expect(thick('500').judgement.say).toMatch(/two may lift no more than.*not by hand/);
 });
 
-test('below freezing no day is given, and near it none is trusted', () => {
+test('below freezing no day is given, and near freezing it is looked at', () => {
   const at = (t: string) => ({ 'curing.coldest': { t, u: 'degC', s: 'metric' } }) as const;
   const frozen = outcome(stripWindow, at('-2'));
   expect(frozen.ok).toBe(false);
@@ -276,7 +271,7 @@ test('below freezing no day is given, and near it none is trusted', () => {
   expect(answered(stripWindow, at('8')).judgement.say).not.toContain('near freezing');
 });
 
-test('bars that scatter too widely leave no strength, and none below 0', () => {
+test('bars that scatter too widely give a low strength of 0, never negative', () => {
   const values = readWorksheet(breakABar, {}, {}, metric).values as Parameters<
     typeof barsBroken
   >[0];

@@ -12,7 +12,7 @@ const along = (traverse: string) => {
   return found.ok ? found.judgement.say : found.problems[0]!.say;
 };
 
-test('chords as long as their line, last digits aside, are all air', () => {
+test('chords that add up to their whole line are accepted, whatever the rounding error', () => {
   for (const traverse of ['31.9', '31.899999999999999', '31.900000000000006', '31.90000000000001'])
     expect(along(traverse)).toMatch(/^Everything counted was air\./);
   expect(along('31.89')).toContain('it must be at most 31.89\u00a0mm');

@@ -19,7 +19,7 @@ const wanted = (t: string) => ({
   'heat-through.wanted': { t, u: 'm2.K/W', s: 'metric' as const },
 });
 
-test('asked for a thickness, it answers with one first, which gives what is wanted', () => {
+test('asked for a thickness, it gives the one that reaches the wanted resistance', () => {
   const { numbers } = answered(wanted('0.5'));
   expect(Object.keys(numbers)[0]).toBe('makeIt');
   const layer = answered({
@@ -29,7 +29,7 @@ test('asked for a thickness, it answers with one first, which gives what is want
   expect(layer.numbers.high!.value).toBeCloseTo(numbers.gives!.value, 9);
 });
 
-test('a thickness that heats inside says so', () => {
+test('an advised thickness that heats too much inside is told', () => {
   expect(answered(wanted('2')).judgement).toMatchObject({
     verdict: 'look',
     say: expect.stringContaining('heats inside'),
@@ -37,14 +37,14 @@ test('a thickness that heats inside says so', () => {
   expect(answered(wanted('0.5')).judgement.say).not.toContain('heats inside');
 });
 
-test('a thickness given that heats inside says so too', () => {
+test('a given thickness that heats too much inside is told', () => {
   const thick = (t: string) =>
     answered({ 'part.thickness': { t, u: 'mm', s: 'metric' } }).notes.join(' ');
   expect(thick('200')).toContain('200\u00a0mm thick heats inside');
   expect(thick('140')).not.toContain('heats inside');
 });
 
-test('what a thickness resists is judged by a wish only where one was typed', () => {
+test('a resistance is judged against a wish only where one was typed', () => {
   const of = (t: string, hoped?: string) =>
     answered({
       'part.thickness': { t, u: 'mm', s: 'metric' },
@@ -64,7 +64,7 @@ test('what a thickness resists is judged by a wish only where one was typed', ()
   });
 });
 
-test('a thickness it advises that heats inside is never advised without saying so', () => {
+test('no thickness that heats too much inside is advised without telling it', () => {
   const of = (t: string, hoped: string) =>
     answered({
       'part.thickness': { t, u: 'mm', s: 'metric' },
@@ -75,7 +75,7 @@ test('a thickness it advises that heats inside is never advised without saying s
   expect(of('60', '0.6')).not.toContain('heats inside');
 });
 
-test('water raises what it conducts to six times dry and no further, and no higher than its pores hold', () => {
+test('moisture raises the conductivity to at most six times dry, and at most by what the pores hold', () => {
   const moist = (percent: string, density = '465') => ({
     'heat-through.wetness': { t: 'other' },
     'heat-through.moisture': { t: percent, u: '%', s: 'metric' as const },
@@ -91,12 +91,12 @@ test('water raises what it conducts to six times dry and no further, and no high
   expect(() => answered(moist('24.1', '1600'))).toThrow('more water than the pores');
 });
 
-test('a moisture that is taken for granted is never too much for the piece', () => {
+test('a default moisture is never more than the piece can hold', () => {
   const dense = { 'part.oven': { t: '2400', u: 'kg/m3', s: 'metric' as const } };
   expect(answered(dense).numbers.low!.value).toBeGreaterThan(0);
 });
 
-test('the tables are not given out for a bound, nor what is reckoned from them for sure', () => {
+test('the tables are not called bounds, nor results from them certain', () => {
   const asked = [
     {},
     wanted('0.5'),

@@ -20,7 +20,7 @@ function judged(crushed: string, more: Entries = {}) {
   return found.judgement;
 }
 
-test('tests agree with what is published only when every one lies within it', () => {
+test('results agree with the published band only where all of them are within it', () => {
   expect(judged('465 0.9\n470 1.1\n452 0.8\n460 0.9').verdict).toBe('good');
   expect(judged('465 0.02\n465 20')).toMatchObject({
     verdict: 'look',
@@ -38,7 +38,7 @@ test('tests agree with what is published only when every one lies within it', ()
   expect(judged('465 0.02\n465 0.03').verdict).toBe('stop');
 });
 
-test('a piece is held against the band of its own density, not of the mix above', () => {
+test('a piece is compared with the band of its own density, not of the mix above', () => {
   // 1 MPa: in the band at 465, below all that is asked of 1200.
   expect(judged('465 1').say).toMatch(AGREES);
   expect(judged('1200 1').verdict).toBe('stop');
@@ -54,7 +54,7 @@ test('a piece is held against the band of its own density, not of the mix above'
   );
 });
 
-test('what is younger than 28 days is never called too weak for its density, nor said to agree', () => {
+test('a piece younger than 28 days is never called too weak for its density, nor in agreement', () => {
   const bars = (mean: string, age: string) => {
     const entries = {
       'strength-density.own': { t: 'bars' },

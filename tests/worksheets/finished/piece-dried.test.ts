@@ -29,7 +29,7 @@ test.each([
   expect(dried(oven).judgement.verdict).toBe(verdict);
 });
 
-test('a loss is said a day whatever lies between the weighings, and a gain is not called one', () => {
+test('a loss is given per day whatever the interval, and a gain is not called a loss', () => {
   const weighed = (t: string) => {
     const found = outcome({ 'piece-density.weighings': { t } });
     mustAnswer(found);
@@ -52,7 +52,7 @@ test('a loss is said a day whatever lies between the weighings, and a gain is no
   expect(heavier.numbers.gain!.value).toBeCloseTo(0.004 / 0.632, 9);
 });
 
-test('a scale too coarse to show it dry does not hide an oven too cool for it', () => {
+test('an oven too cool is told also where the scale is too coarse', () => {
   const at = (oven: string) => {
     const found = outcome({
       'piece-density.mass': { ...kg('0.3'), p: '0.01', pu: 'kg' },
@@ -89,11 +89,11 @@ test.each([
   expect(dried('105').numbers).not.toHaveProperty('last');
 });
 
-test('an oven for baking is not asked about', () => {
+test('a kitchen oven is not questioned', () => {
   expect(outcome({ 'piece-density.oven': { t: '250', u: 'degC', s: 'metric' } }).ok).toBe(false);
 });
 
-test('a piece that no concrete could be is refused, moist or dry', () => {
+test('a piece of impossible density is refused, moist or dry', () => {
   const no = { 'piece-density.dried': { t: 'no' } };
   for (const mass of ['500', '0.1'])
     expect(outcome({ ...no, 'piece-density.mass': kg(mass) })).toMatchObject({
@@ -108,7 +108,7 @@ test('a piece that no concrete could be is refused, moist or dry', () => {
   );
 });
 
-test('a last weighing above what the piece weighed before is told as that, at the weighings', () => {
+test('a last weighing above the first weight is refused at the weighings', () => {
   const found = outcome({
     'piece-density.mass': kg('1.642'),
     'piece-density.weighings': { t: '0  1.642\n24  1.70\n48  1.72' },

@@ -14,7 +14,7 @@ const asked = (entries: Record<string, string> = {}, system: 'metric' | 'us' = '
   return found;
 };
 
-test('a sharp hole, choked, is given between its two coefficients and called nearly steady', () => {
+test('a choked sharp hole gives the range of its two coefficients, called nearly steady', () => {
   const { numbers, judgement } = asked();
   expect(numbers.most!.value / numbers.freeAir!.value).toBeCloseTo(0.85 / 0.61, 9);
   expect(judgement).toMatchObject({
@@ -24,7 +24,7 @@ test('a sharp hole, choked, is given between its two coefficients and called nea
   expect(asked({}, 'us').judgement.say).toMatch(/^1\.1\d\scfm to 1\.6\d\scfm/);
 });
 
-test('only behind a rounded entry is nothing felt', () => {
+test('only a rounded entry is called unaffected by the pressure behind it', () => {
   const rounded = asked({ 'air.edge': 'rounded' });
   expect(rounded.numbers.most).toBeUndefined();
   expect(rounded.judgement).toMatchObject({
@@ -38,7 +38,7 @@ test('only behind a rounded entry is nothing felt', () => {
     });
 });
 
-test('a sharp hole that is not choked is given one figure', () => {
+test('an unchoked sharp hole gives one value', () => {
   const { numbers, judgement } = asked({ 'air.after': '2.5' });
   expect(numbers.most).toBeUndefined();
   expect(judgement).toMatchObject({
@@ -47,7 +47,7 @@ test('a sharp hole that is not choked is given one figure', () => {
   });
 });
 
-test('what fills a bucket is air of the place, not free air', () => {
+test('the flow into a bucket is that of air at the place, not free air', () => {
   const high = { 'air.orificeKnown': 'measured', 'air.measured': '37.8', 'air.atmosphere': '835' };
   // 37.8 L/min × 835 ÷ 1000 mbar, at 20 °C.
   expect(asked(high).numbers.freeAir!.value * 60_000).toBeCloseTo(31.563, 3);

@@ -26,18 +26,21 @@ function corrected(fulls: readonly [string, string], age: string) {
 const HEAVY = ['14', '14'] as const;
 const APART = ['14', '12.8'] as const;
 
-test.each([HEAVY, APART])('foam that has lost most of its liquid stops it: %s, %s', (...fulls) => {
-  const { verdict, say: words, numbers, tables } = corrected(fulls, '1 d');
-  expect(verdict).toBe('stop');
-  expect(words).toContain('99\u00a0% of the foam’s liquid has drained');
-  expect(numbers.addFoam).toBeUndefined();
-  expect(numbers.volume).toBeUndefined();
-  // Nor does a table name an amount of it.
-  expect(tables[0]![0]!.slice(-2)).toEqual(['fresh foam first', '—']);
-  expect(tables[1]!.filter((row) => /\s(?:m?L|k?g)$/.test(row[2]!))).toEqual([]);
-});
+test.each([HEAVY, APART])(
+  'a correction with foam that has lost most of its liquid is stopped: %s, %s',
+  (...fulls) => {
+    const { verdict, say: words, numbers, tables } = corrected(fulls, '1 d');
+    expect(verdict).toBe('stop');
+    expect(words).toContain('99\u00a0% of the foam’s liquid has drained');
+    expect(numbers.addFoam).toBeUndefined();
+    expect(numbers.volume).toBeUndefined();
+    // Nor does a table name an amount of it.
+    expect(tables[0]![0]!.slice(-2)).toEqual(['fresh foam first', '—']);
+    expect(tables[1]!.filter((row) => /\s(?:m?L|k?g)$/.test(row[2]!))).toEqual([]);
+  },
+);
 
-test('past a quarter it is said, and the spread of the buckets does not hide it', () => {
+test('foam that has lost a quarter is told first, also where the buckets differ', () => {
   expect(corrected(HEAVY, '18 min').say).toMatch(/^More than a quarter/);
   const apart = corrected(APART, '18 min');
   expect(apart.verdict).toBe('look');
@@ -48,11 +51,11 @@ test('past a quarter it is said, and the spread of the buckets does not hide it'
 test.each([
   [['12', '12'], 'Add 4.6\u00a0kg of base mix'],
   [['12.85', '12.85'], 'near enough'],
-] as const)('%j wants no foam, so its age is nothing to it', (fulls, words) => {
+] as const)('%j needs no foam, so its age does not matter', (fulls, words) => {
   expect(corrected(fulls, '1 d').say).toContain(words);
 });
 
-test('fresh foam is added as before', () => {
+test('fresh foam is added without a warning', () => {
   const { say: words, numbers, tables } = corrected(HEAVY, '6 min');
   expect(words).toMatch(/of foam .*, folded in gently/);
   expect(numbers.addFoam!.value).toBeGreaterThan(0);
@@ -60,7 +63,7 @@ test('fresh foam is added as before', () => {
   expect(tables[1]!.filter((row) => /\s(?:m?L|k?g)$/.test(row[2]!))).not.toEqual([]);
 });
 
-test('foam with no liquid left has no weight, and no mix is told of it', () => {
+test('foam with no liquid left gives no weight and no density of the mix', () => {
   const aged = (age: string) => corrected(HEAVY, age).numbers.foamNow?.value;
   expect(aged('400 min')).toBeGreaterThan(0);
   expect(aged('800 min')).toBeUndefined();
@@ -96,7 +99,7 @@ test('foam with no liquid left has no weight, and no mix is told of it', () => {
   });
 });
 
-test('no wait is held against the example’s last reading: the reader’s own is asked for, or kept', () => {
+test('the wait is compared with the reader’s last reading, not with the example’s', () => {
   const waited = (kept: KeptResults, more: Entries = {}) => {
     const entries: Entries = {
       'time-in-hand.how': { t: 'line' },

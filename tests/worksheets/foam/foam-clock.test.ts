@@ -26,7 +26,7 @@ describe('what the clock says', () => {
     else expect(told?.say).toContain(says);
   });
 
-  test('what it said stands until it has more to say, and never comes from the future', () => {
+  test('a message stays until the next one, and never comes before its time', () => {
     for (const inHand of [undefined, 100, 240, 1456]) {
       let before = -1;
       for (let seconds = 0; seconds < 5000; seconds++) {
@@ -45,11 +45,11 @@ test.each([
   [247, '4:07'],
   [3599, '59:59'],
   [3750, '1:02:30'],
-])('%d s stand on the clock as %s', (seconds, shown) => {
+])('%d s are shown on the clock as %s', (seconds, shown) => {
   expect(onClock(seconds)).toBe(shown);
 });
 
-test('it goes by the moment it was started, and stands still once stopped', () => {
+test('it counts from its start, and stands still once stopped', () => {
   const start = 1_700_000_000_000;
   expect(elapsed({ start }, start + 90_500)).toBe(90.5);
   expect(elapsed({ start, stop: start + 30_000 }, start + 90_000)).toBe(30);

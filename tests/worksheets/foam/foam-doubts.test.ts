@@ -39,7 +39,7 @@ const judged = (...of: Parameters<typeof answered>) => answered(...of).judgement
 test.each([
   ['receiver', receiver],
   ['air-supply', airSupply],
-] as const)('%s is not good for a vessel whose energy is doubted elsewhere', (_, sheet) => {
+] as const)('%s looks at a vessel whose stored energy another worksheet warns of', (_, sheet) => {
   expect(judged(sheet).verdict).toBe('good');
   const great = judged(sheet, { vessel: '200' });
   expect(great.verdict).toBe('look');
@@ -49,7 +49,7 @@ test.each([
   expect(judged(sheet, { vessel: '500', full: '40' }).say).toMatch(/3300\skJ/);
 });
 
-test('a compressor that hardly rests is looked at', () => {
+test('a compressor with a high duty is looked at', () => {
   expect(judged(airSupply, { delivery: '50' }).verdict).toBe('good');
   for (const delivery of ['45', '33'])
     expect(judged(airSupply, { delivery })).toMatchObject({
@@ -58,7 +58,7 @@ test('a compressor that hardly rests is looked at', () => {
     });
 });
 
-test('foam that drains while the rest is made is looked at', () => {
+test('foam that drains a quarter while the rest is made is looked at', () => {
   const slow = judged(airSupply, { airFlow: '1' });
   expect(slow).toMatchObject({ verdict: 'look', say: expect.stringContaining('in parts') });
   // About eight minutes to make: within the example's quarter, not within that of a foam that drains sooner.
@@ -88,7 +88,7 @@ describe('a foam that drains by a line', () => {
   };
   const line = '1\t5\n2\t10\n3\t15\n4\t20';
 
-  test('is judged by that line wherever its quarter or its half is asked for', () => {
+  test('is judged by that line wherever its quarter or half time is used', () => {
     const found = read(line);
     expect(found.ok && found.numbers).not.toHaveProperty('half');
     expect(found.ok && found.notes.join(' ')).toMatch(/quarter .*5\.0\smin and half .*10\smin/);
@@ -100,7 +100,7 @@ describe('a foam that drains by a line', () => {
     expect(answered(setTime, {}, kept).values.foamTime).toBeCloseTo(600, 6);
   });
 
-  test('is no curve to those who ask for one', () => {
+  test('is not offered as a curve where one is asked for', () => {
     read(line);
     for (const [sheet, name] of [
       [timeInHand, 'how'],
@@ -116,7 +116,7 @@ describe('a foam that drains by a line', () => {
   });
 });
 
-test('how long it was read is left where the readings are the reader’s, not the example’s', () => {
+test('the time span of readings is kept for readings of the reader, not of the example', () => {
   const left = (entries: Entries) => {
     const reading = readWorksheet(drainage, entries, {}, metric);
     const found = answer(drainage, reading, metric);
@@ -133,16 +133,19 @@ test.each([
   ['mass', 'byMass', '2\t2'],
   ['volume', 'byVolume', '2\t2000'],
   ['height', 'byHeight', '2\t200'],
-])('more liquid than the foam held, by %s, is said at the readings in use', (measure, list, t) => {
-  const entries = { 'foam.drainageMeasure': { t: measure }, [`drainage.${list}`]: { t } };
-  const found = answer(drainage, readWorksheet(drainage, entries, {}, metric), metric);
-  expect(found).toMatchObject({
-    ok: false,
-    problems: [{ input: `drainage-${list}`, say: expect.stringContaining('the foam held only') }],
-  });
-});
+])(
+  'more liquid than the foam held, by %s, is refused at the readings in use',
+  (measure, list, t) => {
+    const entries = { 'foam.drainageMeasure': { t: measure }, [`drainage.${list}`]: { t } };
+    const found = answer(drainage, readWorksheet(drainage, entries, {}, metric), metric);
+    expect(found).toMatchObject({
+      ok: false,
+      problems: [{ input: `drainage-${list}`, say: expect.stringContaining('the foam held only') }],
+    });
+  },
+);
 
-test('the ± of the foam’s density is in the limits, where the liquid is read by volume or height', () => {
+test('the limits include the ± of the foam’s density where liquid is read by volume or height', () => {
   const kept = (pm: number) => ({ 'foam.density': { v: 80, pm, from: 'x', by: 'foam-density' } });
   const limits = (measure: string, pm: number) => {
     const { result, notes } = answered(drainage, { measure }, kept(pm));
@@ -165,7 +168,7 @@ test('the ± of the foam’s density is in the limits, where the liquid is read 
   for (const measure of ['mass', 'share']) expect(limits(measure, 15)).toEqual(limits(measure, 0));
 });
 
-test('a foam of which nothing ever drains is given no time, and no broken number', () => {
+test('a foam that does not drain gives no time, and is looked at', () => {
   const found = answered(timeInHand, { how: 'line', perMinute: '0' });
   expect(found.numbers).not.toHaveProperty('latest');
   expect(found.judgement).toMatchObject({
@@ -175,7 +178,7 @@ test('a foam of which nothing ever drains is given no time, and no broken number
   expect(answered(timeInHand, { how: 'line', perMinute: '0.01' }).numbers).toHaveProperty('latest');
 });
 
-test('shares typed as fractions are told that per cents are wanted', () => {
+test('shares typed as fractions are questioned, as per cent are expected', () => {
   const fractions = String(drainage.fields.byShare.example)
     .split('\n')
     .map((line) => line.split('\t'))
@@ -214,17 +217,20 @@ test('a foam that loses a quarter within three minutes is not good to blend', ()
   });
 });
 
-test.each(['whole', 'volume'])('foam that is half gone is not put in, dosed by %s', (dose) => {
-  const after = (wait: string) => judged(timeInHand, { wait, dose, tolerance: '500' });
-  expect(after('21').verdict).toBe('look');
-  for (const wait of ['23', '1440'])
-    expect(after(wait)).toMatchObject({
-      verdict: 'stop',
-      say: expect.stringMatching(/liquid has run out.*fresh foam/),
-    });
-});
+test.each(['whole', 'volume'])(
+  'foam that has lost half of its liquid is stopped, dosed by %s',
+  (dose) => {
+    const after = (wait: string) => judged(timeInHand, { wait, dose, tolerance: '500' });
+    expect(after('21').verdict).toBe('look');
+    for (const wait of ['23', '1440'])
+      expect(after(wait)).toMatchObject({
+        verdict: 'stop',
+        say: expect.stringMatching(/liquid has run out.*fresh foam/),
+      });
+  },
+);
 
-test('foam that does not wait comes out as planned, whatever the last digit says', () => {
+test('foam that does not wait comes out as planned, whatever the rounding error', () => {
   for (const dose of ['whole', 'volume', 'mass'])
     expect(judged(timeInHand, { wait: '0', dose }).say).toMatch(/comes out as planned[.;]/);
 });
@@ -250,18 +256,18 @@ describe('the jar of mix', () => {
       readings: readings.map(([at, heavy]) => `${at}\t${0.412 + heavy / 1000}`).join('\n'),
     });
 
-  test('is judged by its heaviest reading, not by its last', () => {
+  test('is judged by its highest reading, not by its last', () => {
     const { judgement, numbers } = read([0, 600], [5, 643], [15, 618]);
     expect(numbers.gain!.value).toBeCloseTo(43 / 600, 9);
     expect(judgement.verdict).toBe('stop');
     expect(judgement.say).toMatch(/In 5\.0\smin .*7\.2\s% heavier.*killed.*grew lighter between/);
   });
 
-  test('of one reading tells nothing yet', () => {
+  test('refuses a single reading, asking for a second', () => {
     expect(() => read([0, 600])).toThrow(/^One reading tells no loss\. .*add that\.$/);
   });
 
-  test('that grew lighter between any two readings is told so', () => {
+  test('that grew lighter between any two readings is looked at', () => {
     for (const readings of [
       [
         [0, 600],
@@ -281,7 +287,7 @@ describe('the jar of mix', () => {
     expect(read([0, 600], [5, 618], [15, 618]).judgement.verdict).toBe('good');
   });
 
-  test('lighter than planned is doubted too: the jar may not be what stands there', () => {
+  test('lighter than planned is looked at, as the jar’s weight or volume may be wrong', () => {
     const look = (said: RegExp) => ({ verdict: 'look', say: expect.stringMatching(said) });
     expect(read([0, 486], [5, 490], [15, 498]).judgement).toMatchObject(
       look(
@@ -292,7 +298,7 @@ describe('the jar of mix', () => {
     expect(read([0, 572], [5, 575], [15, 580]).judgement.verdict).toBe('good');
   });
 
-  test('begun late is held against the plan as well', () => {
+  test('first read late is compared with the plan as well', () => {
     expect(read([5, 650], [15, 660]).judgement).toMatchObject({
       verdict: 'look',
       say: expect.stringMatching(/5\.0\smin after blending.*660\skg\/m³, 10\s% above.*600/),
@@ -302,7 +308,7 @@ describe('the jar of mix', () => {
     expect(little.say).toMatch(/first 5\.0\smin/);
   });
 
-  test('that is heavy when just blended may have lost its foam in the blending', () => {
+  test('that is heavy when just blended is looked at, as foam may have been lost in blending', () => {
     expect(read([0, 975], [5, 979], [15, 983]).judgement).toMatchObject({
       verdict: 'look',
       say: expect.stringMatching(/Just blended.*975\skg\/m³, 63\s% above.*600.*in the blending/),
@@ -322,7 +328,7 @@ describe('where the plan lets a share of the foam die', () => {
     'mix.loadMass': { v: numbers.loadMass!.value, ...by },
   };
 
-  test('foam that waits is reckoned with as it was made for that', () => {
+  test('foam that waits is calculated with the planned share of gas lost', () => {
     const waited = (wait: string, dose: string) =>
       answered(timeInHand, { ...typed, wait, dose }, kept);
     for (const dose of ['whole', 'volume', 'mass'])
@@ -337,7 +343,7 @@ describe('where the plan lets a share of the foam die', () => {
     expect(byDensity('whole')).toBeCloseTo(74, 0);
   });
 
-  test('what the jar lost comes on top of it', () => {
+  test('the loss measured in the jar is added to it', () => {
     const jar = { survives: 'jar', loss: '1', inMix: '3', wait: '0' };
     const [all, some] = [{}, typed].map(
       (more) => answered(timeInHand, { ...jar, ...more }, kept).numbers.stays!.value,
@@ -348,7 +354,7 @@ describe('where the plan lets a share of the foam die', () => {
     expect(answered(timeInHand, { ...jar, ...typed }, kept).notes[0]).toMatch(/30\s% of the gas/);
   });
 
-  test('a jar of the mix without its gas holds the liquid of what died', () => {
+  test('the density without gas includes the liquid of lost foam', () => {
     const gasless = (more: Readonly<Record<string, string>>) =>
       (answered(survivalJar, more, kept).result as { gasless: number }).gasless;
     expect(gasless({})).toBeCloseTo(1787.5, 0);
@@ -360,7 +366,7 @@ describe('foam on the scale', () => {
   const drained = (full: string, mL: string) =>
     judged(foamDensity, { method: 'weighed', tare: '0.85', full, vessel: '20', drained: mL });
 
-  test('that has let a quarter of its liquid go is made afresh, and past half is no foam to add', () => {
+  test('that has drained a quarter is looked at, and past half stopped', () => {
     for (const [full, mL, share] of [
       ['3.05', '600', '27'],
       ['2.45', '500', '31'],
@@ -379,26 +385,29 @@ describe('foam on the scale', () => {
     expect(drained('0.95', '30').say).toMatch(/hardly foam/);
   });
 
-  test.each(['0.245', '0.84', '0.85'])('a row of %s is no full vessel, whatever the mean', (t) => {
-    const entries = {
-      [benchKey(foamDensity as AnyWorksheet, 'weighings')]: { t: 'several' },
-      [benchKey(foamDensity as AnyWorksheet, 'fulls')]: {
-        rows: ['2.45', t, '2.47'].map((kg) => ({ full: { t: kg, u: 'kg' } })),
-      },
-    };
-    expect(answer(foamDensity, readWorksheet(foamDensity, entries, {}, metric), metric)).toEqual({
-      ok: false,
-      problems: [
-        {
-          input: 'foam-density-fulls-1-full',
-          say: `Weighing 2: read ${t}\u00a0kg; it must be more than the empty vessel, 0.85\u00a0kg. If the scale was set to zero with the empty vessel on it, type 0 for its empty weight. Still the example’s: “Vessel, empty and dry”.`,
+  test.each(['0.245', '0.84', '0.85'])(
+    'refuses a weighing of %s in a list as no full vessel',
+    (t) => {
+      const entries = {
+        [benchKey(foamDensity as AnyWorksheet, 'weighings')]: { t: 'several' },
+        [benchKey(foamDensity as AnyWorksheet, 'fulls')]: {
+          rows: ['2.45', t, '2.47'].map((kg) => ({ full: { t: kg, u: 'kg' } })),
         },
-      ],
-    });
-  });
+      };
+      expect(answer(foamDensity, readWorksheet(foamDensity, entries, {}, metric), metric)).toEqual({
+        ok: false,
+        problems: [
+          {
+            input: 'foam-density-fulls-1-full',
+            say: `Weighing 2: read ${t}\u00a0kg; it must be more than the empty vessel, 0.85\u00a0kg. If the scale was set to zero with the empty vessel on it, type 0 for its empty weight. Still the example’s: “Vessel, empty and dry”.`,
+          },
+        ],
+      });
+    },
+  );
 });
 
-test('a receiver promises no steady lance below the pressure at which a hole chokes', () => {
+test('a receiver emptied below the pressure at which the lance chokes is looked at', () => {
   for (const low of ['0', '0.2', '0.9'])
     expect(judged(receiver, { low })).toMatchObject({
       verdict: 'look',
@@ -432,13 +441,13 @@ describe('what is kept of a weighed vessel', () => {
     return fields.vessel as NumberReading;
   };
 
-  test('is its ± too, where that is nothing', () => {
+  test('includes its ±, also one of 0', () => {
     expect(litre('0')).toMatchObject({ origin: 'kept', pm: 0, pmText: '0' });
     expect(litre('0.001').pm).toBeCloseTo(1.4e-6, 7);
   });
 });
 
-test('a ± of a temperature is so many degrees, not a point of the scale', () => {
+test('the ± of a temperature is converted as a difference', () => {
   const weighed = { vesselKnown: 'weighed', temperature: '15' };
   const { numbers, values } = answered(foamDensity, weighed);
   expect(values.temperature).toBeCloseTo(288.15, 6);
@@ -446,7 +455,7 @@ test('a ± of a temperature is so many degrees, not a point of the scale', () =>
   expect(numbers.volume!.sure!.pm * 1000).toBeCloseTo(0.2005, 3);
 });
 
-test('a vessel found by water is known to a per cent of what fills it', () => {
+test('the volume of a vessel found by water has a ± of 1 % of the fill', () => {
   for (const filled of ['20.83', '5.85']) {
     const { value, sure } = answered(foamDensity, { vesselKnown: 'weighed', full: '1.2', filled })
       .numbers.volume!;
@@ -455,7 +464,7 @@ test('a vessel found by water is known to a per cent of what fills it', () => {
   }
 });
 
-test('a slip in how the vessel is known is named where it is', () => {
+test('an error in the vessel’s volume is refused at the field that caused it', () => {
   const refused = (typed: Readonly<Record<string, string>>) => {
     const entries: Entries = Object.fromEntries(
       Object.entries({ tare: '0.85', full: '2.45', ...typed }).map(([name, t]) => [
@@ -493,7 +502,7 @@ test('a slip in how the vessel is known is named where it is', () => {
   ]);
 });
 
-test('a foam whose liquid is all there is in the vessel is none', () => {
+test('refuses a foam whose drained liquid weighs as much as everything in the vessel', () => {
   const weighed = { tare: '0.85', full: '2.45' };
   for (const drained of ['1600', '1600.001', '1700'])
     expect(() => judged(foamDensity, { ...weighed, drained })).toThrow(
@@ -505,38 +514,35 @@ test('a foam whose liquid is all there is in the vessel is none', () => {
 test.each([
   ['plan', proportion],
   ['batch', batch],
-])(
-  'a %s says of a foam that it is only assumed, until it is weighed or typed otherwise',
-  (_, sheet) => {
-    for (const key of Object.keys($kept.get())) keep(key, undefined);
-    const planned = (foam: Readonly<Record<string, string>>, typed = {}) => {
-      const entries: Entries = Object.fromEntries(
-        Object.entries(foam).map(([name, t]) => [benchKey(foamDensity, name), { t, s: 'metric' }]),
-      );
-      const reading = readWorksheet(foamDensity, entries, {}, metric);
-      keepResults(foamDensity, reading, answer(foamDensity, reading, metric), true);
-      const own: Entries = Object.fromEntries(
-        Object.entries({ waterCement: '0.4', ...typed }).map(([name, t]) => [
-          benchKey(sheet, name),
-          { t, s: 'metric' },
-        ]),
-      );
-      const kept = $kept.get();
-      const found = answer(
-        sheet as AnyWorksheet,
-        readWorksheet(sheet, own, kept, metric),
-        metric,
-        kept,
-      );
-      mustAnswer(found);
-      return found.judgement;
-    };
-    const assumed = { method: 'assumed', assumed: '85' };
-    expect(planned(assumed)).toMatchObject({
-      verdict: 'look',
-      say: expect.stringMatching(/^Weigh the foam before .*: its 85(\.0)?\sg\/L is only assumed\./),
-    });
-    expect(planned(assumed, { foamDensity: '90' }).say).not.toContain('assumed');
-    expect(planned({ method: 'weighed', full: '2.45' }).say).not.toContain('assumed');
-  },
-);
+])('a %s asks to weigh a foam whose density is only assumed', (_, sheet) => {
+  for (const key of Object.keys($kept.get())) keep(key, undefined);
+  const planned = (foam: Readonly<Record<string, string>>, typed = {}) => {
+    const entries: Entries = Object.fromEntries(
+      Object.entries(foam).map(([name, t]) => [benchKey(foamDensity, name), { t, s: 'metric' }]),
+    );
+    const reading = readWorksheet(foamDensity, entries, {}, metric);
+    keepResults(foamDensity, reading, answer(foamDensity, reading, metric), true);
+    const own: Entries = Object.fromEntries(
+      Object.entries({ waterCement: '0.4', ...typed }).map(([name, t]) => [
+        benchKey(sheet, name),
+        { t, s: 'metric' },
+      ]),
+    );
+    const kept = $kept.get();
+    const found = answer(
+      sheet as AnyWorksheet,
+      readWorksheet(sheet, own, kept, metric),
+      metric,
+      kept,
+    );
+    mustAnswer(found);
+    return found.judgement;
+  };
+  const assumed = { method: 'assumed', assumed: '85' };
+  expect(planned(assumed)).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Weigh the foam before .*: its 85(\.0)?\sg\/L is only assumed\./),
+  });
+  expect(planned(assumed, { foamDensity: '90' }).say).not.toContain('assumed');
+  expect(planned({ method: 'weighed', full: '2.45' }).say).not.toContain('assumed');
+});

@@ -14,7 +14,7 @@ const refusals = (sheet: AnyWorksheet, typed: Readonly<Record<string, string>>) 
   return found.ok ? [] : found.problems;
 };
 
-test.each(['size', 'measured'])('a pressure is refused as its gauge reads it, by %s', (known) => {
+test.each(['size', 'measured'])('a refused pressure is given as gauge pressure, by %s', (known) => {
   const after = (t: string) =>
     refusals(orifice, { 'air.orificeKnown': known, 'air.before': '2.5', 'air.after': t });
   const bound = known === 'size' ? 'at most' : 'less than';
@@ -27,11 +27,14 @@ test.each(['size', 'measured'])('a pressure is refused as its gauge reads it, by
   expect(after('2.5')).toHaveLength(known === 'size' ? 0 : 1);
 });
 
-test.each([receiver, airSupply])('$id: full is refused as the gauge reads it', (sheet) => {
-  expect(refusals(sheet, { 'air.tankPressure': '3', 'air.low': '4' })).toEqual([
-    {
-      input: `${sheet.id}-full`,
-      say: 'Full, by its gauge: read 3\u00a0bar; it must be more than 4\u00a0bar.',
-    },
-  ]);
-});
+test.each([receiver, airSupply])(
+  '$id: a refused full pressure is given as gauge pressure',
+  (sheet) => {
+    expect(refusals(sheet, { 'air.tankPressure': '3', 'air.low': '4' })).toEqual([
+      {
+        input: `${sheet.id}-full`,
+        say: 'Full, by its gauge: read 3\u00a0bar; it must be more than 4\u00a0bar.',
+      },
+    ]);
+  },
+);

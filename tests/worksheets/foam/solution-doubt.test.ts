@@ -23,7 +23,7 @@ const answered = (sheet: AnyWorksheet, typed: Readonly<Record<string, string>>) 
 const judged = (...of: Parameters<typeof answered>) => answered(...of).judgement;
 
 describe('the foaming solution', () => {
-  test('names only what goes in, in its order', () => {
+  test('names only its ingredients, in order of mixing', () => {
     expect(judged(foamingSolution, {}).say).toContain('water, glycerol, concentrate.');
     const plain = judged(foamingSolution, { glycerol: '0' });
     expect(plain.verdict).toBe('good');
@@ -52,7 +52,7 @@ describe('the foaming solution', () => {
     },
   );
 
-  test('the share shown is that of the amounts shown, make-up for a soap included', () => {
+  test('the share shown is that of the amounts shown, including make-up concentrate', () => {
     for (const kind of ['other', 'soap']) {
       const { numbers, values, result } = answered(foamingSolution, { kind });
       const { concentrate, water, share } = numbers;
@@ -67,7 +67,7 @@ describe('the foaming solution', () => {
     }
   });
 
-  test('is doubted alike by the batch and by its own page', () => {
+  test('gets the same verdict from the batch and from its own worksheet', () => {
     const doubtful = { glycerol: '20', partsWater: '2.5' };
     expect(judged(proportion, doubtful)).toEqual(judged(foamingSolution, doubtful));
     // Beside what is strange about the mix.
@@ -76,7 +76,7 @@ describe('the foaming solution', () => {
     );
   });
 
-  test('much glycerol and much concentrate are both said, and 1 : 9 with a tenth of glycerol neither', () => {
+  test('much glycerol and much concentrate are both told, usual amounts neither', () => {
     const both = judged(foamingSolution, { glycerol: '20', partsWater: '2.5' });
     expect(both.verdict).toBe('look');
     expect(both.say).toMatch(/20\s% of glycerol.*29\s% of concentrate/);
@@ -100,7 +100,7 @@ describe('a water that takes soap', () => {
     expect([lost.verdict, solution.verdict]).toEqual([verdict, verdict]);
   });
 
-  test('is said to take the same share of the dose', () => {
+  test('has the same share of the dose lost in both worksheets', () => {
     const water = { kind: 'soap', hardness: '300' };
     const share = /2[12]\s%/;
     expect(judged(soapLost, { ...water, dose: '8.25' }).say).toMatch(share);
@@ -108,7 +108,7 @@ describe('a water that takes soap', () => {
   });
 });
 
-test('glycerol is told where its density goes beyond what is published', () => {
+test('glycerol beyond the published density range is noted', () => {
   const told = /density is published for 15 to 30/;
   for (const [temperature, outside] of [
     ['2', true],
@@ -131,7 +131,7 @@ describe('what is hardly foam', () => {
     expect(words).not.toMatch(/the air|solution stronger/);
   });
 
-  test('thin foam and wet foam are told what to do as before', () => {
+  test('thin and wet foam get their usual advice', () => {
     expect(judged(foamDensity, { vessel: '20', full: '1.35' }).say).toContain('close the air');
     expect(judged(foamDensity, { vessel: '20', full: '4.85' }).say).toContain('Open the air');
   });

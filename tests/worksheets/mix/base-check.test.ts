@@ -58,7 +58,7 @@ describe('a cement with limestone in it', () => {
     return found.judgement;
   };
 
-  test('is named beside water and air, before any is added', () => {
+  test('is named as a possible reason beside water and air', () => {
     expect(weighed()).toMatchObject({
       verdict: 'look',
       say: expect.stringMatching(
@@ -67,11 +67,11 @@ describe('a cement with limestone in it', () => {
     });
   });
 
-  test('is as meant once its density is given', () => {
+  test('gives a good result once its density is entered', () => {
     expect(weighed({ 'mix.cementDensity': { t: '3000' } }).verdict).toBe('good');
   });
 
-  test('is not suspected where its density was given', () => {
+  test('is not named where a density was entered', () => {
     const wetter = weighed({
       'mix.cementDensity': { t: '3000' },
       'mix.waterCement': { t: '0.36' },
@@ -80,7 +80,7 @@ describe('a cement with limestone in it', () => {
     expect(wetter.say).not.toContain('limestone');
   });
 
-  test('may be blended in the whole batch', () => {
+  test('can be entered as part of the binder of a batch', () => {
     const entries = {
       'batch.cementKind': { t: 'blend' },
       'batch.ash': { t: '0', u: '%' },
@@ -116,24 +116,24 @@ describe('a base mix with more in it than cement, sand and water', () => {
     return found.numbers.base!.value;
   };
 
-  test.each(Object.entries(ways))('is left alone as planned: %s', (_, entries) => {
+  test.each(Object.entries(ways))('is good if as planned: %s', (_, entries) => {
     const { numbers, judgement, notes } = byPlan(base(entries) / 1000, base(entries));
     expect(numbers.ratio!.value).toBeCloseTo(0.4, 9);
     expect(judgement.verdict).toBe('good');
     expect(notes.join(' ')).toContain('its share of pigment and filler');
   });
 
-  test.each(Object.entries(ways))('and is found too wet by what it is: %s', (_, entries) => {
+  test.each(Object.entries(ways))('is found too wet by the right amount: %s', (_, entries) => {
     const { ratio, addCement } = byPlan(base(entries, '0.45') / 1000, base(entries)).numbers;
     expect(Math.abs(ratio!.value - 0.45)).toBeLessThan(0.05 * 0.05);
     expect(addCement!.value).toBeCloseTo((0.45 / 0.4 - 1) * 13.57, 0);
   });
 
-  test('is refused where a jug can no longer tell', () => {
+  test('is refused where no cement could give its density', () => {
     expect(() => byPlan(1.5, 1500)).toThrow('no cement makes a base mix of 1500');
   });
 
-  test('a plan of cement and water alone changes nothing, its ± neither', () => {
+  test('a plan of cement and water alone changes neither the result nor its ±', () => {
     const [plain, planned] = [byPlan(1.9), byPlan(1.9, base({}))];
     expect(planned.numbers.ratio!.value).toBeCloseTo(plain.numbers.ratio!.value, 9);
     const pm = plain.numbers.ratio!.sure!.pm;
@@ -163,7 +163,7 @@ test('says to add nothing, sand neither, when the mix is near enough', () => {
   expect(Object.keys(near.numbers)).not.toContain('addSand');
 });
 
-test('sand goes with the cement that a wet mix asks for', () => {
+test('sand is added in proportion to the cement added to a wet mix', () => {
   const wet = sanded(0.48);
   expect(wet.judgement.verdict).toBe('look');
   expect(wet.numbers.addSand!.value).toBeCloseTo(wet.numbers.addCement!.value, 9);
@@ -188,7 +188,7 @@ describe('what no correction mends', () => {
   const mixed = (waterCement: number, wanted?: number) =>
     neat(baseMix({ waterCement }).density / 1000, wanted);
 
-  test.each([1.05, 1.01])('%s kg in a litre is weighed again, and brings no amount', (kg) => {
+  test.each([1.05, 1.01])('%s kg in a litre is to be weighed again, without an amount', (kg) => {
     const found = neat(kg);
     expect(found.verdict).toBe('stop');
     expect(found.say).toContain('Weigh again');
@@ -197,7 +197,7 @@ describe('what no correction mends', () => {
     expect(found.notes.join(' ')).not.toContain('a hundredth of w/c');
   });
 
-  test('the line is half of the cement, and the least water that any base mix has', () => {
+  test('no amount is given beyond half of the cement, or below the least w/c of any base mix', () => {
     expect(mixed(0.59).added).toBeDefined();
     expect(mixed(0.61).say).toContain('Weigh again');
     expect(mixed(0.21).added).toBeDefined();
@@ -209,7 +209,7 @@ describe('what no correction mends', () => {
     [0.25, 0.25],
     [0.34, 0.36],
     [0.3, 0.25],
-  ])('%s robs the foam, though %s was meant', (waterCement, wanted) => {
+  ])('a w/c of %s takes water out of the foam, though %s was planned', (waterCement, wanted) => {
     const found = mixed(waterCement, wanted);
     expect(found.verdict).toBe('look');
     expect(found.say).toContain('takes water out of the foam');
@@ -224,7 +224,7 @@ describe('what no correction mends', () => {
     [0.34, 0.36],
     [0.4, 0.3],
     [0.4, 0.5],
-  ])('advice that is followed comes to an end: %s meant, %s mixed', (wanted, start) => {
+  ])('following the advice reaches a good mix: %s planned, %s mixed', (wanted, start) => {
     let [cement, water] = [13.57, start * 13.57];
     const trail: string[] = [];
     for (let i = 0; i < 3 && trail.at(-1) !== 'good'; i++) {
@@ -241,7 +241,7 @@ describe('what no correction mends', () => {
     expect(Math.abs(water / cement - Math.max(wanted, 0.35))).toBeLessThan(0.0205);
   });
 
-  test('where less was meant than may meet foam, each amount says what it leads to and why', () => {
+  test('where the planned w/c is too dry for foam, each amount is explained', () => {
     const driest = ' 0.35, the driest to meet foam,';
     expect(mixed(0.361, 0.27)).toMatchObject({
       verdict: 'good',
@@ -257,7 +257,7 @@ describe('what no correction mends', () => {
     expect(mixed(0.25).say).not.toContain('the driest');
   });
 
-  test('as dry by a slip it is stopped, with the water that mends it', () => {
+  test('a mix that dry by mistake is stopped, with the water to add', () => {
     const found = mixed(0.303);
     expect(found.verdict).toBe('stop');
     expect(found.added!.value).toBeCloseTo((0.4 - 0.303) * 13.57, 3);
@@ -288,7 +288,7 @@ describe('readings that cannot tell', () => {
     ['2.16', '0.05'],
     ['2.06', '0.03'],
     ['2.19', '0.05'],
-  ])('%s kg in a litre ± %s L: no amount, and no “good”', (full, pm) => {
+  ])('%s kg in a litre ± %s L: no amount, and not good', (full, pm) => {
     const found = judged(full, litre(pm));
     expect(found.verdict).toBe('look');
     expect(found.say).toMatch(/^Weigh the jug’s volume with water.*cannot tell a base mix/);
@@ -296,7 +296,7 @@ describe('readings that cannot tell', () => {
   });
 
   test.each([{}, { 'base-check.plan': { t: '1951', u: 'kg/m3' } }])(
-    'the line is the ± that is shown: 0.02 of w/c (%j)',
+    'the limit is the ± shown: 0.02 of w/c (%j)',
     (more) => {
       const pms = Array.from({ length: 30 }, (_, i) => String((i + 1) / 1000));
       const found = pms.map((pm) => judged('2.09', litre(pm), more));
@@ -307,7 +307,7 @@ describe('readings that cannot tell', () => {
     },
   );
 
-  test('a base mix far wetter than its ± is told so, however coarse the jug', () => {
+  test('a base mix wetter by more than its ± is found, however coarse the jug', () => {
     const found = judged(
       '1.68',
       { t: '1', u: 'L' },
@@ -317,7 +317,7 @@ describe('readings that cannot tell', () => {
     expect(found.say).toMatch(/^Wetter than meant/);
   });
 
-  test('where the cement’s density leaves most open, that is asked for', () => {
+  test('where the cement’s density contributes most, its own value is asked for', () => {
     const exact = { t: '1', u: 'L', p: '0' };
     const found = judged('2.09', exact, {
       'jug.tare': { t: '0.15', u: 'kg', p: '0' },
@@ -332,7 +332,7 @@ describe('readings that cannot tell', () => {
     'mix.sandCement': { t: share },
     'mix.waterCement': { t: waterCement },
   });
-  test('a larger jug on the same scale leads out of it: a sanded mix as meant is good', () => {
+  test('a larger jug on the same scale is enough: a sanded mix as planned is good', () => {
     const small = judged('2.288', { t: '1', u: 'L' }, sanded('1.5', '0.5'));
     expect(small.say).toMatch(
       /^Weigh the jug’s volume with water on a finer scale, or take a larger/,
@@ -342,7 +342,7 @@ describe('readings that cannot tell', () => {
     expect(large.pm).toBeLessThan(small.pm / 2);
   });
 
-  test('what is off by more than its ± is told so', () => {
+  test('a difference above its ± is told', () => {
     const found = judged('2.138', { t: '1', u: 'L' }, sanded('1', '0.55'));
     expect(found.pm).toBeGreaterThan(0.02);
     expect(found.say).toMatch(/^Wetter than meant.* add 9\d\d\sg of cement/);
@@ -354,14 +354,14 @@ describe('readings that cannot tell', () => {
     ['1.15', '1'],
     ['3.2', '1'],
     ['1.2', '1'],
-  ])('%s kg in %s L: the jug’s weights and its volume are doubted', (full, t) => {
+  ])('%s kg in %s L: the jug’s weights and volume are questioned', (full, t) => {
     const found = at(full, { t, u: 'L' });
     const words = found.ok ? found.judgement.say : found.problems[0]!.say;
     expect(words).toMatch(/Weigh again: the jug empty, full, and its volume with water\./);
   });
 });
 
-test('the jug is known no closer than the scale it may be weighed on tells, 5 g', () => {
+test('the ± of the jug’s volume is that of two weighings on a scale of 5 g', () => {
   const { jug, tare } = baseCheck.fields;
   // Two weighings, and a kilogram a litre.
   const grams = Number.parseFloat(tare.plusMinus) * 1000;

@@ -38,13 +38,13 @@ test.each([
   [5, 'us', 'qt and oz', 'lb'],
   [21.02, 'metric', 'L and g', 'kg'],
   [5, 'metric', 'L and g', 'g'],
-] as const)('%s kg in the mixer, %s: one unit down each column', (mass, system, foam, base) => {
+] as const)('%s kg in the mixer, %s: each column has one unit', (mass, system, foam, base) => {
   const table = rows(mass, system, mass < 10 ? { vessel: 0.005 } : {});
   expect(units(table.map(([, , cell]) => cell!))).toEqual([foam]);
   expect(units(table.map(([, , , cell]) => cell ?? ''))).toEqual([base]);
 });
 
-test('the verdict and its table say foam to add in one unit, of two digits where it is least', () => {
+test('the verdict and its table give foam in one unit, with two digits at least', () => {
   const us = speaker('us');
   // 14.3 kg in a bucket of 20 L with a tare of 0.85 kg: 672.5 kg/m³, a little more than near enough.
   const entries = {
@@ -66,7 +66,7 @@ test('the verdict and its table say foam to add in one unit, of two digits where
 test.each([
   ['metric', /^\d+\.[05]$/],
   ['us', /^\d+$/],
-] as const)('the table to print goes by round readings of the scale, %s', (system, round) => {
+] as const)('the table to print has round readings of the scale, %s', (system, round) => {
   const voice = speaker(system);
   const found = answer(several, readWorksheet(several, {}, {}, voice), voice);
   if (!found.ok) throw new Error('no answer');
@@ -119,7 +119,7 @@ test('every line of a table to print can be corrected, whatever the bucket', () 
           }
 });
 
-test('the middle amount that is none chooses the unit', () => {
+test('the unit is chosen by the median of the amounts above 0', () => {
   const unit = (...kg: number[]) => oneUnit('mass', kg, speaker('metric')).units.metric;
   expect(unit(0, 0, 0.2, 0.9, 1.4)).toBe('g');
   expect(unit(0, 0.2, 1.1, 1.4)).toBe('kg');

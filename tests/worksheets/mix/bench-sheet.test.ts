@@ -89,7 +89,7 @@ test('the sheet has room for what was weighed in, filled and left over, of each 
     expect(blanks(name), name).toBe(3);
 });
 
-test('of more loads than it has room for it says so, and leaves their numbers to be written in', () => {
+test('for more loads than it has room for it says so, and leaves their numbers blank', () => {
   const of = (load: string) => {
     const entries = { 'mix.largestLoad': { t: load, u: 'L', s: 'metric' } } as const;
     return renderToString(h(Sheet, { system: 'metric', entries, kept: {} }));
@@ -103,7 +103,7 @@ test('of more loads than it has room for it says so, and leaves their numbers to
 });
 
 /** A blank without a unit is filled in with whatever the ruler or the jug says, and read as another later. */
-test('what is no time of the clock names its unit, as the reader measures', () => {
+test('numbers other than times have the reader’s unit', () => {
   const [metric, us] = [sheetBlanks('metric'), sheetBlanks('us')];
   const sheet = renderToString(h(BenchSheet, {}));
   for (const head of metric) expect(sheet).toContain(`<dt>${head}</dt>`);
@@ -173,13 +173,13 @@ test('the sheet says what a jug of base mix should come to, and has room for wha
   expect(row('us')).toContain('<td>16.3 lb/gal</td>');
 });
 
-test('its cautions are of the drill and the jet of air too', () => {
+test('its cautions include the drill and the air jet', () => {
   const [, cautions] = /sheet-cautions">(.*?)<\/p>/s.exec(renderToString(h(BenchSheet, {})))!;
   for (const word of ['RCD or GFCI', 'two hands', 'cuffs', 'never point the lance'])
     expect(cautions!.replace(/\s+/g, ' ')).toContain(word);
 });
 
-test('pieces are those of the volume that is made, from one worksheet', () => {
+test('pieces are listed if they come from the worksheet that sized the volume', () => {
   const kept = (from: string, over: object = {}) => ({
     'batch.volume': { v: 0.1, from: 'How much must I make?' },
     'batch.count': { v: 4, from },
@@ -210,7 +210,7 @@ const lastForm: KeptResults = {
   'part.volume': { v: 0.00371, ...forms },
 };
 
-test('a sum of forms typed in, in several loads, is told of joints', () => {
+test('a typed total volume in several loads gets a note on joints', () => {
   const drawn = renderToString(
     h(Sheet, { system: 'us', entries: sumTyped, kept: lastForm }),
   ).replaceAll('\u00a0', ' ');
@@ -224,7 +224,7 @@ test('a sum of forms typed in, in several loads, is told of joints', () => {
   expect(known(3, {})).toBeUndefined();
 });
 
-test('slabs with test bars are told to be shared out only where the loads do not divide them', () => {
+test('slabs with test bars get the note on sharing only where the loads do not divide them', () => {
   const row = (shape: string, count: string, ...sides: string[]) => ({
     shape: { t: shape },
     count: { t: count },
@@ -263,11 +263,11 @@ test('slabs with test bars are told to be shared out only where the loads do not
   expect(told(3, '13', '6')).toMatch(/^3 loads for 19 pieces/);
 });
 
-describe('what the bench sheet says is still the example’s', () => {
+describe('what the bench sheet names as still the example’s', () => {
   const sheet = renderToString(h(BenchSheet, {}));
   const listed = /sheet-open">(.*?)<\/p>/s.exec(sheet)?.[1] ?? '';
 
-  test('all there is, but not the weighing of a mix that is not made yet', () => {
+  test('includes all fields but the weighing of a mix not made yet', () => {
     for (const input of ['pieces-pieces', 'foam-density-full', 'correct-vessel'])
       expect(listed).toContain(`href="#${input}"`);
     expect(listed).not.toContain('correct-full');
@@ -285,7 +285,7 @@ describe('what the bench sheet says is still the example’s', () => {
     'batch.volume': { v: 0.05, from: of.question, by: of.id },
   });
 
-  test('not the pieces, where the volume is of another shape or typed', () => {
+  test('leaves out the pieces, where the volume is of another shape or typed', () => {
     expect(rests({}, {}).pieces).toBe(true);
     expect(rests({}, volume(pieces)).pieces).toBe(true);
     expect(rests({}, volume(shapes)).pieces).toBe(false);
@@ -293,7 +293,7 @@ describe('what the bench sheet says is still the example’s', () => {
     expect(rests(typed, volume(pieces)).pieces).toBe(false);
   });
 
-  test('not how the foam was weighed, where its density was typed', () => {
+  test('leaves out the foam’s weighing, where its density was typed', () => {
     expect(rests({}, {}).foam).toBe(true);
     expect(rests({ 'mix.foamDensity': { t: '75', u: 'g/L', s: 'metric' } }, {}).foam).toBe(false);
   });
@@ -315,7 +315,7 @@ describe('the sheet for the next load does not rest on the weighing of the last'
     expect(common({})?.targetDensity).toBe(600);
   });
 
-  test('nor on that of the example, which weighs less than a drum does empty', () => {
+  test('nor on the weighing of the example', () => {
     const drum = {
       'bucket.tare': { t: '16', u: 'kg', s: 'metric' },
       'bucket.volume': { t: '200', u: 'L', s: 'metric' },
@@ -323,7 +323,7 @@ describe('the sheet for the next load does not rest on the weighing of the last'
     expect(common(drum)).toMatchObject({ tare: 16, vessel: 0.2 });
   });
 
-  test('but on the bucket, and it says so where that is missing', () => {
+  test('but on the bucket, and asks for it where it is missing', () => {
     const { outcome } = nextLoad({ 'mix.bucketTare': { t: '' } }, {}, say);
     expect(!outcome.ok && outcome.problems[0]!.say).toContain('Bucket, empty is empty');
   });
@@ -362,7 +362,7 @@ describe('a bucket larger than the load', () => {
     };
   };
 
-  test('weighs neither blend nor foam, and a vessel that does is named once', () => {
+  test('is used for neither blend nor foam, and a suitable vessel is named once', () => {
     // 11 gal in three loads of 3.67 gal.
     const { sheet, notes, part7 } = drawn('5');
     expect(sheet).toContain('for the blend bring a vessel of about 3 qt, weighed and measured.');
@@ -376,7 +376,7 @@ describe('a bucket larger than the load', () => {
     expect(part7).toContain('bring a vessel of about');
   });
 
-  test('and one that the load fills weighs both', () => {
+  test('is used for both where the load fills it', () => {
     const { sheet, notes } = drawn('1');
     expect(sheet).toMatch(/full of blended mix [\d.]+\slb = [\d.]+\slb( [\d.]+\soz)?\./);
     expect(sheet).toContain('Weigh a bucket of it; fold');

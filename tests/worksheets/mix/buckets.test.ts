@@ -10,7 +10,7 @@ describe('the foam by other measures', () => {
   const measures = (of: Parameters<typeof foamMeasures>[2], litres = 11.48, system = 'metric') =>
     foamMeasures(litres / 1000, 70, of, speaker(system as 'metric')).replaceAll('\u00a0', ' ');
 
-  test('less than a bucket: its weight, and what the bucket reads with it', () => {
+  test('less than a bucket: its weight, and the reading of the filled bucket', () => {
     // 11.48 × 0.070 kg, and the bucket’s own 0.62.
     expect(measures({ tare: 0.62, vessel: 0.012 })).toBe(
       'By weight 804 g: the bucket then reads 1.42 kg.',
@@ -20,7 +20,7 @@ describe('the foam by other measures', () => {
     );
   });
 
-  test('more: the whole ones, and what the last reads', () => {
+  test('more than one: the number of full buckets, and the reading of the last', () => {
     // 28.8 − 24 L; 4.8 × 0.070 + 0.62 kg.
     expect(measures({ tare: 0.62, vessel: 0.012 }, 28.8)).toBe(
       'By weight 2.02 kg, by the bucket 2 full and 4.80 L: the last then reads 0.96 kg.',
@@ -30,7 +30,7 @@ describe('the foam by other measures', () => {
     );
   });
 
-  test('a little foam in a small vessel is read in its unit: the hundredth of a kilogram would round an eighth of it away', () => {
+  test('a little foam in a small vessel is given in grams, not rounded to 10 g', () => {
     // 1.08 × 0.070 kg on 0.095.
     expect(measures({ tare: 0.095, vessel: 0.00205 }, 1.08)).toBe(
       'By weight 75.6 g: the bucket then reads 171 g.',
@@ -48,7 +48,7 @@ describe('the foam by other measures', () => {
     );
   });
 
-  test('an amount to weigh out is the one the plan shows', () => {
+  test('the amount to weigh out is the one that the plan shows', () => {
     const said = (kg: number, us = false) => {
       const voice = us ? speaker('us') : say;
       return voice(kg, 'mass', weighedOut(kg, voice)).replaceAll('\u00a0', ' ');
@@ -58,7 +58,7 @@ describe('the foam by other measures', () => {
     expect(said(0.7083, true)).toBe('1.56 lb');
   });
 
-  test('a bucket that is not weighed, or not known, is not spoken of', () => {
+  test('a bucket without weight or volume is not mentioned', () => {
     expect(measures({ tare: undefined, vessel: 0.012 }, 28.8)).toBe(
       'By weight 2.02 kg, by the bucket 2 full and 4.80 L.',
     );
@@ -79,7 +79,7 @@ describe('the foam by other measures', () => {
     );
   });
 
-  test('the buckets of a sheet say no other amount than the line above', () => {
+  test('the buckets of a sheet add up to the amount above', () => {
     const of = (litres: number) => buckets(inBuckets(litres / 1000, 0.012), 0.012, say);
     expect(of(11.48)).toBe(say(0.01148, 'volume', { units: { metric: 'L', us: 'gal' } }));
     expect(of(28.62)).toBe('2\u00a0full and 4.62\u00a0L');

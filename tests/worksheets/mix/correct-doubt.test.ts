@@ -28,7 +28,7 @@ function weighed(plusMinus: string) {
   return { verdict: found.judgement.say, add: found.numbers.addFoam };
 }
 
-test('readings that cannot tell a good mix from a bad one bring no amount to add', () => {
+test('readings that cannot tell a good mix from a bad one give no amount to add', () => {
   expect(weighed('0.5')).toMatchObject({ add: undefined });
   expect(weighed('0.5').verdict).toContain('cannot tell a good mix from a bad one');
 });
@@ -37,7 +37,7 @@ test('on a scale that can, the same bucket asks for foam', () => {
   expect(weighed('0.01').add!.value).toBeGreaterThan(0);
 });
 
-test('no amount is named for the example’s mixer full; near enough needs none', () => {
+test('no amount is given for the example’s mass in the mixer, unless none is needed', () => {
   const on = (full: string, more: Entries = {}) => {
     const entries = {
       'bucket.tare': { t: '0.4', u: 'kg' },
@@ -60,7 +60,7 @@ test('no amount is named for the example’s mixer full; near enough needs none'
 });
 
 /** A plan of the reader's, and the bucket not yet weighed. */
-test('a weighing that is still the example’s stops nobody', () => {
+test('a weighing that is still the example’s does not stop', () => {
   const of = (entries: Entries) => {
     const found = answer(correct, readWorksheet(correct, entries, {}, say), say);
     return found.ok ? found.judgement : undefined;

@@ -61,7 +61,7 @@ test.each([
   expect(outcome.judgement.say).toContain(figures);
 });
 
-test('a bucket no mix could weigh is doubted alike, however far a slip takes it', () => {
+test('an impossible bucket weight is questioned in the same words, however far off', () => {
   const of = (entries: Record<string, { t: string; u: string }>) => {
     const found = answer(correct, readWorksheet(correct, entries, {}, say), say);
     return found.ok ? found.judgement.say : found.problems[0]!.say;

@@ -61,7 +61,7 @@ describe.each([
       expect(numbers).not.toHaveProperty(amount);
   });
 
-  test('before that there is an amount, and near enough stays near enough', () => {
+  test('before that there is an amount, and a mix within tolerance is good', () => {
     expect(on(660, 1).numbers).toHaveProperty('addFoam');
     expect(on(480, 1).numbers).toHaveProperty('addBase');
     expect(on(620, 2).judgement.verdict).toBe('good');
@@ -91,7 +91,7 @@ describe.each([
     [444, 'addBase', false],
     [1119, 'addFoam', true],
     [1121, 'addFoam', false],
-  ])('the line is where it is drawn: %d kg/m³', (density, amount, named) => {
+  ])('an amount is given up to its limit: %d kg/m³', (density, amount, named) => {
     const enough = {
       'correct.mass': kg('40'),
       'correct-buckets.buckets': { rows: [{ full: full(density), mass: kg('40') }] },
@@ -100,26 +100,26 @@ describe.each([
     expect(amount in on(density, 0, enough).numbers).toBe(named);
   });
 
-  test('how far off still passes follows the reader’s own “near enough”', () => {
+  test('the limit for placing follows the reader’s tolerance', () => {
     const near = (t: string) => ({ [`${sheet}.tolerance`]: { t, u: '%' } });
     expect(on(670, 2, near('6')).judgement.verdict).toBe('look');
     expect(on(650, 2, near('4')).judgement.verdict).toBe('stop');
   });
 
-  test('starts with what the bench goes by', () => {
+  test('has the defaults of the bench', () => {
     const { values } = on(640, 0);
     expect(values.tolerance).toBeCloseTo(NEAR_ENOUGH, 12);
     expect(values.most ?? MOST_CORRECTIONS).toBe(MOST_CORRECTIONS);
   });
 });
 
-test('who allows more corrections is told what to add until they are made', () => {
+test('more corrections allowed give amounts until they are made', () => {
   const most = { 'correct-buckets.most': { t: '3' } };
   expect(several(670, 2, most).numbers).toHaveProperty('addFoam');
   expect(several(670, 3, most).judgement.verdict).toBe('stop');
 });
 
-test('the line lies at twice what is near enough', () => {
+test('the limit is twice the tolerance', () => {
   const at = (density: number) => spentAdvice({ density, target: 600, tolerance: 30 });
   expect(at(660)).toEqual({ is: 'place', off: 660 / 600 - 1 });
   expect(at(660.1).is).toBe('another-mix');
@@ -135,7 +135,7 @@ describe('a correction that is too much', () => {
       'correct.mass': kg('60'),
     });
 
-  test('of a mix no farther off than twice what is near enough is not made, and it is placed', () => {
+  test('is not advised for a mix within twice the tolerance, which is placed', () => {
     expect(dense(1480).numbers).toHaveProperty('addBase');
     const { judgement, numbers } = dense(1465);
     expect(numbers).not.toHaveProperty('addBase');
@@ -160,7 +160,7 @@ describe('a correction that is too much', () => {
   });
 });
 
-describe('of several buckets one that no mix can weigh', () => {
+describe('one impossible weight among several buckets', () => {
   const beside = (first: number, more = {}) =>
     answered(correctBuckets, {
       'correct-buckets.buckets': {
@@ -171,7 +171,7 @@ describe('of several buckets one that no mix can weigh', () => {
     });
 
   // 1951 kg/m³ is the base mix, 80 the foam.
-  test.each([1322, 1940, 1960, 6782, 70])('%d kg/m³ stops, and no amount is named', (density) => {
+  test.each([1322, 1940, 1960, 6782, 70])('%d kg/m³ stops, without an amount', (density) => {
     const { judgement, numbers } = beside(density);
     expect(judgement.verdict).toBe('stop');
     expect(judgement.say).toMatch(/^Bucket 1: .*[Ww]eigh again/);
@@ -179,7 +179,7 @@ describe('of several buckets one that no mix can weigh', () => {
       expect(numbers).not.toHaveProperty(amount);
   });
 
-  test('nor by its line of the table, where it is hardly heavier than the base mix', () => {
+  test('has no amount in its row of the table either, just above the base mix', () => {
     const { result, values, judgement } = beside(2000, {
       'correct-buckets.target': { t: '1900', u: 'kg/m3' },
     });
@@ -190,7 +190,7 @@ describe('of several buckets one that no mix can weigh', () => {
 });
 
 describe('several buckets after two corrections', () => {
-  test('have no amount on their lines: each is placed, left or set aside', () => {
+  test('have no amount in their rows: each is placed, left or set aside', () => {
     const lines = (made: string) => {
       const { result, values } = answered(correctBuckets, {
         'correct-buckets.buckets': {
@@ -210,7 +210,7 @@ describe('several buckets after two corrections', () => {
   });
 });
 
-test('what is placed is told how much there is of it, once the mix in the mixer is the reader’s', () => {
+test('the volume to place is given once the mass in the mixer is the reader’s', () => {
   const there = /There are 32\.\d\sL of the mix\.$/;
   expect(one(640, 2).judgement.say).toMatch(there);
   expect(one(641, 0, { 'correct.tolerance': { t: '10', u: '%' } }).judgement).toMatchObject({
@@ -257,13 +257,13 @@ describe('a bucket that holds more than the mix it stands for', () => {
     expect(tables(found)[0]!.at(-1)!.slice(2)).toEqual(['weigh a smaller vessel']);
   });
 
-  test('nor has the table to print one for such a reading', () => {
+  test('has no amount in the table to print either', () => {
     const printed = tables(rows('12.7'))[1]!;
     expect(printed.at(-1)!.slice(2)).toEqual(['weigh a smaller vessel']);
     expect(rows('12.9').numbers).toHaveProperty('addFoam');
   });
 
-  test('as the one bucket of a load has none', () => {
+  test('gets the same words as the one bucket of a load', () => {
     const found = one(640, 0, { 'correct.mass': kg('12.7') });
     expect(found.judgement.say).toBe(rows('12.7').judgement.say);
   });
@@ -278,7 +278,7 @@ describe('a slip in one bucket of several', () => {
     });
   const slip = buckets(600, 600, 600 / 2.2046, 600, 600, 600);
 
-  test('is named, though all of them together ask for a fair amount', () => {
+  test('is named, though all of them together would need a moderate amount', () => {
     // Together 497 kg/m³: 600/497 − 1 is 21 %, for which 30 % of base mix would do.
     expect(slip.numbers.density!.value).toBeCloseTo((6 * 600) / (5 + 2.2046), 0);
     expect(slip.judgement).toMatchObject({
@@ -288,7 +288,7 @@ describe('a slip in one bucket of several', () => {
     expect(slip.numbers).not.toHaveProperty('addBase');
   });
 
-  test('has no amount on its line, and the others keep theirs', () => {
+  test('has no amount in its row, and the others keep theirs', () => {
     const [lines] = correctBuckets.tables!;
     const cells = (found: typeof slip) =>
       lines!.rows(found.result as never, found.values as never, say).map((row) => row.at(-1));
@@ -304,7 +304,7 @@ describe('a slip in one bucket of several', () => {
   });
 });
 
-describe('of a mix that outgrows the mixer a part is corrected, in all its amounts', () => {
+describe('where the mixer is too small only a part is corrected, with amounts for that part', () => {
   const part = (full: string, mass: string, load: string) => {
     const { result, numbers } = answered(correct, {
       'correct.full': kg(full),
@@ -341,7 +341,7 @@ describe('of a mix that outgrows the mixer a part is corrected, in all its amoun
   });
 });
 
-describe('several buckets in a mixer have the room that one has', () => {
+describe('several buckets have the same room in the mixer as one', () => {
   const bench = {
     'mix.bucketTare': kg('0.85'),
     'mix.bucketVolume': { t: '20', u: 'L' },
@@ -361,7 +361,7 @@ describe('several buckets in a mixer have the room that one has', () => {
     return { ...found, words: found.judgement.say, tables };
   };
 
-  test('of one bucket, amount and all', () => {
+  test('one bucket gives the same advice and amounts', () => {
     const more = { 'correct.target': { t: '600', u: 'kg/m3' } };
     const alone = answered(correct, {
       ...bench,
@@ -385,7 +385,7 @@ describe('several buckets in a mixer have the room that one has', () => {
     );
   });
 
-  test('of three: each line makes room, and no sum is named that has none', () => {
+  test('three buckets: each row makes room, and no total without room is given', () => {
     // 21 kg at 507.5 kg/m³ are 41.4 L, and corrected 44.2 L.
     const { words, numbers, tables } = at(['11', '11', '11'], '21');
     expect(words).toMatch(
@@ -408,7 +408,7 @@ describe('several buckets in a mixer have the room that one has', () => {
     expect(large.numbers).toHaveProperty('addBase');
   });
 
-  test('no table names an amount once the corrections are made', () => {
+  test('no table gives an amount once the corrections are made', () => {
     const made = (t: string) => {
       const found = answered(correct, {
         ...bench,
@@ -436,31 +436,31 @@ test.each([
     '0.5',
     'Struck full, it weighs: read 0.5\u00a0kg; it must be more than 0.85\u00a0kg. If the scale was set to zero with the empty vessel on it, type 0 for its empty weight. Still the example’s: “Bucket, empty”.',
   ],
-])(
-  'a bucket that holds nothing, or more than anything, is refused beside its own weighing: %s kg',
-  (t, words) => {
-    const rows = [full(600), kg(t)].map((weighed) => ({ full: weighed, mass: kg('21') }));
-    const entries = { 'correct-buckets.buckets': { rows } };
-    const sheet = correctBuckets as unknown as AnyWorksheet;
-    const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-    expect(found.ok ? [] : found.problems).toEqual([
-      { input: 'correct-buckets-buckets-1-full', say: words },
-    ]);
+])('an impossible bucket is refused beside its own weighing: %s kg', (t, words) => {
+  const rows = [full(600), kg(t)].map((weighed) => ({ full: weighed, mass: kg('21') }));
+  const entries = { 'correct-buckets.buckets': { rows } };
+  const sheet = correctBuckets as unknown as AnyWorksheet;
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  expect(found.ok ? [] : found.problems).toEqual([
+    { input: 'correct-buckets-buckets-1-full', say: words },
+  ]);
+});
+
+test.each(['metric', 'us'] as const)(
+  'the vessel advised is accepted by its field, %s',
+  (system) => {
+    const say = speaker(system);
+    for (const mix of [0.2e-3, 0.5e-3, 0.52e-3, 0.55e-3, 3e-3]) {
+      const [, named] = /about (.*),/.exec(vesselFor(mix, say))!;
+      const entry = { t: named!, s: system };
+      const { vessel } = readWorksheet(
+        correct,
+        { [benchKey(correct, 'vessel')]: entry },
+        {},
+        say,
+      ).fields;
+      const { problem } = vessel as NumberReading;
+      expect(problem, named).toBeUndefined();
+    }
   },
 );
-
-test.each(['metric', 'us'] as const)('a vessel is named that its field takes, %s', (system) => {
-  const say = speaker(system);
-  for (const mix of [0.2e-3, 0.5e-3, 0.52e-3, 0.55e-3, 3e-3]) {
-    const [, named] = /about (.*),/.exec(vesselFor(mix, say))!;
-    const entry = { t: named!, s: system };
-    const { vessel } = readWorksheet(
-      correct,
-      { [benchKey(correct, 'vessel')]: entry },
-      {},
-      say,
-    ).fields;
-    const { problem } = vessel as NumberReading;
-    expect(problem, named).toBeUndefined();
-  }
-});

@@ -16,7 +16,7 @@ const asked = (sheet: AnyWorksheet, entries: Entries = {}) => {
 };
 const lives = { 'mix.foamLives': { t: '92', u: '%' } };
 
-test('foam that dies on the way is made up for, named so, and leaves the density aimed at as it is', () => {
+test('planned loss of foam is made up for without changing the density aimed at', () => {
   const sheet = proportion as AnyWorksheet;
   const [plain, made] = [asked(sheet), asked(sheet, lives)];
   const [before, after] = [plain.numbers, made.numbers];
@@ -30,7 +30,7 @@ test('foam that dies on the way is made up for, named so, and leaves the density
   expect(base! + foam!).toBeCloseTo(all!, 0);
 });
 
-test('a plan that allows for another loss than there is, is told which way to change', () => {
+test('a plan for another loss than was found is told which way to change', () => {
   const sheet = landing as AnyWorksheet;
   const advice = (lives: string, lost: string) =>
     asked(sheet, {
@@ -46,7 +46,7 @@ test('a plan that allows for another loss than there is, is told which way to ch
   expect(advice('90', '10')).not.toContain('aiming');
 });
 
-test('a loss the plan allows for is not counted again in how close it lands', () => {
+test('the planned loss is not counted twice in where the batch lands', () => {
   const sheet = landing as AnyWorksheet;
   const lost = { 'landing.gasLost': { t: '8', u: '%', p: '2', pu: '%' } };
   const mean = (entries: Entries) => asked(sheet, entries).numbers.mean!.value;
@@ -55,7 +55,7 @@ test('a loss the plan allows for is not counted again in how close it lands', ()
   expect(Math.abs(mean({ ...lost, ...lives }) - target)).toBeLessThan(0.005 * target);
 });
 
-test('the odds that are shown end where those in words do', () => {
+test('the odds in the picture and in words have the same limits', () => {
   const shown = (lost: string, own: string) =>
     asked(landing as AnyWorksheet, {
       'landing.gasLost': { t: lost, u: '%' },

@@ -49,7 +49,7 @@ describe('what is advised', () => {
     ),
   );
 
-  test('first does not lower the odds once it is done', () => {
+  test('first does not lower the odds when followed', () => {
     const done = { bar: 0, aim: 0 };
     for (const load of loads) {
       const now = landed(load);
@@ -90,7 +90,7 @@ describe('what is advised', () => {
     );
   });
 
-  test('gas that was gained is a reading to find, however the foam is measured out', () => {
+  test('a gain of gas is told as a wrong reading, however the foam is measured', () => {
     for (const fill of [3, 4, 6, 12])
       expect(landed({ target: 600, fill, lost: -4 }).say, `${fill} %`).toMatch(
         /correction\. You are aiming light by .* which is a gain\. Weigh again/,

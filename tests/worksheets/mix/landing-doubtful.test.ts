@@ -57,14 +57,14 @@ test.each([
   },
 );
 
-test('a ± beside its reading is refused by that name', () => {
+test('a refused ± is named after its reading', () => {
   const lost = { 'landing.gasLost': { t: '3', u: '%', p: '60', pu: '%' } };
   expect(refused(lost)?.say).toMatch(
     /^± of Gas lost while blending: read 60\s%; it must be at most 50\s%/,
   );
 });
 
-test('what is little is told to want a finer scale than the example’s', () => {
+test('a small amount is told to need a finer scale than the example’s', () => {
   const jar = { 'bucket.volume': { t: '0.2', u: 'L' } };
   expect(refused(jar)).toMatchObject({
     input: 'landing-foamScale',

@@ -65,7 +65,7 @@ test.each([
   },
 );
 
-test('one weighed once is as doubtful as its scale, which may be a better one', () => {
+test('a foam weighed once has the ± of its scale', () => {
   const found = landed(weighed, '350');
   expect(found.u).toBeCloseTo(landed({}, '350').u, 6);
   expect(bar(found)).toBeUndefined();
@@ -74,13 +74,13 @@ test('one weighed once is as doubtful as its scale, which may be a better one', 
   expect(scale('50')).toBeGreaterThan(found.u + 0.5);
 });
 
-test('what several weighings scatter counts beside the scale', () => {
+test('the scatter of several weighings is added to the ± of the scale', () => {
   const found = landed(several, '350');
   expect(found.u).toBeGreaterThan(1.2 * landed(weighed, '350').u);
   expect(bar(found)).toBeGreaterThan(0);
 });
 
-test('a foam that may as well be half of itself is refused by its ±', () => {
+test('a foam density with a ± of half of it is refused by its ±', () => {
   const kept = { 'foam.density': { v: 80, pm: 41, from: foamDensity.question } };
   const found = answer(landing, readWorksheet(landing, {}, kept, say), say);
   expect(found.ok ? undefined : found.problems[0]).toMatchObject({

@@ -27,7 +27,7 @@ const bars = (sameBucket: 'same' | 'other') => {
 };
 
 describe('what to improve first', () => {
-  test('a bucket known to 1 % that both weighs and measures the foam counts for both', () => {
+  test('a bucket’s ± of 1 % that weighs and measures the foam counts for both', () => {
     const { rows, values } = bars('same');
     // The same foam by weight, in 1 % more room: the mix is lighter by the foam's share of that.
     const base = 1 / values.cementDensity + values.waterCement / 998;
@@ -39,7 +39,7 @@ describe('what to improve first', () => {
     expect(rows.find(({ label }) => label === 'Foam measured out')!.size).toBeLessThan(0.1);
   });
 
-  test('weighed in another bucket, it is wrong in the density of the foam alone', () => {
+  test('with foam weighed in another bucket, its ± counts in the density alone', () => {
     const [same, other] = (['same', 'other'] as const).map(
       (which) => bars(which).rows.find(({ label }) => label === 'Volume of the bucket')!.size,
     );
@@ -47,14 +47,14 @@ describe('what to improve first', () => {
   });
 });
 
-test('as much of the odds as chance leaves is said', () => {
+test('a note gives the difference in odds that the number of trials cannot tell', () => {
   // The standard deviation of the difference of two shares of N trials, where they are largest.
   expect(Math.sqrt((2 * 0.5 * 0.5) / LANDING_TRIALS)).toBeCloseTo(0.005, 12);
   const found = answer(landing, readWorksheet(landing, {}, {}, say), say);
   expect(found.ok && found.notes.join(' ')).toContain('odds less than half a per cent apart');
 });
 
-test('the ± to first order stands beside that of the trials, of all three', () => {
+test('the first-order ± is given beside that of the trials for all three results', () => {
   const found = answer(landing, readWorksheet(landing, {}, {}, say), say);
   mustAnswer(found);
   const words = landing.working[1]!.put(found.result as never, found.values as never, say);

@@ -85,7 +85,7 @@ describe.each(THREE)('%s', (id, sheet: AnyWorksheet) => {
     expect(asked(sheet, readings).verdict).toBe('good');
   });
 
-  test('what stops is said first, and hides nothing', () => {
+  test('what stops is told first, together with the rest', () => {
     const { verdict, say } = asked(sheet, { 'mix.foamDensity': '130 g/L', 'mix.sandCement': '10' });
     expect(verdict).toBe('stop');
     expect(say).toMatch(/^The water is 3\.[5-7]/);
@@ -121,7 +121,7 @@ describe('pieces that are not filled from one load', () => {
   const of = (kept: KeptResults, typed = {}) =>
     asked(proportion, { 'mix.largestLoad': '5 L', ...typed }, 'metric', kept);
 
-  test('are looked at where the loads are planned', () => {
+  test('are told where the loads are planned', () => {
     expect(of(sized(1))).toMatchObject({
       verdict: 'look',
       say: expect.stringContaining('Each piece is filled from several loads'),
@@ -129,7 +129,7 @@ describe('pieces that are not filled from one load', () => {
     expect(of(sized(4)).say).toContain('4 loads of 1 piece avoid it');
   });
 
-  test('are not where loads are of whole ones, pieces can be shared out, or the volume is another', () => {
+  test('are not told where loads hold whole pieces, pieces can be shared out, or the volume is another', () => {
     expect(of(sized(6)).verdict).toBe('good');
     expect(of(sized(4), { 'mix.leastLoads': '4' }).verdict).toBe('good');
     expect(of(sized(4, false)).verdict).toBe('good');
@@ -193,7 +193,7 @@ test.each([
   },
 );
 
-test('weighings that differ hide no foam that stops', () => {
+test('weighings that differ do not hide a foam that is stopped', () => {
   const several = (...fulls: readonly string[]) => ({
     'foam.weighings': 'several',
     'foam-density.fulls': { rows: fulls.map((t) => ({ full: { t, u: 'kg' } })) },
@@ -202,7 +202,7 @@ test('weighings that differ hide no foam that stops', () => {
   expect(asked(foamDensity, several('2.35', '2.45')).say).toContain('weighings differ');
 });
 
-test('a likely foam that is assumed is to be weighed, and nothing else', () => {
+test('an assumed likely foam density is told only to be weighed', () => {
   const found = asked(foamDensity, { 'foam.method': 'assumed', 'foam-density.assumed': '80 g/L' });
   expect(found.verdict).toBe('look');
   expect(found.say).toMatch(/^80\.0\sg\/L is assumed, not weighed/);
@@ -274,7 +274,7 @@ describe('pigment', () => {
       expect(asked(sheet, { 'pigment.share': share }).verdict).toBe(verdict);
   });
 
-  test('none at all is no usual dose', () => {
+  test('a dose of 0 is told as no pigment', () => {
     const { verdict, say } = asked(pigment, { 'pigment.share': '0 %' });
     expect(verdict).toBe('good');
     expect(say).toContain('No pigment');
@@ -305,7 +305,7 @@ test.each([
   expect(found.say.startsWith('Too little cement')).toBe(verdict === 'look');
 });
 
-test('sand is held to its own most, whatever else goes in beside it', () => {
+test('sand is compared with its own maximum, whatever else is added', () => {
   const { verdict, say } = asked(batch, {
     'mix.sandCement': '10',
     'batch.filler': { t: 'some' },
@@ -315,7 +315,7 @@ test('sand is held to its own most, whatever else goes in beside it', () => {
   expect(say).toContain('damp sand');
 });
 
-test('a jug and a hand blender are a mixer', () => {
+test('accepts a jug and a hand blender as a mixer', () => {
   const jug = { 'proportion.volume': '0.4 L', 'mix.largestLoad': '500 mL' };
   expect(asked(proportion, jug).verdict).toBe('good');
 });

@@ -47,7 +47,7 @@ const all = Object.assign({}, ...Object.values(ways)) as Entries;
 /** They ask how much wetter than another a paste is, or how much lime its water holds: a bound, not an amount. */
 const ANY_WATER = ['set-time', 'set-faster'];
 
-test('whoever reads the ratio reads which water it counts', () => {
+test('every worksheet that uses w/c also uses which water it counts', () => {
   const reading = sheets.filter((sheet) => keysOf(sheet).includes('mix.waterCement'));
   expect(reading.length).toBeGreaterThan(10);
   const blind = reading.filter((sheet) => !keysOf(sheet).includes('proportion.counts'));
@@ -57,7 +57,7 @@ test('whoever reads the ratio reads which water it counts', () => {
 describe.each(Object.entries({ ...ways, 'all of these': all }))('where %s', (_, entries) => {
   const [plain, mix] = [asked(proportion, {}), asked(proportion, entries)];
 
-  test('the whole batch is the same one', () => {
+  test('the whole batch has the same amounts', () => {
     const whole = asked(batch, entries);
     expect(mix.cement!.value).not.toBeCloseTo(plain.cement!.value, 1);
     for (const [ours, theirs] of [
@@ -73,7 +73,7 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))('where %s', (_, 
       expect(whole[theirs]!.value / mix[ours]!.value, theirs).toBeCloseTo(1, 9);
   });
 
-  test('it is aimed where it lands, its loss as planned', () => {
+  test('the landing worksheet finds the planned density with the planned loss', () => {
     const { value: target } = mix.wet!;
     const lives = 'mix.foamLives' in entries ? 80 : 100;
     const landed = asked(landing, {
@@ -85,7 +85,7 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))('where %s', (_, 
     expect(landed.dry!.value / mix.dry!.value).toBeCloseTo(1, 2);
   });
 
-  test('its cost counts what is weighed out', () => {
+  test('its cost counts the amounts weighed out', () => {
     const priced: Entries = {
       ...entries,
       // What the density aimed at weighs in the bucket.
@@ -118,7 +118,7 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))(
       ),
     };
 
-    test('its heat is that of its cement', () => {
+    test('its heat is from the same cement', () => {
       const { cement, hydration } = worked(heatInside, {
         ...part,
         'heat-inside.heat': { t: 'total' },
@@ -129,11 +129,11 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))(
       expect(hydration.ultimate).toBeCloseTo(Math.min(1, (1.031 * w) / (0.194 + w)), 6);
     });
 
-    test('the density chosen dries to what it does', () => {
+    test('the target density worksheet gives the same dry density', () => {
       expect(asked(targetDensity, part).dry!.value / batchOf.dry!.value).toBeCloseTo(1, 9);
     });
 
-    test('it dries of all its water but a fifth of the cement', () => {
+    test('drying takes all its water but a fifth of the cement', () => {
       const free = mix.water + mix.foamMass - 0.2 * mix.cement;
       expect(asked(dryingToUse, part).initial!.value).toBeCloseTo(
         free / mix.volume / mix.ovenDryDensity,
@@ -141,11 +141,11 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))(
       );
     });
 
-    test('the gas that a lift presses on is what lives of its foam', () => {
+    test('a lift compresses the gas that survives', () => {
       expect(asked(lift, part).gas!.value).toBeCloseTo(mix.airShare, 9);
     });
 
-    test('once hard it is made of the same', () => {
+    test('the hardened paste has the same composition', () => {
       const { ratio, dry, air } = asked(powersVolumes, part);
       expect(ratio!.value).toBeCloseTo(mix.waterCementTotal, 9);
       expect(dry!.value).toBeCloseTo(mix.ovenDryDensity, 6);
@@ -179,7 +179,7 @@ describe('where the ratio counts all water, the base mix to add', () => {
     'correct.full': { t: '11.85', u: 'kg' },
   };
 
-  test('has its own, and weighs what the plan’s weighs', () => {
+  test('has a w/c of its own, and the density of the plan’s', () => {
     const mix = planned(proportion, entries);
     const { addCement, addWater, addBase } = asked(correct, entries);
     const [cement, water] = [addCement!.value, addWater!.value];
@@ -188,7 +188,7 @@ describe('where the ratio counts all water, the base mix to add', () => {
     expect(density).toBeCloseTo(mix.base!.value, 6);
   });
 
-  test('has it on the sheet for the bench too', () => {
+  test('is on the bench sheet too', () => {
     planned(proportion, entries);
     const { result, values } = found(correct, entries);
     const { addCement, addWater } = asked(correct, entries);
@@ -204,7 +204,7 @@ describe('where the ratio counts all water, the base mix to add', () => {
   });
 });
 
-test('where the ratio counts all water, the density to aim for dries to what the batch does', () => {
+test('where the ratio counts all water, the target density worksheet gives the dry density of the batch', () => {
   const entries = ways['the ratio counts all water']!;
   const target = found(targetDensity, entries);
   expect(target.numbers.dry!.value).toBeCloseTo(asked(proportion, entries).dry!.value, 6);
@@ -217,7 +217,7 @@ describe('what ties up the hardness of its water', () => {
     readWorksheet(sequestrants, entries, $kept.get(), say).values as Record<string, number>;
   const small: Entries = { 'proportion.volume': { t: '36', u: 'L' } };
 
-  test('is reckoned for as much as the batch takes, of the foam’s or of both', () => {
+  test('is calculated for the water of the batch, the foam’s or both', () => {
     const mix = planned(proportion, { ...small, ...ways['foam dies'] });
     expect(given().volume).toBeCloseTo(mix.softWater!.value, 9);
     expect(given().solutionCement).toBeCloseTo(mix.foamMass!.value / mix.cement!.value, 9);
@@ -232,7 +232,7 @@ describe('what ties up the hardness of its water', () => {
     expect(ratio).toBeCloseTo(mix.ratio!.value, 9);
   });
 
-  test('follows the whole batch, where that is worked in', () => {
+  test('follows the whole batch, where that was used', () => {
     planned(proportion, small);
     const whole = planned(batch, ways['foam dies']!);
     expect(given().solutionCement).toBeCloseTo(

@@ -43,7 +43,7 @@ describe.each<[string, AnyWorksheet, string, Entries]>([
     },
   ],
 ])('%s', (_, sheet, waterCement, more) => {
-  test('a paste that the foam leaves too little water is told its limit, and a ratio that will do', () => {
+  test('a paste left too dry by the foam is told its limit and a w/c that is enough', () => {
     const problem = refused(sheet, waterCement, more);
     expect(problem?.input).toBe(`${sheet.id}-waterCement`);
     expect(problem?.say).toContain(`A water/cement ratio of ${Number(waterCement).toFixed(2)}`);

@@ -29,13 +29,13 @@ test.each(['1', '6'])('a day has as many loads as the batch, with %s at least', 
   expect(loads).toEqual(Array(3).fill(Math.max(5, Number(t))));
 });
 
-test('a batch that is one bag opens one', () => {
+test('a batch of exactly one bag opens one', () => {
   const whole = asked(batch, { 'batch.aim': { t: 'bags' }, 'batch.bags': { t: '1' } });
   const kept = { 'mix.planned': { v: whole.wet!.value, from: batch.question, by: batch.id } };
   expect(asked(cost, {}, kept).bags!.value).toBe(1);
 });
 
-test('a batch says what stands in for cement and what an admixture brings', () => {
+test('a batch gives its cement replacements and the water of an admixture', () => {
   const content = { 'batch.aim': { t: 'content' }, 'batch.content': { t: '380', u: 'kg/m3' } };
   const blend = { 'batch.cementKind': { t: 'blend' }, 'batch.ash': { t: '20', u: '%' } };
   const whole = asked(batch, { ...content, ...blend });
@@ -95,7 +95,7 @@ describe('the dose answered on the page of the solution is that of the batch', (
     expect(sheet).toContain(`concentrate</th><td></td><td>${millilitres} (`);
   });
 
-  test('is asked for where it was answered so, and 1 : N is not', () => {
+  test('shows the fields of the way it was stated, and not 1 : N', () => {
     const shown = (entries: Entries) => {
       const { fields } = readWorksheet(proportion, entries, {}, say);
       const chosen = choices(fields);

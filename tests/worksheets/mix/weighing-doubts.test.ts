@@ -47,7 +47,7 @@ describe('readings that cannot tell one bucket cannot tell several', () => {
     expect(several.judgement).toEqual(one.judgement);
   });
 
-  test('nor one whose volume is hardly known; its own line names no amount either', () => {
+  test('with a bucket of nearly unknown volume, nor does its own row give an amount', () => {
     const at = (pm?: string) =>
       found(correctBuckets, {
         'mix.bucketTare': kg('0.85'),
@@ -66,20 +66,20 @@ describe('readings that cannot tell one bucket cannot tell several', () => {
     expect(new Set(cells(wide))).toEqual(new Set(['cannot tell: the ± is too wide']));
   });
 
-  test('the ± of the two worksheets is one', () => {
+  test('the ± is the same in both worksheets', () => {
     const { density } = found(correctBuckets, { ...bench, ...rows('21', '0.36') }).numbers;
     const { measured } = found(correct, bench).numbers;
     expect(density!.sure!.pm / measured!.sure!.pm).toBeCloseTo(1, 9);
   });
 });
 
-describe('a bucket’s volume that no bucket has', () => {
-  test('is refused as its own', () => {
+describe('an impossible bucket volume', () => {
+  test('is refused at its field', () => {
     const small = { 'mix.bucketVolume': litres('0.02'), ...rows('21', '13.65') };
     expect(problem(correctBuckets, small)!.input).toBe('correct-buckets-vessel');
   });
 
-  test('is named where a weighing cannot be', () => {
+  test('is named as a reason for an impossible weighing', () => {
     const at = (volume: string) => ({
       'mix.bucketVolume': litres(volume),
       ...rows('21', '13.65'),
@@ -93,7 +93,7 @@ describe('a bucket’s volume that no bucket has', () => {
   });
 });
 
-test.each(['target', 'baseDensity'])('a %s that nothing has is refused as its own', (name) => {
+test.each(['target', 'baseDensity'])('an impossible %s is refused at its field', (name) => {
   const at = (t: string) => problem(correct, { [`correct.${name}`]: density(t) });
   expect(at('600000')).toMatchObject({
     input: `correct-${name}`,
@@ -117,13 +117,13 @@ describe('what a load is made of', () => {
     ['7.45', '13.57'],
     ['1.357', '7.45'],
     ['135.7', '7.45'],
-  ])('%s kg of cement and %s kg of water are doubted', (cement, water) => {
+  ])('%s kg of cement and %s kg of water are questioned', (cement, water) => {
     expect(words(cement, water)).toMatch(
       /base mixes for foam have 0\.2 to 1\.25: water and cement swapped/,
     );
   });
 
-  test('as is more in the mixer than went in', () => {
+  test('more in the mixer than went in is questioned', () => {
     const heavy = words('13.57', '7.45', '46.3');
     expect(heavy).toMatch(
       /^Look at the mix in the mixer: 46\.3\skg, .* made of 21\.0\skg\..* If all is right: 7\s% too heavy\..* Add /,
@@ -132,7 +132,7 @@ describe('what a load is made of', () => {
     expect(words('13.57', '7.45', '31.6')).toContain('Look at');
   });
 
-  test('nothing is doubted of it as planned, taken from, added to, lean or of light foam', () => {
+  test('a load as planned, reduced, added to, lean or of light foam is not questioned', () => {
     for (const [cement, water, mass] of [
       ['13.57', '7.45', '21.02'],
       ['13.57', '7.45', '17'],
@@ -154,7 +154,7 @@ describe('what a load is made of', () => {
     expect(waterDoubt({ ...parts, ...of, water: 20 }, say)).toContain('0.2 to 1.25');
   });
 
-  test('a mass of the reader’s own is not held against the example’s parts, but against a plan', () => {
+  test('the reader’s mass is compared with a plan, but not with the example’s parts', () => {
     const { 'correct.cement': _, 'correct.water': __, ...own } = load('', '', '46.3');
     expect(found(correct, own).judgement.say).toMatch(/^7\s% too heavy/);
     const of = { from: 'x', by: 'batch' };
@@ -168,7 +168,7 @@ describe('what a load is made of', () => {
   });
 });
 
-test('a bucket that stands for more than the reader’s mixer holds is doubted', () => {
+test('a bucket that stands for more than the mixer holds is questioned', () => {
   const at = (mass: string, more: Entries = {}) =>
     found(correctBuckets, {
       ...{ 'mix.bucketTare': kg('0.85'), 'mix.bucketVolume': litres('20') },

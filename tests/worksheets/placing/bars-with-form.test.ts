@@ -65,7 +65,7 @@ test.each([
   ['12', '4'],
   ['13', '6'],
   ['1', '40'],
-])('%s slabs with %s bars are as much, and as many loads, by either worksheet', (slabs, bars) => {
+])('%s slabs with %s bars give the same volume and loads in both worksheets', (slabs, bars) => {
   const form = inForm(slabs, bars);
   const [byForm, joints] = [keptValues(), [3, 5, 9].map((loads) => told(loads)?.say)];
   $kept.set({});
@@ -87,7 +87,7 @@ test('four bars of 300 × 50 × 50 mm add three litres, and the size of the part
   expect($kept.get()['piece.thickness']).toMatchObject({ v: expect.closeTo(0.06, 12) });
 });
 
-test('bars as they are usually made leave what is kept the reader’s own', () => {
+test('bars of default size do not mark the result as the example’s', () => {
   workIn(shapes, {
     'shapes.count': { t: '12' },
     ...Object.fromEntries(Object.entries(put(SLAB)).map(([side, e]) => [`shapes.${side}`, e])),
@@ -96,7 +96,7 @@ test('bars as they are usually made leave what is kept the reader’s own', () =
   expect($kept.get()['batch.volume']).not.toHaveProperty('example');
 });
 
-test('loads that do not share the pieces out are told, with those that do', () => {
+test('loads that do not share the pieces evenly are told, with a number that does', () => {
   inForm('12', '4');
   // Of twelve loads none would have room for one more bar; each of four takes three slabs and one.
   expect(told(3)).toMatchObject({

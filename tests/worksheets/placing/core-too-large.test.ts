@@ -98,7 +98,7 @@ test.each([
   expect(found?.say.replaceAll('\u00a0', ' ')).toContain(why);
 });
 
-test('a core longer than its form is let in only where it is narrow enough to lie askew', () => {
+test('a core longer than its form is accepted only where it is narrow enough to lie diagonally', () => {
   const short = { ...BLOCK, length: inch('1 1/2 ft') };
   expect(problem('box', { across: '20', wide: '8', deep: '10' }, short)?.input).toBe(
     'shapes-cores-0-across',
@@ -106,7 +106,7 @@ test('a core longer than its form is let in only where it is narrow enough to li
   expect(problem('box', { across: '20', wide: '1/2', deep: '10' }, short)).toBeUndefined();
 });
 
-test('the corners of a box are what a round form has no room for', () => {
+test('a box in a round form is refused by the distance of its corners', () => {
   const found = problem('box', { across: '10', wide: '9', deep: '9' }, DRUM);
   expect(found?.say.replaceAll('\u00a0', ' ')).toContain(
     'are 13.454 in apart, and its round form is only 12 in across.',
@@ -114,7 +114,7 @@ test('the corners of a box are what a round form has no room for', () => {
   expect(problem('box', { across: '9', wide: '7', deep: '9' }, DRUM)).toBeUndefined();
 });
 
-test('the hole of a ring is told beside the ring, in a row as in a form', () => {
+test('a hole wider than its ring is refused in both worksheets', () => {
   const ring = { shape: { t: 'ring' }, ...inches({ diameter: '8', inner: '9', height: '4' }) };
   const said = (found: ReturnType<typeof answer>) =>
     found.ok ? '' : found.problems[0]!.say.replaceAll('\u00a0', ' ');
@@ -131,7 +131,7 @@ test('the cells of a core and the sides of its form have no label in common', ()
   expect(labels.filter((label) => label !== 'Shape' && others.includes(label))).toEqual([]);
 });
 
-test('a core that stands in the form is left out of it', () => {
+test('the volume of a core that fits is subtracted', () => {
   const found = held('box', { across: '20', wide: '8', deep: '10' });
   expect(found.ok && found.numbers.cores!.value).toBeCloseTo(1600 * 0.0254 ** 3, 12);
 });

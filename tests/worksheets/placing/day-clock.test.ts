@@ -22,7 +22,7 @@ const said = (more: object) => {
   return found.ok ? found.judgement.say : '';
 };
 
-test('fewer loads than the mixer takes are told as the larger mixer they want, which is then enough', () => {
+test('advice for fewer loads names the mixer needed, which is then enough', () => {
   expect(said({})).toContain('take a mixer of 53\u00a0L, for 2\u00a0loads');
   expect(said(typed('clock.volume', '104.2', 'L'))).toContain('a mixer of 53\u00a0L');
   expect(said({})).not.toContain('half as many');
@@ -31,12 +31,12 @@ test('fewer loads than the mixer takes are told as the larger mixer they want, w
   expect(found.ok && found.numbers.loads!.value).toBe(2);
 });
 
-test('where more loads were asked for than the mixer needs, it takes the larger ones', () => {
+test('where more loads were asked for than the mixer needs, larger loads are advised', () => {
   const asked = { ...typed('mix.largestLoad', '60', 'L'), 'mix.leastLoads': { t: '3' } };
   expect(said(asked)).toContain('take 2\u00a0larger loads');
 });
 
-test('more loads than a day holds are told as loads, and as those asked for where they were', () => {
+test('too many loads in a day are refused at the mixer, or at the number asked for', () => {
   const refused = (more: object) => {
     const found = answer(clock, readWorksheet(clock, { ...day, ...more }, {}, metric), metric);
     return found.ok ? undefined : found.problems[0];
@@ -53,7 +53,7 @@ test('more loads than a day holds are told as loads, and as those asked for wher
   });
 });
 
-test('a step too long by itself is not mended by fewer pieces, and foam only where it is too old', () => {
+test('for a single step that is too long fewer pieces are not advised, and better foam only where it is too old', () => {
   const long = (more: object) => said({ 'clock.foamMade': { t: 'each' }, ...more });
   // One load whose foam takes 8 minutes and its blending 6, and which lasts 5.
   const old = long({
@@ -71,7 +71,7 @@ test('a step too long by itself is not mended by fewer pieces, and foam only whe
   expect(said({})).toContain('cast fewer pieces in a day');
 });
 
-test('one remedy is not called any one of several, nor a time over its limit the limit', () => {
+test('a single remedy is not worded as one of several, nor a time shown rounded to its limit', () => {
   const slow = said(typed('clock.place', '40', 'min'));
   expect(slow).not.toContain('Any one of these');
   const late = said(typed('clock.latest', '31.9', 'min'));

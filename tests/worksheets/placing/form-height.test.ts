@@ -20,7 +20,7 @@ const judged = (metres: string, system: System = 'metric') => {
   return found.judgement;
 };
 
-test('a panel that bears it makes no form higher than a person', () => {
+test('a panel that is strong enough does not make a form higher than a person good', () => {
   for (const depth of ['1.81', '3', '10'])
     expect(judged(depth), depth).toMatchObject({
       verdict: 'stop',
@@ -32,7 +32,7 @@ test('a panel that bears it makes no form higher than a person', () => {
   expect(judged('1.2').verdict).toBe('good');
 });
 
-test('a good panel does not speak for its clamps: it says what they carry', () => {
+test('a good panel comes with what its clamps must carry', () => {
   const { verdict, say } = judged('0.06');
   expect(verdict).toBe('good');
   expect(say).toMatch(/^The panel holds/);

@@ -17,7 +17,7 @@ const tie = (width: string, spacing: string) => {
   return { rows: lowerTie!.value + upperTie!.value, push: resultant!.value };
 };
 
-test('the upper row is measured from the surface, so that a deeper form does not leave it behind', () => {
+test('the upper row of ties is measured from the surface', () => {
   const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;
   const at = (below: string) => {
     const entries = { 'form-pressure.depth': mm('300'), 'form-pressure.below': mm(below) };
@@ -42,14 +42,14 @@ test('the upper row is measured from the surface, so that a deeper form does not
   expect(at('300')).toMatchObject({ ok: false, problems: [{ input: 'form-pressure-below' }] });
 });
 
-test('clamps further apart than the side is long carry the whole push on it, and no more', () => {
+test('clamps further apart than the side is long carry its whole force', () => {
   const far = tie('600', '1500');
   expect(far.rows).toBeCloseTo(far.push, 9);
   const near = tie('600', '300');
   expect(near.rows).toBeCloseTo(near.push / 2, 9);
 });
 
-test('the pull on a clamp is said once in pounds, and in newtons with the mass that weighs as much', () => {
+test('the force on a clamp is in pounds, or in newtons with the equivalent mass', () => {
   const said = (system: 'metric' | 'us') => {
     const say = speaker(system);
     const found = answer(formPressure, readWorksheet(formPressure, {}, {}, say), say);
@@ -59,7 +59,7 @@ test('the pull on a clamp is said once in pounds, and in newtons with the mass t
   expect(said('us')).toMatch(/must carry [\d.]+\slbf, each upper one [\d.]+\slbf\. Clamp it/);
 });
 
-test('a face that leans is lifted by itself, and no core is named where none is', () => {
+test('the uplift is named after the face or the core, and missing without either', () => {
   const lifted = (core: string) => {
     const entries = { 'form-pressure.core': { t: core } };
     const found = answer(formPressure, readWorksheet(formPressure, entries, {}, metric), metric);
@@ -72,7 +72,7 @@ test('a face that leans is lifted by itself, and no core is named where none is'
   expect(lifted('leans')).toEqual(['Lift on the face']);
 });
 
-test('a core that another page knows of floats here, until the reader says otherwise', () => {
+test('a core known from another worksheet floats, unless the reader chooses otherwise', () => {
   const cores = { 'part.cores': { v: 0.058, from: 'How much?', by: 'shapes' } };
   const judged = (entries = {}, kept: KeptResults = cores) => {
     const found = answer(formPressure, readWorksheet(formPressure, entries, kept, metric), metric);
@@ -86,7 +86,7 @@ test('a core that another page knows of floats here, until the reader says other
   expect(judged({ 'form-pressure.core': { t: 'none' } })).toMatchObject({ verdict: 'good' });
 });
 
-test('what the clamps stand at is said to three digits in inches', () => {
+test('the positions of clamps are given to three digits in inches', () => {
   const us = speaker('us');
   const found = answer(formPressure, readWorksheet(formPressure, {}, {}, us), us);
   mustAnswer(found);
@@ -95,7 +95,7 @@ test('what the clamps stand at is said to three digits in inches', () => {
   );
 });
 
-test('what a clamp must carry is said with the spacing it rests on, which is the example’s until it is typed', () => {
+test('the force on a clamp is given with its spacing, named as the example’s until typed', () => {
   const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;
   const said = (more: Record<string, ReturnType<typeof mm>> = {}) => {
     const own = {

@@ -20,7 +20,7 @@ const judged = (depth: string, density: string, system: System = 'metric') => {
   return found.judgement;
 };
 
-test('a light mix stays at 0.3 m, as the page says, and a heavier one may go on', () => {
+test('a lift of light mix above 0.3 m is looked at, one of heavier mix may be good', () => {
   for (const depth of ['0.31', '0.55', '0.7'])
     expect(judged(depth, '499'), depth).toMatchObject({
       verdict: 'look',
@@ -31,14 +31,14 @@ test('a light mix stays at 0.3 m, as the page says, and a heavier one may go on'
   expect(judged('0.55', '500').verdict).toBe('good');
 });
 
-test('no lift is tried by standing on it', () => {
+test('no advice is to test a lift by standing on it', () => {
   const { verdict, say } = judged('1.25', '600');
   expect(verdict).toBe('stop');
   expect(say).toMatch(/firm/);
   expect(say).not.toMatch(/foot/);
 });
 
-test('the heights compared are round ones in the unit they are read in', () => {
+test('the heights compared are round in the reader’s units', () => {
   const heights = (system: System) => {
     const say = speaker(system);
     const found = answer(lift, readWorksheet(lift, {}, {}, say), say);
@@ -50,7 +50,7 @@ test('the heights compared are round ones in the unit they are read in', () => {
   expect(heights('us')).toEqual(['0.50 ft', '1.0 ft', '2.0 ft', '4.0 ft', '8.0 ft']);
 });
 
-test('a workshop has one pressure of the air: what is typed beside the foam’s air holds for a lift', () => {
+test('an air pressure typed for the foam’s air is used for a lift', () => {
   const say = speaker('metric');
   const entries: Entries = { 'air.atmosphere': { t: '650', u: 'mbar', s: 'metric' } };
   const pressure = (more: Entries = {}) =>

@@ -17,7 +17,7 @@ const worked = (sheet: AnyWorksheet, entries: Entries, kept = {}) => {
 };
 const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;
 
-test('the piece that was sized is the piece that is weighed', () => {
+test('the volume of the piece sized is used for its weight', () => {
   const pot = worked(shapes, {
     'shapes.shape': { t: 'cylinder' },
     'shapes.diameter': mm('300'),
@@ -32,7 +32,7 @@ test('the piece that was sized is the piece that is weighed', () => {
   expect(sides.numbers.wet!.value).toBeCloseTo(4.86, 9);
 });
 
-test('pieces of several kinds have no volume of one', () => {
+test('pieces of several kinds give no volume of one piece', () => {
   const rows = [{}, { thickness: mm('50') }];
   expect(worked(pieces, {}).numbers.one!.value).toBeCloseTo(0.0081, 9);
   expect(worked(pieces, { 'pieces.pieces': { rows } }).numbers).not.toHaveProperty('one');

@@ -35,7 +35,7 @@ beforeEach(() => {
   for (const key of Object.keys($kept.get())) keep(key, undefined);
 });
 
-test('a slab sized at the start is the part that is lifted, warmed and held by its form', () => {
+test('the sides of a slab sized are used for handling, heat, evaporation and the form', () => {
   const slab = { length: mm('600'), width: mm('400'), thickness: mm('50'), count: { t: '4' } };
   workIn(pieces, row(slab));
   expect(lengths(handling, 'length', 'width', 'thickness')).toEqual([600, 400, 50]);
@@ -53,7 +53,7 @@ test('a tall block is as thick as its least side, and as deep as it is filled', 
   expect(lengths(formPressure, 'depth', 'width')).toEqual([900, 300]);
 });
 
-test('pieces of two kinds, and round ones, have no sides to hand on', () => {
+test('pieces of two kinds, and round ones, give no sides to other worksheets', () => {
   const slab = { length: mm('600'), width: mm('400'), thickness: mm('50') };
   workIn(pieces, row(slab));
   workIn(pieces, { 'pieces.pieces': { rows: [slab, { ...slab, length: mm('700') }] } });
@@ -78,7 +78,7 @@ test('a ball is one shape, and stands in its form as deep as it is wide', () => 
   expect(lengths(formPressure, 'depth')).toEqual([400]);
 });
 
-test('what rests on the example says so where it is taken, and what has no answer is waited for', () => {
+test('sides resting on the example are marked so where used, and without an answer waited for', () => {
   workIn(pieces, row({ count: { t: '3' } }));
   expect(field(handling, 'length')).toMatchObject({ origin: 'kept', onExample: true });
   workIn(pieces, row({ length: { t: '' } }));
@@ -107,7 +107,7 @@ const PLANTER = {
 };
 const SOLID: readonly AnyWorksheet[] = [handling, heatInside, heatThrough, dryingToUse];
 
-test('round a core the form does not pass for a solid part: its wall is asked for, and its depth stands', () => {
+test('a form with a core is not taken for a solid part: its wall is asked for, its depth kept', () => {
   workIn(shapes, PLANTER);
   for (const sheet of SOLID) {
     expect(field(sheet, 'thickness')).toMatchObject({ value: undefined, text: '', waits: '' });
@@ -124,7 +124,7 @@ test('round a core the form does not pass for a solid part: its wall is asked fo
   expect(bySides.problems.map(({ say }) => say).join()).toContain('Choose “volume”');
 });
 
-test('the wall, typed once, is the thickness of every page about the part', () => {
+test('the wall, typed once, is the thickness in every worksheet on the part', () => {
   workIn(shapes, PLANTER);
   for (const sheet of SOLID) {
     const typed = { [benchKey(sheet, 'thickness')]: mm('50') };
@@ -133,7 +133,7 @@ test('the wall, typed once, is the thickness of every page about the part', () =
   }
 });
 
-test('the wall of a hollow ball is not worked as a solid ball so wide', () => {
+test('the wall of a hollow ball is not calculated as a solid ball', () => {
   const wall = { [benchKey(heatInside, 'thickness')]: mm('150') };
   const ball = { ...wall, 'heat-inside.shape': { t: 'ball' } };
   const refused = (entries: Entries) => {
@@ -151,7 +151,7 @@ test('the wall of a hollow ball is not worked as a solid ball so wide', () => {
   expect(refused(ball)).toBe('');
 });
 
-test('what rests on a part that is asked for waits, and a solid form ends it', () => {
+test('results that rest on a missing wall wait, until a solid form is entered', () => {
   workIn(shapes, PLANTER);
   workIn(handling, {});
   expect($kept.get()['part.strippingStress']).toMatchObject({ waits: true });
@@ -171,7 +171,7 @@ test('what rests on a part that is asked for waits, and a solid form ends it', (
   expect(lengths(handling, 'length', 'width', 'thickness')).toEqual([200, 100, 50]);
 });
 
-test('a page beside it that answers anew does not make the hollow part solid again', () => {
+test('another worksheet that answers again does not make the hollow part solid', () => {
   const block = row({
     shape: { t: 'block' },
     length: mm('600'),
@@ -185,7 +185,7 @@ test('a page beside it that answers anew does not make the hollow part solid aga
   expect(field(handling, 'thickness').problem).toContain('Type its wall');
 });
 
-test('a form that is not filled in yet is waited for, whatever was left out of it before', () => {
+test('an incomplete form is waited for, whether it had a core before or not', () => {
   workIn(shapes, PLANTER);
   workIn(shapes, { ...PLANTER, 'shapes.length': mm('') });
   expect(field(handling, 'thickness').problem).toContain(
@@ -193,7 +193,7 @@ test('a form that is not filled in yet is waited for, whatever was left out of i
   );
 });
 
-test('a depth as it lies is not taken for the thin way through, nor an open face for the long sides', () => {
+test('a depth as it lies is not used as the least thickness, nor an open face as the long sides', () => {
   const typed = {
     [benchKey(setTime, 'depth')]: mm('290'),
     [benchKey(evaporation, 'length')]: mm('600'),

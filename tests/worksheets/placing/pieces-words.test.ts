@@ -18,7 +18,7 @@ const row: PieceRow = {
   inner: 0.2,
 };
 
-test('says what is cast, by the measures that its shape has', () => {
+test('names what is cast, by the dimensions of its shape', () => {
   const say = speaker('metric');
   expect(piecesInWords([row], say)).toBe('12 slabs, 450 × 300 × 60\u00a0mm');
   expect(
@@ -32,12 +32,12 @@ test('says what is cast, by the measures that its shape has', () => {
   ).toBe('1 block, 450 × 300 × 300\u00a0mm; 2 rings, 500 (200 inside) across, 300\u00a0mm high');
 });
 
-test('in inches for who reads in inches', () => {
+test('in inches for US readers', () => {
   const inch = { ...row, length: 0.4572, width: 0.3048, thickness: 0.0508 };
   expect(piecesInWords([inch], speaker('us'))).toBe('12 slabs, 18 × 12 × 2\u00a0in');
 });
 
-test('of a form that another worksheet measured, how many, if that one counted them', () => {
+test('names the number of forms, if another worksheet counted them', () => {
   const by = (from: string, v: number) => ({ v, from });
   const shapes = 'What does this form hold?';
   expect(countInWords(by(shapes, 0.06), by(shapes, 6))).toBe('6 pieces');
@@ -47,7 +47,7 @@ test('of a form that another worksheet measured, how many, if that one counted t
   expect(countInWords(by(shapes, 0.06), undefined)).toBe('');
 });
 
-test('what to make and what the forms hold are said in one unit', () => {
+test('the volume to make and that of the forms have one unit', () => {
   const gallon = 0.003785411784;
   expect(makeWords(1.06 * gallon, 0.98 * gallon, speaker('us'))).toBe(
     'Make 1.06\u00a0gal to fill 0.980\u00a0gal of form.',

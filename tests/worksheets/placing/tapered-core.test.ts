@@ -40,7 +40,7 @@ test('a square planter holds what its tapered core leaves, a fifth more than rou
   expect(planter('box', STRAIGHT).net).toBeCloseTo(0.027 - 0.012584, 10);
 });
 
-test('sides that taper unlike are reckoned by the prismoid, and a blade by half its box', () => {
+test('unequal tapers are calculated as a prismoid, and a wedge as half its box', () => {
   // 260/6 × (220 × 200 + 4 × 194 × 190 + 168 × 180) mm³.
   const unlike = { ...SLOPED, wide: '200', endWide: '180' };
   expect(planter('box-taper', unlike).net).toBeCloseTo(0.027 - 0.0096061333, 10);
@@ -48,7 +48,7 @@ test('sides that taper unlike are reckoned by the prismoid, and a blade by half 
   expect(planter('box-taper', blade).net).toBeCloseTo(0.027 - 0.006292, 10);
 });
 
-test('a straight box core is said to come out hardly, and one that tapers is not', () => {
+test('a straight box core gets a note that it is hard to pull out, a tapered one does not', () => {
   const why = /box core with straight sides hardly comes out again/;
   expect(planter('box', STRAIGHT).notes).toMatch(why);
   expect(planter('box-taper', SLOPED).notes).not.toMatch(why);

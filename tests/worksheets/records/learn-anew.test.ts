@@ -40,7 +40,7 @@ test('a batch that changes leaves what is learned behind, and it is learned anew
   expect(settling()!.v).toBeGreaterThan(1.3 * before.v);
 });
 
-test('what changes while it is learned stays noted', async () => {
+test('a change during learning stays marked for learning', async () => {
   await store.putRecords(own.slice(0, 2), []);
   const learning = learnAnew();
   await store.putRecords(own.slice(2, 3), []);
@@ -50,7 +50,7 @@ test('what changes while it is learned stays noted', async () => {
   expect(settling()!.n).toBe(3);
 });
 
-test('what a page that is left has not learned, the next one does', async () => {
+test('what a page did not learn before it was left, the next page learns', async () => {
   await store.putRecords(own.slice(0, 2), []);
   const learning = learnAnew();
   // Nothing runs on in a page that is left: what it kept by now is all there is.
@@ -59,7 +59,7 @@ test('what a page that is left has not learned, the next one does', async () => 
   expect(bench.$unlearned.get()).toBeUndefined();
 });
 
-test('what cannot be read now is learned from later', async () => {
+test('a record that cannot be read now is learned from later', async () => {
   bench.noteUnlearned();
   refuse = true;
   await learnAnew();

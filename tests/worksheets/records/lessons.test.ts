@@ -36,7 +36,7 @@ const lesson = (records: readonly BatchRecord[], name: string) =>
   learnFrom(records).lessons.find((found) => found.lesson === name)!;
 
 describe('the invented batches', () => {
-  test('are six records of the present format, each marked', () => {
+  test('are six records of the present format, each marked as invented', () => {
     expect(demo.length).toBe(6);
     for (const record of demo) {
       expect(openRecord(JSON.parse(JSON.stringify(record)))).toEqual({
@@ -49,7 +49,7 @@ describe('the invented batches', () => {
     }
   });
 
-  test('reconcile to the survival they were made with, within their ±', () => {
+  test('reconcile to the survival they were simulated with, within their ±', () => {
     const made = [0.89, 0.92, 0.93, 0.9, 0.94, 0.93];
     for (const [i, record] of demo.entries()) {
       const reckoned = reckon(record);
@@ -61,14 +61,14 @@ describe('the invented batches', () => {
     }
   });
 
-  test('say something of every lesson', () => {
+  test('contribute to every lesson', () => {
     for (const { lesson, learned } of learnFrom(demo).lessons)
       expect(learned.count, lesson).toBeGreaterThanOrEqual(5);
   });
 });
 
 describe('what teaches', () => {
-  test('the first batch of one’s own takes the place of the invented ones', () => {
+  test('the first batch of the reader’s own replaces the invented ones', () => {
     const own = { ...demo[0]!, id: 'own', name: 'Mine' };
     delete (own as { invented?: true }).invented;
     expect(learnFrom(demo).invented).toBe(true);
@@ -109,7 +109,7 @@ describe('what teaches', () => {
     expect(observe(coarse('15')).survival).toBeUndefined();
   });
 
-  test('foam of which less lived than any plan is for, and what is none, teach nothing of foam', () => {
+  test('a survival below any plan’s, and an impossible foam density, teach nothing of foam', () => {
     const taught = (readings: BatchRecord['readings']) => {
       const record = { ...demo[0]!, readings: { ...demo[0]!.readings, ...readings } };
       const { survival } = observe(record);
@@ -126,7 +126,7 @@ describe('what teaches', () => {
     expect(taught(grams('8'))).toBeUndefined();
   });
 
-  test('a strength is told against the middle of the band by factors', () => {
+  test('a strength is compared with the geometric mean of the band', () => {
     const { low, high } = publishedFor(demo[0]!)!;
     const at = (pascal: number) => {
       const crush = { t: String(pascal), u: 'Pa' };
@@ -136,7 +136,7 @@ describe('what teaches', () => {
     expect(at(low) * at(high)).toBeCloseTo(1, 9);
   });
 
-  test('a strength is held against the band by an oven-dry density alone', () => {
+  test('a strength is compared with the band only for an oven-dry density', () => {
     const [record] = demo;
     const dried = (how: BatchRecord['readings']['dried']) =>
       observe({ ...record!, readings: { ...record!.readings, dried: how! } }).strength;
@@ -144,7 +144,7 @@ describe('what teaches', () => {
     for (const how of [{ t: 'air' }, { t: '' }, undefined]) expect(dried(how)).toBeUndefined();
   });
 
-  test('readings that are refused teach nothing, and are no nought', () => {
+  test('refused readings teach nothing, and do not count as 0', () => {
     const but = (over: BatchRecord['readings']) => ({
       ...demo[0]!,
       readings: { ...demo[0]!.readings, ...over },
@@ -162,7 +162,7 @@ describe('what teaches', () => {
       });
   });
 
-  test('what a correction added and the readings leave out is asked for, and is no nought', () => {
+  test('an amount added in a correction and missing in the readings is asked for, not taken as 0', () => {
     const [record] = demo;
     const corrected = (corrections: BatchRecord['corrections'], added: object = {}) => {
       const batch = { ...record!, corrections, readings: { ...record!.readings, ...added } };
@@ -179,7 +179,7 @@ describe('what teaches', () => {
     expect(corrected([{ weighed: 680 }], { foamAdded: { t: '2', u: 'L' } })).toEqual([[], true]);
   });
 
-  test('a batch out of which more came than went in says nothing of foam', () => {
+  test('a batch with more mass out than in teaches nothing of foam', () => {
     const record = {
       ...demo[0]!,
       readings: { ...demo[0]!.readings, leftOver: { t: '8', u: 'kg' } },
@@ -189,13 +189,13 @@ describe('what teaches', () => {
     expect(observe(record).survival).toBeUndefined();
   });
 
-  test('only a part that came out clean teaches an age for stripping', () => {
+  test('only a part that was stripped clean teaches a stripping age', () => {
     expect(demo[0]!.readings.stripped?.t).toBe('marked');
     expect(observe(demo[0]!).stripAge).toBeUndefined();
     expect(observe(demo[1]!).stripAge).toBeGreaterThan(0);
   });
 
-  test('a cool cure counts for less age than the clock says, by log as by mean', () => {
+  test('a cool cure gives an adjusted age below the clock time, by log and by mean alike', () => {
     const cool = demo[0]!;
     const hours = 62 * 3600;
     const byMean = ageWhenStripped(cool)!;
@@ -207,7 +207,7 @@ describe('what teaches', () => {
     expect(ageWhenStripped({ ...cool, readings })).toBeUndefined();
   });
 
-  test('a log that leaves much of the time to stripping open does not stand for it', () => {
+  test('a log that covers only part of the time to stripping is not used alone', () => {
     const log = (...readings: [hours: number, celsius: number][]) => ({
       seconds: readings.map(([hours]) => hours * 3600),
       kelvin: readings.map(([, celsius]) => celsius + 273.15),
@@ -248,7 +248,7 @@ describe('what teaches', () => {
     expect(loggedOf(of({}, '20'))).toBeUndefined();
   });
 
-  test('a cure that may have frozen, or one stripped younger than any estimate speaks of, teaches no age and is questioned', () => {
+  test('a cure that may have frozen or was very short teaches no age, and is questioned', () => {
     const say = speaker('us');
     const clean = (t: string, u: string, hours = '48', over: Partial<BatchRecord> = {}) =>
       blankRecord({
@@ -281,7 +281,7 @@ describe('what teaches', () => {
     expect(demo.map((record) => recordCureDoubt(record, say))).toEqual(demo.map(() => undefined));
   });
 
-  test('foam that became another is told of from its third batch on, with what it gives', () => {
+  test('a lasting change of the foam is told from its third batch on, with its mean', () => {
     const learned = (values: readonly number[]) =>
       lastingChange({
         learned: withinPossible('survival', learn({ values, prior: PRIORS.survival })),
@@ -299,7 +299,7 @@ describe('what teaches', () => {
     expect(lastingChange(lesson(demo, 'survival'))).toBeUndefined();
   });
 
-  test('how a piece was dried is not guessed', () => {
+  test('a piece without a stated drying is not taken as oven-dry', () => {
     const { dried: _, ...readings } = demo[0]!.readings;
     const said = driedDensity({ ...demo[0]!, readings })!;
     expect(said.density).toBeGreaterThan(0);
@@ -307,7 +307,7 @@ describe('what teaches', () => {
     expect(dryWords(driedDensity(demo[0]!)!.dried)).toBe('oven-dry');
   });
 
-  test('what a dried piece weighs is as sure as its scale and its volume', () => {
+  test('the ± of a dry density comes from its mass and volume', () => {
     const kg = { t: '4', u: 'kg', s: 'metric', p: '0.08', pu: 'kg' } as const;
     const dried = (p?: string) =>
       driedDensity({
@@ -322,18 +322,18 @@ describe('what teaches', () => {
     expect(dried().u).toBeCloseTo(500 * Math.hypot(0.02, 0.01), 9);
   });
 
-  test('an empty record says nothing and breaks nothing', () => {
+  test('an empty record teaches nothing and does not fail', () => {
     expect(observe(blankRecord())).toEqual({});
     expect(summaryOf(learnFrom([]))).toEqual({ invented: false, values: {} });
   });
 
-  test('the summary offers what is lost as well as what lives', () => {
+  test('the summary has the gas lost as well as the survival', () => {
     const { values } = summaryOf(learnFrom(demo));
     expect(values['foam.gasLost']!.v).toBeCloseTo(1 - values['foam.survival']!.v, 12);
     expect(values['foam.gasLost']!.pm).toBe(values['foam.survival']!.pm);
   });
 
-  test('it tells between which the next batch lies, of what stands in a note', () => {
+  test('it has the range of the next batch for lessons told in a note', () => {
     const { values } = summaryOf(learnFrom(demo));
     for (const [name, of] of [
       ['strip.age', 'stripAge'],
@@ -343,7 +343,7 @@ describe('what teaches', () => {
     expect(values['foam.gasLost']).not.toHaveProperty('low');
   });
 
-  test('what drains a minute is told of a foam that drains, and of no other', () => {
+  test('it has the share drained per minute only for a foam that drains', () => {
     const { values } = summaryOf(learnFrom(demo));
     const drift = lesson(demo, 'drift').learned;
     const { v, pm, n } = values['foam.drained']!;
@@ -359,7 +359,7 @@ describe('what teaches', () => {
     expect(summaryOf({ ...heavier, lessons: grown }).values).not.toHaveProperty('foam.drained');
   });
 
-  test('every lesson is offered by a field or told in a note, but the landing, which is no field’s', () => {
+  test('every lesson but the landing is offered at a field or told in a note', () => {
     const say = speaker('metric');
     const summary = summaryOf(learnFrom(demo));
     const told = new Set(
@@ -379,7 +379,7 @@ describe('what teaches', () => {
   });
 });
 
-test('a note puts the lesson beside what the worksheet estimates', () => {
+test('a note gives the lesson in terms of the worksheet’s estimate', () => {
   const say = speaker('metric');
   const noteOf = (sheet: AnyWorksheet) => {
     const found = answer(sheet, readWorksheet(sheet, {}, {}, say), say);

@@ -25,7 +25,7 @@ describe('a slip in weighing in is stopped', () => {
     for (const slip of slips) expect(weighed(name, slip).judgement.verdict, `${slip}`).toBe('stop');
   });
 
-  test('and where water and cement make no base mix, nothing is said of the foam', () => {
+  test('an impossible base mix is told before anything about the foam', () => {
     // 5.43 kg of water: a w/c of 0.2 is 27.15 kg of cement.
     expect(weighed('cement', 27).numbers).toMatchObject({ survival: {}, air: {} });
     const { numbers, judgement } = weighed('cement', 28);
@@ -113,7 +113,7 @@ describe('what is named, typed in its place, leaves no contradiction', () => {
     expect(judged({ foamDensity: '16 g/L' }).say).not.toContain('hardly foam');
   });
 
-  test('what its own field refuses explains nothing', () => {
+  test('a value that its own field would refuse is no explanation', () => {
     // 200 kg is the most a bucket weighs empty, and holds 1000 L at most.
     const { say: words } = judged({ full: '3000 kg', cement: '1357 kg', water: '543 kg' });
     expect(words).toMatch(/Only this would explain it alone, [^:]*: “bucket, full of blended mix”/);
@@ -127,14 +127,14 @@ describe('what is named, typed in its place, leaves no contradiction', () => {
     );
   });
 
-  test('sand that was not written down is asked for only where none is, and could weigh as much', () => {
+  test('missing sand is suggested only where none was entered and it could explain the mass', () => {
     const ask = 'or sand is not written down';
     expect(judged({ full: '45 kg' }).say).toContain(ask);
     expect(judged({ full: '50 kg', sand: '13 kg' }).say).toMatch(/so one reading is wrong\. Look/);
     expect(judged({ full: '134.5 kg' }).say).not.toContain(ask);
   });
 
-  test('of many that would explain it the first are named', () => {
+  test('of many explanations only the first are named', () => {
     const { say: words } = judged({ ...out, vessel: '10 L' });
     expect(words.match(/, not /g)).toHaveLength(4);
     expect(words).toMatch(/; and others\.$/);

@@ -24,7 +24,7 @@ const swapped = but({
   cement: sound!.readings.water!.t!,
 });
 
-test('a ± in a unit of something else is refused beside its field, and counts as one that cannot be read', () => {
+test('a ± in a unit of another kind is refused beside its field, and counts as unreadable', () => {
   const pm = (p: string, pu: string) => ({
     ...sound!,
     readings: { ...sound!.readings, foamDensity: { ...sound!.readings.foamDensity, p, pu } },
@@ -38,7 +38,7 @@ test('a ± in a unit of something else is refused beside its field, and counts a
 });
 
 describe('water and cement in a record', () => {
-  test('swapped, nothing is good, and it teaches nothing of the foam', () => {
+  test('swapped are stopped, and teach nothing of the foam', () => {
     expect(verdicts(sound!).map(({ verdict }) => verdict)).toEqual(['good']);
     expect(verdicts(swapped)).toEqual([
       { verdict: 'stop', say: expect.stringContaining('water and cement swapped') },
@@ -47,7 +47,7 @@ describe('water and cement in a record', () => {
     expect(observe(swapped).survival).toBeUndefined();
   });
 
-  test('are held against the plan that was saved with them', () => {
+  test('are compared with the plan saved with them', () => {
     const plan = (water: number) => ({
       'mix.water': { v: water, from: '', at: '' },
       'mix.cement': { v: 30, from: '', at: '' },
@@ -81,7 +81,7 @@ describe('water and cement in a record', () => {
     expect(recordBaseDoubt(record, say)?.verdict).toBe(verdict);
   });
 
-  test('are doubted before the rest is written down', () => {
+  test('are questioned before the rest is entered', () => {
     const { water, cement } = swapped.readings;
     const early = blankRecord({ readings: { water: water!, cement: cement! } });
     expect(verdicts(early)).toHaveLength(1);
@@ -94,7 +94,7 @@ describe('water and cement in a record', () => {
 describe('sand that was planned', () => {
   const sandy = (t: string) => ({ ...sound!, bench: { 'mix.sandCement': { t } } });
 
-  test('and not written down is asked for: 0 is none, and empty is none only where none was planned', () => {
+  test('and is missing is asked for; 0 counts as none, empty only where none was planned', () => {
     expect(reckon(sandy('0.5'))).toEqual({ ok: false, missing: ['sand'], refused: [] });
     for (const record of [
       sandy('0'),
@@ -111,7 +111,7 @@ describe('what was added while correcting', () => {
     corrections: [{ weighed: 680, foam: 0.002 }],
   });
 
-  test('and is none by its reading contradicts the correction, and is not asked for as if it were empty', () => {
+  test('and is 0 by its reading contradicts the correction, and is stopped', () => {
     expect(verdicts(corrected('0'))).toEqual([
       {
         verdict: 'stop',
@@ -121,12 +121,12 @@ describe('what was added while correcting', () => {
     expect(verdicts(corrected(''))).toEqual([]);
   });
 
-  test('and cannot be is refused, and not asked for too', () => {
+  test('and is unreadable is refused, and not also asked for', () => {
     expect(reckon(corrected('some'))).toEqual({ ok: false, missing: [], refused: ['foamAdded'] });
   });
 });
 
-test('less left over than was taken out before a correction is asked about', () => {
+test('a remainder below what was taken out before a correction is questioned', () => {
   const taken = (leftOver: string) => ({
     ...but({ foamAdded: '3', leftOver }),
     corrections: [{ weighed: 700, out: 3, foam: 0.003 }],
@@ -145,7 +145,7 @@ describe('a mix that missed its plan', () => {
     readings: { ...sound!.readings, planned: { t, u: 'kg/m3', s: 'metric' as const } },
   });
 
-  test('is not good, however well its readings agree', () => {
+  test('is looked at, however well its readings agree', () => {
     // 646 kg/m³ is 20 % over 538 and 15 % under 760.
     expect(verdicts(planned('538'))).toEqual([
       {
@@ -204,7 +204,7 @@ describe('a mix that missed its plan', () => {
     ).toEqual([expect.stringMatching(/^The readings agree: 90\s±\s3\s%/)]);
   });
 
-  test('is not said of a density that the other readings contradict', () => {
+  test('is not told for a density that other readings contradict', () => {
     const wrong = but({ full: '11' });
     expect(recordPlanDoubt(wrong, say)).toBeDefined();
     expect(verdicts(wrong).map(({ verdict }) => verdict)).toEqual(['stop']);
@@ -232,7 +232,7 @@ test.each([
   ],
   ['cement', '0', 'kg', 'Cement: read 0\u00a0kg; it must be more than 0\u00a0kg.'],
 ] as const)(
-  '%s of %s %s is refused with what it must be, at its field and below',
+  '%s of %s %s is refused with its limit, at its field and below',
   (name, t, u, words) => {
     const record = { ...sound!, readings: { ...sound!.readings, [name]: { t, u } } };
     expect(crossProblem(record, name, say)).toBe(words);
@@ -242,7 +242,7 @@ test.each([
   },
 );
 
-test('what is to be looked at again beside others is what the page of the batch says to', () => {
+test('a batch is marked in lists exactly where its page tells to check a reading', () => {
   const doubted = (record: BatchRecord) =>
     isDoubted(record, say, recordStrengthDoubts(record, say));
   const none = { ...but({ foamAdded: '0' }), corrections: [{ weighed: 680, foam: 0.002 }] };

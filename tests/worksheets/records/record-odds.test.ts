@@ -25,7 +25,7 @@ test('the odds of landing go by the batch’s own cement', () => {
   for (const { before, after } of odds) expect(after).toBeGreaterThan(before);
 });
 
-test('the odds are those of the share that lives, and damp sand is its water and its sand', () => {
+test('the odds use the survival’s distribution, and split damp sand into sand and water', () => {
   // Base mix of 2092.37: its foam for 1000 kg/m³ weighs 1050 and 950 at shares of 0.9046 and 1.1054, with a tenth
   // more of foam of 0.8138 and 0.9953. Of Student's t with one degree, ½ + atan(x)/π, about 0.90 ± 0.02: 39.6 and 86.2.
   const found = { ...learned, estimate: 0.9, t: { mean: 0.9, scale: 0.02, freedom: 1 } };
@@ -41,12 +41,12 @@ test('the odds are those of the share that lives, and damp sand is its water and
   );
 });
 
-test('there are none without a plan, nor for one that no such foam reaches', () => {
+test('are missing without a plan, and for one out of reach', () => {
   expect(oddsOf(of({}, { planned: { t: '' } }), learned)).toBeUndefined();
   expect(oddsOf(of({}, { planned: { t: '2500', u: 'kg/m3' } }), learned)).toBeUndefined();
   expect(oddsOf(of({}), { ...learned, count: 0 })).toBeUndefined();
 });
 
-test('one time is once', () => {
+test('one in 100 is worded as once', () => {
   expect([0, 1, 2].map(timesIn100)).toEqual(['0 times in 100', 'once in 100', '2 times in 100']);
 });

@@ -27,7 +27,7 @@ const record = (over: Partial<BatchRecord> = {}) =>
     ...over,
   });
 
-test('the part is reckoned with what was placed and when, and no longer with the plan or an example', () => {
+test('going on enters the density placed and the casting time, in place of plan and example', () => {
   enter('part.wetDensity', undefined);
   const kept = { 'mix.planned': { v: 1000, from: '', by: 'proportion' } };
   const wet = () => readWorksheet(partWeight, $entries.get(), kept, say).fields.wet;
@@ -40,14 +40,14 @@ test('the part is reckoned with what was placed and when, and no longer with the
   clearBench();
 });
 
-test('it is said before it is done', () => {
+test('the button tells what will be entered', () => {
   expect(onwardWords(record(), say).replaceAll('\u00a0', ' ')).toBe(
     '1023 kg/m³, cast Sun 29 Nov, 14:05,',
   );
   expect(onwardWords(record({ date: '2026-11-28' }), say)).toBe('1023\u00a0kg/m³');
 });
 
-test('a run past midnight was cast on the day after its date, and a foam of its noon is no part of it', () => {
+test('a run past midnight was cast the next day, but foam made at noon that day is ignored', () => {
   const night = (hour: number) => ({
     date: '2026-11-28',
     foamMade: new Date(2026, 10, 29, hour, 10).toISOString(),
@@ -65,7 +65,7 @@ describe('a day changed by hand, or a clock never started', () => {
     expect(wet).toBeDefined();
     return times;
   };
-  test('asks for the time since casting, and for a casting that is another batch’s', () => {
+  test('clears the time since casting, and a casting time of another batch', () => {
     const since = { 'part.sinceCasting': at('') };
     for (const one of [record({ date: '2026-11-28' }), unclocked]) {
       expect(entries(one)).toEqual(since);
@@ -78,7 +78,7 @@ describe('a day changed by hand, or a clock never started', () => {
     expect(reading.problems.map(({ input }) => input)).toEqual(['strip-window-now']);
   });
 
-  test('is said', () => {
+  test('is told', () => {
     const said = (castAt?: string) =>
       wentOn(unclocked, say, castAt === undefined ? castAt : at(castAt));
     expect(said()).toMatch(/not written down: type the time since casting where asked\.$/);
@@ -92,7 +92,7 @@ describe('a day changed by hand, or a clock never started', () => {
   });
 });
 
-test('how long ago it was cast goes along, never more than it is', () => {
+test('the time since casting is entered, rounded down', () => {
   const hours = (ms: number) => {
     const now = made.getTime() + ms;
     const entries = onwardEntries(record(), undefined, now);
@@ -116,7 +116,7 @@ test('how long ago it was cast goes along, never more than it is', () => {
   expect(hours(7 * 60_000)[0]).toMatchObject({ value: 360 });
 });
 
-describe('what was put on the bench is taken back', () => {
+describe('undoing what was put on the bench', () => {
   const wet = (t: string) => ({ t, u: 'kg/m3', s: 'metric' as const });
   const [mine, cast] = [wet('777'), { t: '2026-04-01T08:00' }];
   const of = (t: string, castAt?: string) => ({
@@ -130,7 +130,7 @@ describe('what was put on the bench is taken back', () => {
   });
   afterEach(clearBench);
 
-  test('to what was there before the first of two', () => {
+  test('restores what was there before the first of two', () => {
     putOnBench('onward', of('600', '2026-05-01T10:00'));
     const back = putOnBench('onward', of('800'));
     expect(on('part.wetDensity')).toEqual(wet('800'));
@@ -142,7 +142,7 @@ describe('what was put on the bench is taken back', () => {
     expect(on('part.wetDensity')).toEqual(wet('650'));
   });
 
-  test('but for what was typed since, or between the two', () => {
+  test('keeps what was typed since, or between the two', () => {
     const first = putOnBench('onward', of('600', '2026-05-01T10:00'));
     enter('part.wetDensity', wet('610'));
     first();
@@ -153,7 +153,7 @@ describe('what was put on the bench is taken back', () => {
     expect(on('part.wetDensity')).toEqual(wet('620'));
   });
 
-  test('each act by itself', () => {
+  test('undoes each action by itself', () => {
     const weighings = putOnBench('reconcile', { 'reconcile.cement': { t: '33', u: 'kg' } });
     putOnBench('onward', of('600'))();
     expect(on('reconcile.cement')).toBeDefined();
@@ -162,7 +162,7 @@ describe('what was put on the bench is taken back', () => {
   });
 });
 
-test('what the invented batches weighed can be read by the field', () => {
+test('the densities of the invented batches are accepted by the field', () => {
   for (const demo of demoBatches()) {
     const { fields } = readWorksheet(partWeight, onwardEntries(demo), {}, say);
     expect(fields.wet).toMatchObject({ origin: 'yours', problem: undefined });

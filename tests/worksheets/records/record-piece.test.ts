@@ -8,7 +8,7 @@ import { publishedFor } from '../../../src/worksheets/live/records/record-streng
 import { but, say, sound, verdicts } from './sound-record.ts';
 
 describe('a dried piece', () => {
-  test('heavier than the fresh mix is never good', () => {
+  test('a dry density above that of the fresh mix is never good', () => {
     // 20 L of 1200 kg/m³ from a mix of about 630.
     const heavy = but({ dryMass: '24', dryVolume: '20' });
     expect(verdicts(heavy)).toEqual([
@@ -17,7 +17,7 @@ describe('a dried piece', () => {
     expect(recordDryDoubt(sound!, say)).toBeUndefined();
   });
 
-  test('is held against the bucket alone, when that is all there is', () => {
+  test('is compared with the bucket alone, where nothing else is known', () => {
     const { tare, full, vessel } = sound!.readings;
     const { dryMass, dryVolume } = but({ dryMass: '24', dryVolume: '20' }).readings;
     const few = blankRecord({

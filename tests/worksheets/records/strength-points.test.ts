@@ -16,7 +16,7 @@ const demo = demoBatches();
 const charted = (records: typeof demo, invented: boolean) =>
   renderToString(h(StrengthPointsChart, { points: strengthPoints(records), invented, say }));
 
-test('points are of the batches that teach: invented ones only while there are no others, and said to be', () => {
+test('points are of the batches that teach: invented ones only while there are no others, marked as such', () => {
   const alone = learnFrom(demo);
   expect(alone.used).toHaveLength(6);
   const table = renderToString(h(StrengthPoints, { records: alone.used, invented: true, say }));
@@ -27,7 +27,7 @@ test('points are of the batches that teach: invented ones only while there are n
   expect(strengthPoints(learnFrom([...demo, blankRecord()]).used)).toEqual([]);
 });
 
-test('a strength that is rather a slip stands in the table with its doubt, and in no chart', () => {
+test('a strength that is probably a slip is in the table with its doubt, and in no chart', () => {
   const [first, ...rest] = demo;
   const slip = {
     ...first!,

@@ -31,7 +31,7 @@ const type = (editor: Editor, name: ReadingName, t: string) => {
   return editor.record.readings[name]?.p;
 };
 
-test('a ± that was typed stays beside the number corrected, or typed after it', () => {
+test('a typed ± stays when its number is corrected or typed later', () => {
   for (const name of ['vessel', 'foamVolume'] as const) {
     const editor = open({ readings: { [name]: litres('10.1', '0.05') } });
     expect(type(editor, name, '10.12')).toBe('0.05');
@@ -41,7 +41,7 @@ test('a ± that was typed stays beside the number corrected, or typed after it',
   }
 });
 
-test('one that came with the bucket of the bench goes with it', () => {
+test('a ± that came from the bench is removed with its bucket', () => {
   enter('bucket.volume', litres('12.6', '0.022'));
   enter('bucket.tare', { t: '0.6', u: 'kg', p: '0.002', pu: 'kg' });
   const record = recordFromBench('a');
@@ -60,7 +60,7 @@ test('one that came with the bucket of the bench goes with it', () => {
   expect(type(bucket, 'tare', '0.7')).toBe('0.002');
 });
 
-test('one that was reckoned goes with its number, until one is typed in its place', () => {
+test('a calculated ± is removed with its number, unless one is typed', () => {
   const editor = open();
   put(editor, 'foamVolume', 0.015035, say, { significant: 4, pm: 0.000256 });
   expect(editor.record.readings.foamVolume).toEqual(litres('15.04', '0.26'));
@@ -70,7 +70,7 @@ test('one that was reckoned goes with its number, until one is typed in its plac
   expect(type(editor, 'foamVolume', '15')).toBe('0.1');
 });
 
-test('what is put in by a button keeps a typed ±, and no other', () => {
+test('a number put in by a button keeps a typed ±, and no other', () => {
   const editor = open({ readings: { foamAdded: litres('1', '0.1') } });
   put(editor, 'foamAdded', 0.0035, say);
   expect(editor.record.readings.foamAdded).toEqual(litres('3.5', '0.1'));

@@ -119,7 +119,7 @@ describe('what is weighed by one plan is not corrected by another', () => {
       expect(foam.is === 'amount' && foam.volume * 1000).toBeCloseTo(litres, 1);
   });
 
-  test('the whole batch has no answer any more', () => {
+  test('where the whole batch has lost its answer', () => {
     worked({ ...size, ...bags }, batch);
     worked({ ...size, ...bags, 'batch.volume': typed('-3', 'L') }, batch);
     expect($kept.get()['mix.planned']).toHaveProperty('waits');
@@ -128,7 +128,7 @@ describe('what is weighed by one plan is not corrected by another', () => {
     expect(amounts()).toBeUndefined();
   });
 
-  test('where both have the same, whose it is does not matter', () => {
+  test('equal plans are interchangeable', () => {
     worked({ ...size, 'mix.waterCement': typed('0.5') }, proportion, batch);
     expect($kept.get()['mix.planned']?.by).toBe('batch');
     expect(sheet()).toContain('80.0 L at 600 kg/m³ wet');
@@ -137,7 +137,7 @@ describe('what is weighed by one plan is not corrected by another', () => {
     expect(sheet()).toContain('80.0 L at 600 kg/m³ wet');
   });
 
-  test('nor does another dry density, of a piece weighed since', () => {
+  test('another dry density, of a piece weighed since, does not matter', () => {
     worked(size, batch);
     keep('part.dryDensity', { v: 450, from: 'How dense is the piece?', by: 'piece-density' });
     expect(sheet()).toContain('80.0 L at 600 kg/m³ wet');

@@ -30,20 +30,20 @@ describe('what to do with the blend', () => {
     expect(on(density, made)?.is).toBe(is);
   });
 
-  test('the foam to add follows what was weighed in', () => {
+  test('the foam to add is for the amounts weighed in', () => {
     // By hand: M = 15.43 + 0.080 × 19.745 = 17.0096 kg; F = M (1 − 600/660) / 520.
     const advice = on(660, 0, { ...weighedIn, cement: '10', foamVolume: '19.745' });
     expect(advice?.is === 'add' && advice.fix.foamVolume * 1000).toBeCloseTo(2.974, 3);
   });
 
-  test('a mix that stands at what no correction brings home is told where to go', () => {
+  test('a mix that no correction can bring to its target is told what to do with', () => {
     const advice = on(600 * 2.2046, 0)!;
     expect(doubtWords(advice, say)?.say).toMatch(
       /If it is right, .*do not correct it, place it where nothing is asked of it, or set it aside\.$/,
     );
   });
 
-  test('a fifth off is not placed as it is, and what it means is said', () => {
+  test('a mix off by a fifth is not to be placed as it is, with the reason', () => {
     const light = spentWords({ is: 'another-mix', off: 480 / 600 - 1 }, 600, say);
     expect(light.verdict).toBe('stop');
     expect(light.say).toMatch(/^It is 20\s% lighter than planned, so expect it weaker\./);

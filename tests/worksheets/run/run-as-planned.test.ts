@@ -17,7 +17,7 @@ const planOf = (entries: Entries): NonNullable<ReturnType<typeof runPlan>> =>
   JSON.parse(JSON.stringify(runPlan(entries, {}, say)));
 const nothing = runReadings(blankRecord(), say);
 
-describe('the run wants the foam that the sheet says', () => {
+describe('the run asks for the same foam as the worksheet', () => {
   test.each([
     ['foam of which a fifth dies', lives],
     ['another cement', lighter],
@@ -35,7 +35,7 @@ describe('the run wants the foam that the sheet says', () => {
     );
   });
 
-  test('for what was weighed in as well', () => {
+  test('also for the amounts weighed in', () => {
     // By hand: B 15.43 kg, Vb = 10/2.9 + 5.43 = 8.8783 L; of foam of 80 a volume leaves 1 − 0.2 × 0.92 = 0.816.
     // (15.43 − 0.6 × 8.8783) ÷ (0.6 × 0.816 − 0.08) = 24.670 L.
     const record = blankRecord({ readings: { cement: kg('10'), water: kg('5.43') } });
@@ -43,7 +43,7 @@ describe('the run wants the foam that the sheet says', () => {
     expect(wanted.is === 'amount' && wanted.volume * 1000).toBeCloseTo(24.67, 2);
   });
 
-  test('foam that dies takes no room in the mixer', () => {
+  test('foam that is lost takes no room in the mixer', () => {
     const entries = { ...lives, 'mix.foamLives': { t: '40', u: '%' } } as const;
     const plan = { ...planOf(entries), example: false };
     // Twice as much foam goes in as is left of it, and the load fills the mixer.
@@ -71,7 +71,7 @@ describe('the run wants the foam that the sheet says', () => {
   });
 });
 
-test('a light cement is not taken for gas', () => {
+test('a light cement is not mistaken for gas', () => {
   const entries = { 'mix.cementDensity': { t: '2700', u: 'kg/m3' } } as const;
   const { cement, water, foamVolume, foamDensity, wetDensity } = planOf(entries);
   const sure = (t: number, u: string) => ({ t: `${t}`, u, p: '0.001', pu: u });

@@ -4,7 +4,7 @@ import { runReadings } from '../../../src/worksheets/live/run/run-readings.ts';
 import { batch, plan, say, wanted } from './run-batch.ts';
 
 describe('the foam for what was weighed in', () => {
-  test('with nothing weighed it is the plan’s, and says so', () => {
+  test('with nothing weighed in is the plan’s, and called so', () => {
     const foam = wanted({});
     expect(foam).toMatchObject({ is: 'amount' });
     expect(foam.is === 'amount' && foam.volume).toBeCloseTo(plan.foamVolume, 12);
@@ -27,13 +27,13 @@ describe('the foam for what was weighed in', () => {
     );
   });
 
-  test('put in, it comes out at the planned density', () => {
+  test('gives the planned density', () => {
     const foam = wanted({ cement: '10', water: '5.43', foamDensity: '95', planned: '450' });
     const volume = foam.is === 'amount' ? foam.volume : 0;
     expect((15.43 + 95 * volume) / (10 / 3150 + 5.43 / 1000 + volume)).toBeCloseTo(450, 9);
   });
 
-  test('it works without a plan when everything is written down, and not with less', () => {
+  test('is found without a plan when every amount is entered, and not with fewer', () => {
     const all = { cement: '10', water: '5.43', sand: '0', foamDensity: '80', planned: '600' };
     expect(foamWanted(runReadings(batch(all), say), undefined, say).is).toBe('amount');
     const { water: _, ...less } = all;
@@ -43,7 +43,7 @@ describe('the foam for what was weighed in', () => {
     expect(foamWanted(runReadings(batch(unsanded), say), undefined, say).is).toBe('unknown');
   });
 
-  test('a base mix that is lighter already, foam that is too heavy, a refused reading: said, no amount', () => {
+  test('has no amount for a base mix that is too light, a foam too heavy or a refused reading, but a reason', () => {
     expect(wanted({ cement: '1', water: '50', planned: '1600' })).toMatchObject({
       is: 'refused',
       say: expect.stringContaining('foam only makes it lighter'),

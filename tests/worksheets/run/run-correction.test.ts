@@ -15,7 +15,7 @@ describe('a correction', () => {
   const before = batch({ full: '13.65', tare: '0.85', foamAdded: '1' }, { notes });
   const foam = { name: 'foamAdded', amount: 0.0025, weighed: 640.2 } as const;
 
-  test('is written down in SI, and taken back whole; the notes are the reader’s', () => {
+  test('is recorded in SI and undone completely; notes are kept', () => {
     const { change, undo } = correcting(before, foam);
     expect(change).not.toHaveProperty('notes');
     expect(change.corrections).toEqual([{ weighed: 640.2, foam: 0.0025 }]);
@@ -28,7 +28,7 @@ describe('a correction', () => {
     });
   });
 
-  test('leaves the ± of the scale, and the unit, to the weighing after it', () => {
+  test('keeps the ± and unit of the scale for the weighing after it', () => {
     const full = { t: '16.0', u: 'kg', s: 'metric', p: '0.1', pu: 'kg' } as const;
     const typed = { ...before, readings: { ...before.readings, full } };
     const { change, undo } = correcting(typed, foam);
@@ -48,7 +48,7 @@ describe('a correction', () => {
     expect(correcting(picked, foam).change.readings.full).toEqual({ d: { metric: 'g' } });
   });
 
-  test('follows those before it, and only the last is taken back', () => {
+  test('follows those before it, and only the last can be undone', () => {
     const once = { ...before, ...correcting(before, foam).change };
     const again = { name: 'baseAdded', amount: 1.2, weighed: 561 } as const;
     const { change, undo } = correcting(once, again);
@@ -59,7 +59,7 @@ describe('a correction', () => {
     expect(uncorrected(change, undo).corrections).toEqual(once.corrections);
   });
 
-  test('taken back, it leaves what was written since', () => {
+  test('undone, keeps what was written since', () => {
     const { change, undo } = correcting(before, { ...foam, name: 'baseAdded' });
     const since = {
       ...change,
@@ -71,7 +71,7 @@ describe('a correction', () => {
     });
   });
 
-  test('is taken back at the bench only while it is the last, and its sum as it was written', () => {
+  test('can be undone at the bench only while it is the last and its total unchanged', () => {
     const { change, undo } = correcting(before, foam);
     const sum = { t: '3.5', u: 'L' };
     const record = { ...change, readings: { ...change.readings, foamAdded: sum } };
@@ -91,7 +91,7 @@ describe('a correction', () => {
     expect(stands(record, unsaid)).toBe(false);
   });
 
-  test('found wrong later, any one of them is taken off the record and its sum, and can be put back', () => {
+  test('can be removed from the record and its total later, and restored', () => {
     const once = { ...before, ...correcting(before, foam).change };
     const base = { name: 'baseAdded', amount: 1.2, weighed: 561 } as const;
     const twice = { ...once, ...correcting(once, base).change };
@@ -119,7 +119,7 @@ describe('a correction', () => {
     expect(withoutCorrection(torn, 0).change.readings.foamAdded).toEqual({ t: 'two' });
   });
 
-  test('is said in the reader’s units, with what was added where that is known', () => {
+  test('is told in the reader’s units, with the amount added where known', () => {
     const corrections = [
       { weighed: 640.2, foam: 0.0025 },
       { weighed: 561, base: 1.2 },

@@ -18,7 +18,7 @@ describe('water and cement as weighed in', () => {
   const doubt = (water: string, cement: string, of: typeof plan | undefined = own) =>
     runDoubt(runReadings(batch({ water, cement }), say), of, say);
 
-  test('swapped, it is asked at once', () => {
+  test('swapped are questioned at once', () => {
     expect(doubt('13.57', '5.43')).toEqual({
       verdict: 'stop',
       say: 'The w/c weighed in is 2.50, where 0.40 is planned: are the 13.6\u00a0kg of water and the 5.43\u00a0kg of cement swapped?',
@@ -26,7 +26,7 @@ describe('water and cement as weighed in', () => {
     expect(doubt('5.43', '13.57')).toBeUndefined();
   });
 
-  test('half a batch is no swap, and another w/c is asked about by itself', () => {
+  test('of half a batch are not questioned, and another w/c is questioned for itself', () => {
     expect(doubt('2.72', '6.79')).toBeUndefined();
     expect(doubt('8', '13.57')?.say).toContain('look again at the 8.00\u00a0kg of water');
   });
@@ -37,18 +37,18 @@ describe('water and cement as weighed in', () => {
     ['4.61', true],
     ['3.41', false],
     ['3.39', true],
-  ])('%s kg to 10 of cement: asked %s', (water, asked) => {
+  ])('%s kg to 10 of cement: questioned %s', (water, asked) => {
     expect(doubt(water, '10') !== undefined).toBe(asked);
   });
 
-  test('without a plan of the reader’s own only what no base mix is', () => {
+  test('are compared without an own plan only with possible base mixes', () => {
     const example = { ...plan, example: true };
     expect(doubt('8', '13.57', example)).toBeUndefined();
     expect(doubt('13.57', '5.43', example)?.say).toContain('0.2 to 1.25');
     expect(runDoubt(runReadings(batch({ water: '9' }), say), own, say)).toBeUndefined();
   });
 
-  test('no cement is said to be none, where it is weighed in and after', () => {
+  test('a cement of 0 is told as impossible', () => {
     for (const readings of [{ cement: '0' }, { cement: '0', water: '5.43', full: '12.85' }])
       for (const of of [own, plan, undefined])
         expect(runDoubt(runReadings(batch(readings), say), of, say)).toMatchObject({
@@ -65,13 +65,13 @@ describe('water to all that is dry, as weighed in', () => {
     return runDoubt(runReadings(batch(weighed), say), { ...of, sand: 40, ...more }, say)?.say;
   };
 
-  test('of damp sand nobody knows how much is water', () => {
+  test('is not judged with damp sand, whose water is unknown', () => {
     // 4 of 50 would be 8 %.
     expect(doubt('4', {})).toMatch(/^The water is 8\.0\s% of all that is dry: damp sand/);
     expect(doubt('4', { damp: true })).toBeUndefined();
   });
 
-  test('what no step asks for is dry too', () => {
+  test('counts ingredients that no step asks for', () => {
     // 7 of 50 is 14 %, of 80 8.75 %.
     expect(doubt('8', {})).toBeUndefined();
     expect(doubt('7', { other: [{ name: 'Slag', mass: 30 }] })).toMatch(/^The water is 8\.8\s%/);
@@ -85,7 +85,7 @@ describe('a bucket for the blend', () => {
   const doubt = (vessel: string, readings: Partial<Record<ReadingName, string>>, of = own) =>
     bucketDoubt(runReadings(batch({ ...readings, vessel }), say), of, say);
 
-  test('that all of it will not fill is told of before the foam is folded in', () => {
+  test('larger than the mix is told before the foam is folded in', () => {
     expect(doubt('20', small)).toEqual({
       verdict: 'look',
       say: 'The bucket holds more than all of the mix, 2.58\u00a0L: have a smaller vessel ready to weigh the blend in.',
@@ -97,14 +97,14 @@ describe('a bucket for the blend', () => {
     expect(doubt('20', { ...small, cement: '0.4', water: '1' })).toBeUndefined();
   });
 
-  test('is held against the plan’s mix, but not against the example’s', () => {
+  test('is compared with the plan’s mix, but not with the example’s', () => {
     expect(doubt('50', {})).toBeDefined();
     expect(doubt('50', {}, plan)).toBeUndefined();
     expect(doubt('20', small, plan)).toBeDefined();
   });
 });
 
-describe('slips in what was put in', () => {
+describe('mistakes in the amounts put in', () => {
   // The planter maker’s: 13 kg of base mix for 1000 kg/m³, foam of 70 g/L, a mixer of 25 L.
   const bench = {
     'proportion.volume': { t: '23', u: 'L' },
@@ -120,7 +120,7 @@ describe('slips in what was put in', () => {
     of: typeof own | undefined = own,
   ) => runDoubt(runReadings(batch({ ...weighed, ...readings }), say), of, say)?.say;
 
-  test('a batch as planned, near enough, has none', () => {
+  test('a batch close to its plan has none', () => {
     expect(own.largestLoad).toBeCloseTo(0.025, 12);
     expect(doubt({})).toBeUndefined();
     expect(doubt({ cement: '16.1', water: '6.7', foamDensity: '75', foamVolume: '11' })).toBe(
@@ -138,7 +138,7 @@ describe('slips in what was put in', () => {
     expect(doubt({ cement: '156.6', water: '66' }, { ...own, example: true })).toBeUndefined();
   });
 
-  test('grams typed as kilograms are no small batch, whoever’s plan it is', () => {
+  test('grams typed as kilograms are questioned, also with the example’s plan', () => {
     const example = { ...own, example: true };
     expect(doubt({ cement: '1356', water: '542', planned: '600' }, example)).toMatch(
       /^1900\skg of base mix and its foam make 3450\sL: look again .*, and at its unit\.$/,
@@ -150,7 +150,7 @@ describe('slips in what was put in', () => {
     expect(of(208)).toBeDefined();
   });
 
-  test('what was taken out before a correction does not run over', () => {
+  test('mix taken out before a correction does not count as in the mixer', () => {
     // By hand: 10.5 kg of w/c 0.4 and its foam of 80 g/L are 19.4 L at 600, and 1.2 kg of that 2 L.
     const small = { ...own, largestLoad: 0.018 };
     const weighed = { cement: '7.5', water: '3', foamDensity: '80', planned: '600' };
@@ -165,7 +165,7 @@ describe('slips in what was put in', () => {
     expect(at({ leftOver: '3', placed: '17' }, { corrections })).toBeUndefined();
   });
 
-  test('that the mixer runs over is told of beside what is strange otherwise', () => {
+  test('an overfull mixer is told beside other doubts', () => {
     // The foam of another unit, and twice the batch: 31 kg and 11 kg of it.
     const readings = { cement: '31.3', water: '13.2', foamDensity: '700', foamVolume: '400' };
     const all = runDoubts(runReadings(batch({ ...weighed, ...readings }), say), own, say);
@@ -193,7 +193,7 @@ describe('slips in what was put in', () => {
     ['17.1', false],
     ['5.8', false],
     ['5.7', true],
-  ])('%s L of foam, where 11.5 is wanted: asked %s', (foamVolume, asked) => {
+  ])('%s L of foam, where 11.5 is wanted: questioned %s', (foamVolume, asked) => {
     expect(doubt({ foamDensity: '70', foamVolume }) !== undefined).toBe(asked);
   });
 
@@ -202,7 +202,7 @@ describe('slips in what was put in', () => {
     ['139', false],
     ['36', false],
     ['34', true],
-  ])('foam of %s g/L, half to double the planned 70: asked %s', (foamDensity, asked) => {
+  ])('foam of %s g/L, half to double the planned 70: questioned %s', (foamDensity, asked) => {
     expect(doubt({ foamDensity }) !== undefined).toBe(asked);
   });
 
@@ -240,7 +240,7 @@ describe('slips in what was put in', () => {
     expect(foamLook(readings, plan, say)?.verdict).toBe(verdict);
   });
 
-  test('foam of another density than planned stops where it is none', () => {
+  test('foam of another density than planned is stopped only outside its limits', () => {
     const of = (foamDensity: string) =>
       runDoubt(runReadings(batch({ ...weighed, foamDensity }), say), own, say)?.verdict;
     expect(of('249')).toBe('look');
@@ -248,7 +248,7 @@ describe('slips in what was put in', () => {
     expect(of('31')).toBe('stop');
   });
 
-  test('thin foam is held against the planned first, then asked for a slip', () => {
+  test('thin foam is compared with the plan first, then with the usual limits', () => {
     const of = (planned: number) =>
       doubt({ foamDensity: '18.8' }, { ...own, foamDensity: planned }) ?? '';
     expect(of(80)).toMatch(
@@ -281,7 +281,7 @@ describe('slips in what was put in', () => {
       );
   });
 
-  test('what is weighed in counts, not what a plan has of it', () => {
+  test('amounts weighed in count before those of the plan', () => {
     const thin = { ...own, foamDensity: 30 };
     expect(doubt({ foamDensity: '50' }, thin)).toBeUndefined();
     const sandy = { ...own, sand: 80 };
@@ -290,7 +290,7 @@ describe('slips in what was put in', () => {
     expect(doubt({ foamDensity: '70', sand: '80' }, own)).toContain('damp sand');
   });
 
-  test('what followed from the foam is not asked about before the foam', () => {
+  test('the foam’s density is questioned before what followed from it', () => {
     expect(doubt({ foamDensity: '700', foamVolume: '11.5' })).toContain('The foam comes to');
   });
 
@@ -305,7 +305,7 @@ describe('slips in what was put in', () => {
     const placed = (readings: Partial<Record<ReadingName, string>>, of = own) =>
       placedDoubt(runReadings(batch({ ...weighed, ...bucket, ...readings }), say), of, say)?.say;
 
-    test('no more can come out than went in', () => {
+    test('more out than went in is questioned', () => {
       // 15.66 + 6.58 + 0.805 kg, at 1000 kg/m³.
       expect(placed({ placed: '50' })).toMatch(
         /^Filled and left over weigh 50\.0\skg at 1000\skg\/m³, and 23\.0\skg went into the mixer/,
@@ -316,7 +316,7 @@ describe('slips in what was put in', () => {
       expect(placed({})).toBeUndefined();
     });
 
-    test('the bucket tells what a litre of it weighs, not the plan', () => {
+    test('the density is that of the bucket, not of the plan', () => {
       // 15 kg of base mix and 1.6 of foam; 25 L are 15 kg at the 600 planned and 20 at the 800 weighed.
       const of = { cement: '10', water: '5', foamDensity: '80', foamVolume: '20', placed: '25' };
       const bucket = { planned: '600', tare: '0.6', vessel: '10' };
@@ -326,12 +326,12 @@ describe('slips in what was put in', () => {
       );
     });
 
-    test('what was corrected went in too', () => {
+    test('amounts of corrections count as put in', () => {
       expect(placed({ placed: '22', leftOver: '4' })).toBeDefined();
       expect(placed({ placed: '22', leftOver: '4', baseAdded: '3' })).toBeUndefined();
     });
 
-    test('of a batch nobody weighed the example’s plan says nothing', () => {
+    test('a batch not weighed in is not compared with the example’s plan', () => {
       const none = { cement: '', water: '', placed: '50' };
       expect(placed(none)).toContain('went into the mixer');
       expect(placed(none, { ...own, example: true })).toBeUndefined();

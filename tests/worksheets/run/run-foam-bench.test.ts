@@ -100,7 +100,7 @@ describe.each(Object.entries(BENCHES))('over a bench with %s', (_, before) => {
   });
 });
 
-test('a bucket that was weighed full of water there stays so, and its new foam is weighed in it', () => {
+test('a bucket weighed full of water stays so, and its new foam is weighed in it', () => {
   lay({ ...own, 'foam.vesselKnown': { t: 'weighed' }, 'foam-density.filled': kg('10.9') });
   const brim = worked(foamDensity, onBench().entries, {}, say).result!.weighed!.volume;
   const { entries } = onBench();
@@ -150,7 +150,7 @@ test('where no mix was weighed, its bucket is that of the foam', () => {
   expect(fields).toMatchObject({ tare: { value: 1.1 }, vessel: { value: 0.0192 } });
 });
 
-test('whose place it took is told, and another batch takes nothing of it back', () => {
+test('what was replaced is told, and another batch does not undo it', () => {
   expect(handOver(going('2.29'), bucket, onBench())).toBe(false);
   const one = onBench().entries;
   // The next load has the same bucket, and is not weighed yet.

@@ -20,7 +20,7 @@ describe('a blend lighter than all of its foam could make it', () => {
       us,
     )?.replaceAll('\u00a0', ' ');
 
-  test('is to be weighed again, and air drawn in is named beside a wrong reading', () => {
+  test('is to be weighed again, with drawn-in air named beside a wrong reading', () => {
     // By hand: (44.8 + 5.3 × 1.01329) lb in (30.89 ÷ 196.65 + 13.91 ÷ 62.428 + 1.01329) ft³ is 36.0; 0.6684 ft³ the bucket.
     expect(on('24.06')).toMatch(
       /^Weigh again before .* it would weigh 36\.0 lb\/ft³, and this is lighter: a reading is wrong, or the paddle drew air in\./,
@@ -32,7 +32,7 @@ describe('a blend lighter than all of its foam could make it', () => {
     expect(on('27.1', { baseAdded: lb('6.6') })).toContain('it would weigh 39');
   });
 
-  test('within the ± of the readings nothing is asked, nor before all of it is weighed', () => {
+  test('is not questioned within the ± of the readings, nor before all is weighed', () => {
     // 36.0 × 0.6684 + 2 = 26.07; 0.2 L of the bucket is 1 % of it, and 0.5 L of the foam 1.7 %.
     expect(on('26.1')).toBeUndefined();
     expect(on('25.7')).toBeUndefined();

@@ -18,7 +18,7 @@ const made = (before: number) => new Date(noon - before * MINUTES).toISOString()
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' }) as const;
 const litres = (t: string) => ({ t, u: 'L', s: 'metric' }) as const;
 
-test('a batch that was left for another has its foam’s weighing and vessel, whatever its blend is weighed in', () => {
+test('a batch left for another keeps its foam’s weighing and vessel, whatever its blend is weighed in', () => {
   const jar = { tare: kg('0.35'), vessel: litres('1') };
   const record = blankRecord({ readings: { ...jar, cement: kg('13.57'), water: kg('5.43') } });
   const left: Going = {
@@ -30,7 +30,7 @@ test('a batch that was left for another has its foam’s weighing and vessel, wh
   expect(resumed(record, left, say, noon)).toEqual(as);
 });
 
-test('one whose run is not known begins where something is missing, or else where it is placed', () => {
+test('a batch without a known step begins where a reading is missing, or else at placing', () => {
   const readings = { cement: kg('13.57'), water: kg('5.43') };
   const step = (of: object) => resumed(blankRecord({ readings: of }), undefined, say, noon).step;
   expect(step(readings)).toBe(1);
@@ -40,14 +40,14 @@ test('one whose run is not known begins where something is missing, or else wher
   expect(step({ ...readings, ...foam, ...bucket })).toBe(3);
 });
 
-test('midnight does not end its foam’s time', () => {
+test('the foam’s time goes on past midnight', () => {
   const midnight = new Date('2026-05-09T00:00').getTime();
   const foamMade = new Date(midnight - 10 * MINUTES).toISOString();
   const record = blankRecord({ date: '2026-05-08', foamMade });
   expect(foamCounts(record, midnight + 5 * MINUTES)).toBe(midnight - 10 * MINUTES);
 });
 
-test('its foam’s time counts while it is of the last hours and not placed', () => {
+test('the foam’s time counts while it is recent and the batch not placed', () => {
   const record = blankRecord({ foamMade: made(20) });
   expect(foamCounts(record, noon)).toBe(noon - 20 * MINUTES);
   expect(resumed(record, undefined, say, noon).begun).toBe(noon - 20 * MINUTES);
@@ -57,14 +57,14 @@ test('its foam’s time counts while it is of the last hours and not placed', ()
   expect(foamCounts(placed, noon)).toBeUndefined();
 });
 
-test('a run is over half a day after it was begun, and one that does not say when is not', () => {
+test('a run ends half a day after its start, one without a start does not', () => {
   const at = (hours: number) =>
     isOver({ id: 'x', step: 2, begun: noon }, noon + hours * 60 * MINUTES);
   expect([at(0), at(11.9), at(12), at(22)]).toEqual([false, false, true, true]);
   expect(isOver({ id: 'x', step: 2 }, noon)).toBe(false);
 });
 
-test('going on with another batch makes what is in the mixer no younger', () => {
+test('switching batches does not reset the age of what is in the mixer', () => {
   const hours = (n: number) => noon - n * 60 * MINUTES;
   const mixed = blankRecord({ date: '2026-05-09', readings: { water: kg('5.43') } });
   const left: Going = { id: mixed.id, step: 1, begun: hours(13), stopped: true };
@@ -80,14 +80,14 @@ test('going on with another batch makes what is in the mixer no younger', () => 
   expect(begunBy(mixed, undefined, noon)).toBe(noon);
 });
 
-test('while nothing is weighed in, nothing is too old', () => {
+test('without anything weighed in, nothing is too old', () => {
   const empty = blankRecord({ date: '2026-05-09' });
   const left: Going = { id: empty.id, step: 0, begun: noon - 20 * 60 * MINUTES };
   expect(isPast(empty, left, noon)).toBe(false);
   expect(isPast(empty, resumed(empty, left, say, noon), noon)).toBe(false);
 });
 
-test('a batch planned in the evening and weighed in on the next day is of that day', () => {
+test('a batch planned in the evening and weighed in the next day has that day’s date', () => {
   const evening = noon - 13 * 60 * MINUTES;
   const planned = blankRecord({ date: '2026-05-08' });
   const going = { id: planned.id, step: 0, begun: evening };

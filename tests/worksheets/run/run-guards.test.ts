@@ -95,7 +95,7 @@ describe('the run at the bench has the guards of the worksheet', () => {
     expect(both({ ...full, full: 13.6, doubt: 0.1 }).advice.is).toBe('add');
   });
 
-  test('a mixer without room: some comes out first, and both amounts are for what is left', () => {
+  test('in a full mixer some is taken out first, and both amounts are for the rest', () => {
     const { found, advice } = both({ ...full, full: 10.5 });
     const words = advice.is === 'add' && addWords(advice, say);
     expect(words).toContain('first take out all but');

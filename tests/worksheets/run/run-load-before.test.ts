@@ -46,14 +46,14 @@ const run = (readings: BatchRecord['readings'], over = {}) =>
   });
 
 describe('the bucket of the load before', () => {
-  test('is that of the next, both halves or neither', () => {
+  test('is taken over with weight and volume, or not at all', () => {
     const next = recordToWeigh('next');
     expect(withBucketOf(run(bucket), next).record.readings).toEqual(bucket);
     for (const half of [{ tare: bucket.tare }, { vessel: bucket.vessel }])
       expect(withBucketOf(run(half), next).record).toBe(next);
   });
 
-  test('and the foam’s is that of the bench, where it has another', () => {
+  test('leaves the foam’s bucket from the bench, where that is another', () => {
     const before = run(jar);
     handOver({ id: 'one', step: 1, foam: kg('2.29') }, bucket, onBench());
     const { record, foamIn: foam } = withBucketOf(before, recordToWeigh('next'));
@@ -66,7 +66,7 @@ describe('the bucket of the load before', () => {
     expect(one).toEqual({ record: expect.objectContaining({ readings: bucket }) });
   });
 
-  test('not where the bench has another for the mix since, nor over what was typed into the batch', () => {
+  test('is not taken over where the bench has a newer one, nor over typed values', () => {
     const before = run(bucket);
     lay({ 'mix.bucketTare': other.tare, 'mix.bucketVolume': other.vessel });
     const next = recordToWeigh('next');
@@ -78,7 +78,7 @@ describe('the bucket of the load before', () => {
     expect(withBucketOf(run(bucket), typed).record).toBe(typed);
   });
 
-  test('is told as long as it is that', () => {
+  test('is told as long as it is unchanged', () => {
     const { before } = following({ id: 'next', step: 0 }, run(bucket), undefined, say);
     expect(before).toMatchObject({ name: 'One', vessel: bucket });
     expect(isCarried(before, bucket)).toBe(true);
@@ -118,11 +118,11 @@ const planOf = (foam: string): RunPlan =>
   )!;
 const plain = (words: readonly string[]) => words.join(' ').replaceAll('\u00a0', ' ');
 
-describe('a load that takes other amounts than the one before', () => {
+describe('a load with other amounts than the one before', () => {
   const [was, now] = [planOf('80'), planOf('62')];
   const before = { name: 'One', vessel: bucket, plan: was };
 
-  test('says so, with the foam that is the reason, the old amounts and the solution', () => {
+  test('is told with the foam as the reason, the old amounts and the solution', () => {
     expect(was.loads).toBe(4);
     expect(now.cement).not.toBeCloseTo(was.cement, 1);
     expect(replannedLoad(before, now)).toBe(was);
@@ -143,7 +143,7 @@ describe('a load that takes other amounts than the one before', () => {
     expect(tookBefore(undefined, now, 'cement', say)).toEqual([]);
   });
 
-  test('of a plan that changed otherwise no foam is blamed', () => {
+  test('is not explained by the foam where the plan changed otherwise', () => {
     const richer = { ...was, cement: was.cement + 0.5, water: was.water - 0.5 };
     expect(replannedLoad(before, richer)).toBe(was);
     const words = plain(replannedWords(before, was, richer, say));
@@ -151,7 +151,7 @@ describe('a load that takes other amounts than the one before', () => {
     expect(words).not.toMatch(/g\/L|solution/);
   });
 
-  test('is another load of the same batch: not one of another size, aim or count, nor one alone', () => {
+  test('is told only for loads of the same batch', () => {
     const size = { cement: 1.1, water: 1.1, foamVolume: 1.1 };
     const larger = {
       ...now,

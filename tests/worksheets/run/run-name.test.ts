@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { blankRecord } from '../../../src/bench/records/record.ts';
 import { named, nameMoved } from '../../../src/worksheets/live/run/run-name.ts';
 
-test('a batch that nobody named is called by its day, and told apart from another of it', () => {
+test('an unnamed batch is named by its day, and numbered among several', () => {
   const of = (name: string, date = '2026-11-29') => blankRecord({ name, date });
   const [first, unnamed] = [named(of(''), []), of('')];
   expect(first.name).toBe('Batch of 29\u00a0Nov\u00a02026');
@@ -15,7 +15,7 @@ test('a batch that nobody named is called by its day, and told apart from anothe
   expect(named(of('North wall'), [of('North wall')]).name).toBe('North wall');
 });
 
-test('a name that nobody gave goes with the day, and is told apart there too; one that somebody gave stays', () => {
+test('an automatic name follows the day, and is numbered there too; a given name stays', () => {
   const [was, date] = ['2026-05-08', '2026-05-09'];
   const [before, now] = ['Batch of 8\u00a0May\u00a02026', 'Batch of 9\u00a0May\u00a02026'];
   const moved = (name: string, ...others: string[]) =>

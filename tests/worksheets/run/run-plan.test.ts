@@ -24,7 +24,7 @@ describe('the batch that is going', () => {
   const own = { ...plan, example: false };
   const going = { id: 'x', step: 0 };
 
-  test('keeps the plan it is weighed by, whatever the bench says since', () => {
+  test('keeps the plan it was begun with, whatever changes on the bench', () => {
     const later = turned(going, 1, own);
     expect(later).toEqual({ id: 'x', step: 1, plan: own });
     // A weight left out is the plan’s of then: 13.57 kg of cement, not what is sized since.
@@ -34,7 +34,7 @@ describe('the batch that is going', () => {
     expect(turned(later, -1, later.plan).plan).toEqual(own);
   });
 
-  test('knows what the forms hold where the volume comes of them, and not where it was typed', () => {
+  test('has the volume of forms where it comes from them, and not where it was typed', () => {
     const by = { from: 'How much must I make?', by: 'pieces' };
     const kept = {
       'batch.volume': { v: 0.03, ...by },
@@ -52,7 +52,7 @@ describe('the batch that is going', () => {
     expect(words(plan)).toBeUndefined();
   });
 
-  test('calls forms short where they are seen to be, and one form by itself', () => {
+  test('tells that forms will not be filled beyond a tolerance, with advice for one or several', () => {
     const { unsized: _, ...sized } = plan;
     const short = (mix: number, of: object) => formsShort(mix, { ...sized, loads: 1, ...of }, say);
     for (const mix of [0.03999, 0.0397]) expect(short(mix, { forms: 0.04 })).toBeUndefined();
@@ -64,7 +64,7 @@ describe('the batch that is going', () => {
     expect(shared).toMatch(/takes 20\.0\sL of each load: it comes out short\.$/);
   });
 
-  test('knows what of it is still the example’s', () => {
+  test('marks which of its parts are still the example’s', () => {
     const by = { from: 'How much must I make?', by: 'pieces' };
     const of = (entries: Entries, kept: KeptResults = {}) => {
       const { example, unsized, aimed } = runPlan(entries, kept, say)!;
@@ -84,13 +84,13 @@ describe('the batch that is going', () => {
     expect(of(target, onExample)).toEqual({ ...own, unsized: true, aimed: true });
   });
 
-  test('knows how much foaming solution all its loads take', () => {
+  test('has the foaming solution of all its loads', () => {
     expect(plan.loads).toBe(3);
     // 75.91 L of foam × 80 g/L × 1.10 are 6.680 kg, over 1.00485 kg/L, and half a litre stays in tank, hose and lance.
     expect(plan.solution! * 1000).toBeCloseTo(7.148, 2);
   });
 
-  test('knows where slabs are filled from two loads, and how many loads avoid it', () => {
+  test('tells where slabs are filled from two loads, and the number of loads that avoids it', () => {
     const by = { from: 'How much must I make?', by: 'pieces' };
     // Four slabs of 27.5 L with 3 and 5 % for settling and waste: 119 L, three loads of a mixer of 45 L.
     const kept = {
@@ -128,13 +128,13 @@ describe('the batch that is going', () => {
     expect(of('12 gal', sum)).toEqual({ loads: 1, said: undefined });
   });
 
-  test('takes no plan going back, and none that is the example’s', () => {
+  test('takes no plan on going back a step, nor the example’s', () => {
     expect(turned({ ...going, step: 1 }, -1, own)).toEqual(going);
     expect(turned(going, 1, plan)).toEqual({ id: 'x', step: 1 });
     expect(turned(going, 1, undefined)).toEqual({ id: 'x', step: 1 });
   });
 
-  test('writes down what the reader aimed at, and only asks about the example’s density', () => {
+  test('records the reader’s target density, and only asks about the example’s', () => {
     const of = (entries: Entries, kept: KeptResults = {}, over: Partial<BatchRecord> = {}) => {
       const editor = {
         record: blankRecord(over),
@@ -159,7 +159,7 @@ describe('the batch that is going', () => {
     expect(of(target, {}, { readings })).toEqual(['620', undefined]);
   });
 
-  test('saved on another day, it is weighed by the bench that was saved with it', () => {
+  test('saved on another day, uses the plan that was saved with it', () => {
     const sized = (t: string) => ({
       'proportion.wetDensity': { t, u: 'kg/m3', s: 'metric' as const },
     });

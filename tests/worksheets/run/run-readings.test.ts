@@ -21,19 +21,19 @@ describe('the ± of a scale that nobody typed', () => {
   const pm = (entry: Entry | undefined, voice = us) =>
     runReadings(blankRecord({ readings: entry ? { cement: entry } : {} }), voice).pm('cement');
 
-  test('is round in the units it was weighed in, and is the record’s too', () => {
+  test('is round in the units of weighing, also in the record', () => {
     expect(pm(lb('30.89'))).toBeCloseTo(0.02 * 0.45359237, 9);
     expect(pm(lb('30.89'), say)).toBeCloseTo(0.02 * 0.45359237, 9);
     expect(pm({ t: '14', u: 'kg', s: 'metric' }, us)).toBeCloseTo(0.01, 9);
     expect([pm(undefined), pm(undefined, say)]).toEqual([0.02 * 0.45359237, 0.01]);
   });
 
-  test('gives way to one typed, in the unit it was typed in', () => {
+  test('is replaced by a typed one, in its unit', () => {
     expect(pm(lb('30.89', '0.2'))).toBeCloseTo(0.0907, 4);
     expect(pm(gram, say)).toBeCloseTo(0.05, 9);
   });
 
-  test('emptied, it is not nothing: what rests on it has none', () => {
+  test('emptied gives results without a ±, not one of 0', () => {
     const empty = { t: '14', u: 'kg', s: 'metric', p: '', pu: 'kg' } as const;
     expect(pm(empty, say)).toBe(Number.POSITIVE_INFINITY);
     const of = { t: '20', u: 'L', s: 'metric', p: '', pu: 'L' } as const;
@@ -56,7 +56,7 @@ describe('the ± of a scale that nobody typed', () => {
     expect(foam!.doubt).not.toBeNaN();
   });
 
-  test('and the record reckons with the same', () => {
+  test('is used in the record as well', () => {
     const weighed = {
       ...{ water: lb('13.91'), foamVolume: { t: '7.58', u: 'gal' }, tare: lb('2') },
       ...{ foamDensity: { t: '5.3', u: 'lb/ft3' }, full: lb('26'), vessel: { t: '5', u: 'gal' } },

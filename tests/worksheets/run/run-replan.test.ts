@@ -28,7 +28,7 @@ test('a batch weighed by the bench’s plan is weighed in the bench’s bucket',
   expect(two.foamIn).toEqual(pot);
 });
 
-test('what was typed at the run stays', () => {
+test('values typed during the run stay', () => {
   const typed = { ...bucket, tare: kg('0.9') };
   const one = replanned(begun(typed), benchOf(pot), {}, typed);
   // The pot is not as large as the bucket whose weight was typed.
@@ -45,7 +45,7 @@ test('what was typed at the run stays', () => {
   );
 });
 
-test('a plan with something else in it is another one, though all that has a field stays as it was', () => {
+test('a plan with another ingredient is a different one, even if all its fields are equal', () => {
   const begun = { ...plan, example: false };
   const fibre = (mass: number) => ({ ...begun, other: [{ name: 'Fibre', mass }] });
   const said = (was: typeof begun, is: typeof begun) => {

@@ -25,7 +25,7 @@ function drawnOf(step: number, record: BatchRecord, of: typeof plan, over = fals
   return html.replaceAll('\u00a0', ' ');
 }
 
-test('a bucket larger than the mix is looked for in what was weighed here', () => {
+test('a bucket larger than the mix is explained by the readings of the run', () => {
   const own = { ...plan, example: false };
   const small = { cement: '1', water: '0.4', foamDensity: '80', planned: '600' };
   const words = drawn(2, { ...small, tare: '0.85', vessel: '20', full: '12.9' }, own);
@@ -38,7 +38,7 @@ describe('the step that weighs the blend', () => {
   const small = { cement: '1', water: '0.4', foamDensity: '80', planned: '600' };
   const weigh = (readings: Readings, of: typeof plan) => drawn(2, readings, of);
 
-  test('says what the full bucket may weigh, where it weighs something else', () => {
+  test('gives the possible weights of the full bucket, where it weighs something else', () => {
     // By hand: 0.85 kg, and 20 L of 80 and of 1951 kg/m³.
     const bucket = { ...small, tare: '0.85', vessel: '20' };
     for (const full of ['129', '1.29'])
@@ -102,13 +102,13 @@ describe('the step that weighs the blend', () => {
     );
   });
 
-  test('tells of a bucket that the mix will not fill until it is weighed', () => {
+  test('warns of a bucket that the mix will not fill, until it is weighed', () => {
     expect(weigh({ ...small, tare: '0.85', vessel: '20' }, own)).toContain('a smaller vessel');
     const weighed = { ...small, tare: '0.85', vessel: '20', full: '12.9' };
     expect(weigh(weighed, own)).not.toContain('a smaller vessel');
   });
 
-  test('tells of mix to be placed that is less than the forms hold', () => {
+  test('warns of less mix than the forms hold', () => {
     const { unsized: _, ...sized } = own;
     // 21 kg come to 35 L at 600 kg/m³, and to 33.4 L at 629, which is near enough.
     const bucket = { cement: '13.57', water: '5.43', tare: '0.85', vessel: '20' };
@@ -124,7 +124,7 @@ describe('the step that weighs the blend', () => {
     expect(at('13.43', { ...forms, unsized: true })).not.toContain('There are');
   });
 
-  test('finds nothing good that is near the example’s density, which it names so', () => {
+  test('does not call a mix good against the example’s density, which it names', () => {
     const bucket = { cement: '13.57', water: '5.43', tare: '0.85', vessel: '20', full: '12.9' };
     const example = weigh(bucket, { ...plan, example: true });
     expect(example).toMatch(
@@ -140,7 +140,7 @@ describe('the step that weighs the blend', () => {
   });
 });
 
-test('no foam is named by what is none, and why is said once', () => {
+test('without a possible amount of foam the reason is given once', () => {
   const mixed = { cement: '13.57', water: '5.43', planned: '600' };
   for (const foamDensity of ['15', '30', '400']) {
     const foam = drawn(1, { ...mixed, foamDensity }, { ...plan, example: false });
@@ -162,7 +162,7 @@ test.each(['', 'x', '1 h', '-1'])(
   },
 );
 
-test('the next load is the reader’s own plan’s, and not the example’s', () => {
+test('the next load follows the reader’s plan, not the example’s', () => {
   const cover = (example: boolean) => drawn(4, {}, { ...plan, loads: 3, example });
   expect(cover(false)).toContain('The next of the 3 loads');
   expect(cover(true)).not.toContain('loads');
@@ -178,12 +178,12 @@ test('the bucket is rinsed before the foam of the next load, and the part struck
   expect(drawn(4, {}, { ...own, loads: 1 })).not.toContain('Rinse the bucket');
 });
 
-test('the base mix is held against what a jug of it should come to', () => {
+test('the base mix is compared with the weight of a full jug', () => {
   // By hand: 1.4 kg in 1/3.15 + 0.4 L.
   expect(drawn(0, {}, plan)).toMatch(/a jug of it<\/a>: it should come to 1\.95 kg\/L\./);
 });
 
-test('what is put in beside has its place in the order, fibre behind the jug that is worked without it', () => {
+test('other ingredients have their place in the order, fibre after the jug of base mix', () => {
   const holding = (...names: string[]) => ({
     ...plan,
     other: names.map((name) => ({ name, mass: 0.3 })),
@@ -205,7 +205,7 @@ test('what is put in beside has its place in the order, fibre behind the jug tha
   expect(plain).not.toContain('ibre');
 });
 
-test('a batch that is only written up is asked for nothing more', () => {
+test('a batch that is only recorded is asked for nothing more', () => {
   const own = { ...plan, example: false };
   const orders = /Add |Good\.|place it|run-number|exactly that|a jug of it|strike it off/;
   const mixed = { cement: '13.57', water: '5.43', foamDensity: '80', planned: '600' };
@@ -226,7 +226,7 @@ test('a batch that is only written up is asked for nothing more', () => {
   }
 });
 
-test('mix is called taken out only where a correction had some taken out', () => {
+test('mix is told as taken out only where a correction had some taken out', () => {
   const place = (corrections: BatchRecord['corrections']) => {
     const record = { ...batch({ leftOver: '2' }), corrections };
     const { Step } = RUN_STEPS[3];
@@ -238,7 +238,7 @@ test('mix is called taken out only where a correction had some taken out', () =>
   expect(place([{ weighed: 660, foam: 0.001 }])).not.toContain('taken out of the mixer');
 });
 
-test('what has no field is told by name, for one load', () => {
+test('ingredients without a field are named, for one load', () => {
   const other = [
     { name: 'Fly ash', mass: 1.024 },
     { name: 'Fibre', mass: 0.045 },
@@ -268,7 +268,7 @@ describe('what the steps say before it is needed', () => {
     }
   });
 
-  test('whose bucket it is', () => {
+  test('the source of the bucket is named: the bench or the load before', () => {
     const record = batch(bucket);
     const { tare, vessel } = record.readings;
     const onBench = { ...record, bench: { 'bucket.tare': tare!, 'bucket.volume': vessel! } };
@@ -282,7 +282,7 @@ describe('what the steps say before it is needed', () => {
     expect(html.replaceAll('\u00a0', ' ')).toContain('20.0 L, as for “One”</summary>');
   });
 
-  test('the next load tells beside each amount what the one before took', () => {
+  test('the next load shows beside each amount that of the load before', () => {
     const lighter = { ...own, foamDensity: 62, cement: own.cement * 1.02, water: own.water * 1.02 };
     const was = { ...own, loads: 2, solution: 0.006 };
     const volume = planMass(was) / was.wetDensity;
@@ -311,7 +311,7 @@ describe('what the steps say before it is needed', () => {
     expect(drawnWith(now, true)).not.toContain('The load before took');
   });
 
-  test('the heaviest amount may be weighed in portions, said once', () => {
+  test('the advice to weigh the heaviest amount in portions is given once', () => {
     const times = (of: typeof plan) => drawn(0, {}, of).split('in portions').length - 1;
     expect(times(own)).toBe(1);
     expect(times({ ...own, cement: 5, water: 2 })).toBe(0);
@@ -320,7 +320,7 @@ describe('what the steps say before it is needed', () => {
     expect(runReadings(sum, say).at('cement')).toBeCloseTo(14.4, 9);
   });
 
-  test('what the full bucket should read stands above its field, and the verdict under it', () => {
+  test('the expected reading of the full bucket is above its field, the verdict below', () => {
     const weighed = { ...bucket, cement: '13.57', water: '5.43', foamDensity: '80', full: '14.2' };
     // 0.85 kg and 20 L of 600 kg/m³.
     const aim = 'Full of blended mix it should read 12.85 kg.';

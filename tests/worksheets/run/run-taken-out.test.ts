@@ -78,7 +78,7 @@ test('what was taken out before a correction is not in the mixer at the next one
   expect(addWords(next.advice, say)).toMatch(/^Add 4\.2\sL of foam/);
 });
 
-test('it is left over: it went in, and no more can come out than that', () => {
+test('it counts as left over, and more out than in is questioned', () => {
   const once = corrected(record, 550).record;
   const went = massIn(runReadings(once, say), plan, say)!;
   // (600 × 43.636 L − 24 kg) ÷ (1951.2 − 600) is 1.6147 L, 3.151 kg; of that the 40 ÷ 45.251.
@@ -95,7 +95,7 @@ test('it is left over: it went in, and no more can come out than that', () => {
   expect(now({ ...once, readings: after })).toBeCloseTo(went, 9);
 });
 
-test('it is written down with its correction, and did not share in it', () => {
+test('it is recorded with its correction, and not corrected itself', () => {
   expect(corrected(record, 550).record.corrections).toEqual([
     { weighed: 550, out: expect.closeTo(2.77, 2), base: expect.closeTo(2.785, 2) },
   ]);
@@ -130,7 +130,7 @@ test('it is written down with its correction, and did not share in it', () => {
   expect(says(mixed({}))).toEqual(['consistent', undefined]);
 });
 
-test('taken back, it is as it was', () => {
+test('undone, everything is as before', () => {
   const { record: once, undo } = corrected(record, 550);
   const back = (of: Correcting) => uncorrected(once, JSON.parse(JSON.stringify(of))).readings;
   expect(back(undo)).toEqual({ ...readings, full: bucket(550) });
@@ -143,7 +143,7 @@ test('taken back, it is as it was', () => {
   expect(back(plain).leftOver).toEqual(once.readings.leftOver);
 });
 
-test('taken back, it leaves what was typed over what it wrote', () => {
+test('undone, it keeps what was typed over its values', () => {
   const { record: once, undo } = corrected(record, 550);
   const typed = in_('4', 'kg');
   const since = { ...once, readings: { ...once.readings, leftOver: typed } };

@@ -51,7 +51,7 @@ describe('a batch run with a vessel for the foam and a bucket for the blend', ()
     expect(foamWeighing(editor).record.readings).toMatchObject(pot);
   });
 
-  test('keeps the blend’s when the foam’s is typed, and the foam’s when the blend’s is', () => {
+  test('keeps each bucket when the other is typed', () => {
     onBench();
     enter('mix.bucketVolume', jar.vessel);
     const { editor, forFoam, forBlend } = begun(recordToWeigh('a'));
@@ -62,7 +62,7 @@ describe('a batch run with a vessel for the foam and a bucket for the blend', ()
     expect(foamIn(editor)).toEqual({ tare: kg('0.52'), vessel: pot.vessel });
   });
 
-  test('one bucket is one until another is typed for the blend', () => {
+  test('uses one bucket for both until another is typed for the blend', () => {
     const { editor, forFoam, forBlend } = begun(blankRecord({ readings: { cement: kg('13.57') } }));
     forFoam({ tare: kg('0.5') });
     forFoam({ vessel: litres('1') });
@@ -74,7 +74,7 @@ describe('a batch run with a vessel for the foam and a bucket for the blend', ()
     expect(editor.record.readings).toMatchObject(jar);
   });
 
-  test('of a jar that was typed and emptied again nothing is had: the bucket is one', () => {
+  test('after a typed jar is cleared uses one bucket for both', () => {
     onBench();
     enter('mix.bucketTare', { ...jar.tare, t: '' });
     enter('mix.bucketVolume', { ...jar.vessel, t: ' ' });
@@ -84,7 +84,7 @@ describe('a batch run with a vessel for the foam and a bucket for the blend', ()
     expect(editor.record.readings).toMatchObject({ tare: kg('0.52'), vessel: pot.vessel });
   });
 
-  test('what else is written at the step of the foam is the batch’s', () => {
+  test('other values written at the foam step belong to the batch', () => {
     onBench();
     enter('mix.bucketVolume', jar.vessel);
     const { editor, forFoam } = begun(recordToWeigh('a'));
@@ -97,7 +97,7 @@ describe('a batch run with a vessel for the foam and a bucket for the blend', ()
     expect(foamIn(editor)).toEqual(pot);
   });
 
-  test('a bucket typed for the mix alone is the foam’s as well', () => {
+  test('a bucket typed for the mix alone is used for the foam as well', () => {
     enter('mix.bucketTare', jar.tare);
     enter('mix.bucketVolume', jar.vessel);
     expect(foamIn(begun(recordToWeigh('a')).editor)).toEqual(jar);

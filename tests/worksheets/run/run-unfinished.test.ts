@@ -5,14 +5,14 @@ import { otherPlan, replanWords } from '../../../src/worksheets/live/run/RunRepl
 import { isUnmixed, unfinishedOf } from '../../../src/worksheets/live/run/run-unfinished.ts';
 import { batch, plan, say } from './run-batch.ts';
 
-describe('the batches that may be gone on with', () => {
+describe('the batches that can be continued', () => {
   const of = (readings: Partial<Record<ReadingName, string>>, over = {}) =>
     batch(readings, { date: '2026-05-09', changed: '2026-05-09T08:00:00.000Z', ...over });
 
   const noon = Date.parse('2026-05-09T12:00');
   const at = (hour: number) => ({ changed: `2026-05-09T0${hour}:00:00.000Z` });
 
-  test('are today’s that are not placed yet, the latest saved first', () => {
+  test('are those of today that are not placed, latest saved first', () => {
     const known = of({ planned: '600', tare: '0.85', vessel: '20', foamDensity: '80' }, at(5));
     const mixed = of({ cement: '13.57' }, at(6));
     const foamed = of({ full: '12.9' }, { ...at(7), foamMade: '2026-05-09T06:30:00.000Z' });
@@ -26,7 +26,7 @@ describe('the batches that may be gone on with', () => {
     expect([known, mixed, foamed].map(isUnmixed)).toEqual([true, false, false]);
   });
 
-  test('are not placed by a unit or a ± alone', () => {
+  test('are not counted as placed by a unit or a ± alone', () => {
     const begun = of({ full: '12.9' });
     for (const placed of [{ d: { metric: 'mL' } }, { p: '1' }, { t: ' ' }]) {
       const touched = { ...begun, readings: { ...begun.readings, placed } };
@@ -34,7 +34,7 @@ describe('the batches that may be gone on with', () => {
     }
   });
 
-  test('are those of the evening before past midnight, until their foam or they are half a day old', () => {
+  test('include those of the evening before, until half a day after their foam or start', () => {
     const at = (time: string) => new Date(`2026-05-${time}`).toISOString();
     const evening = { date: '2026-05-09', changed: at('09T23:55') };
     const begun = of({}, evening);
@@ -48,7 +48,7 @@ describe('the batches that may be gone on with', () => {
     expect(unfinishedOf([noted], Date.parse(at('10T11:52')))).toEqual([]);
   });
 
-  test('are weighed by another plan only before anything is weighed, and when it is another', () => {
+  test('are offered another plan only before anything is weighed, and if it differs', () => {
     const own = { ...plan, example: false };
     const half = { ...own, cement: own.cement / 2, water: own.water / 2 };
     const other = (readings: Parameters<typeof of>[0], now: typeof plan | undefined) =>
@@ -60,7 +60,7 @@ describe('the batches that may be gone on with', () => {
     expect(other({}, undefined)).toBeUndefined();
   });
 
-  test('by a plan that is shown in other words, and the first of these are said', () => {
+  test('are offered a plan only if it is shown differently, with the first difference', () => {
     const of = (over: Partial<typeof plan>) => ({ ...plan, example: false, ...over });
     const small = of({ cement: 1.161, water: 0.4643, foamVolume: 0.00213 });
     const words = (over: Partial<typeof plan>) => replanWords(small, { ...small, ...over }, say);

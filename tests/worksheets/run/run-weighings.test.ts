@@ -15,7 +15,7 @@ import {
 } from '../../../src/worksheets/live/run/run-weighings.ts';
 import { batch, say } from './run-batch.ts';
 
-describe('a weighing that cannot be blames itself', () => {
+describe('an impossible weighing is refused at its own field', () => {
   const field = number('mass', { label: 'Bucket, full of foam', example: '2.45 kg' });
   const foam = (value: number, problem?: string) =>
     foamWeighed(
@@ -29,7 +29,7 @@ describe('a weighing that cannot be blames itself', () => {
     expect(foam(2.45).problem).toBeUndefined();
   });
 
-  test('with the ± of the weighings, as “How heavy is the foam?” has it, and it is written down', () => {
+  test('it has the ± that “How heavy is the foam?” gives, and is recorded', () => {
     const kg = (t: string) => ({ t, u: 'kg', s: 'metric' as const, p: '0.01', pu: 'kg' });
     const vessel = { t: '2', u: 'L', s: 'metric' as const, p: '0.02', pu: 'L' };
     const small = blankRecord({ readings: { tare: kg('0.3'), vessel } });
@@ -56,7 +56,7 @@ describe('a weighing that cannot be blames itself', () => {
     expect(runReadings(editor.record, say).pm('foamDensity')).toBeCloseTo(7.1, 9);
   });
 
-  test('foam put in by weight is so many litres of it, as doubtful as the two weighings', () => {
+  test('foam put in by weight is converted to litres, with the ± of both weighings', () => {
     const record = batch({ foamDensity: '70.5' });
     const weighed = { value: 1.06, pm: 0.01, problem: undefined };
     const found = foamByWeight(weighed, runReadings(record, say))!;
@@ -80,7 +80,7 @@ describe('a weighing that cannot be blames itself', () => {
     expect(foam(full)).toEqual({ problem: `Bucket, full of foam: ${says}` });
   });
 
-  test('it empties the density that an earlier weighing came to, and none that was typed', () => {
+  test('clears a density from an earlier weighing, but not a typed one', () => {
     expect(cameOf(foam(2.47).density, 81)).toBe(true);
     // 80.96 and 100.4 in three digits.
     expect(cameOf(80.96, 81)).toBe(true);
@@ -91,7 +91,7 @@ describe('a weighing that cannot be blames itself', () => {
     expect(cameOf(foam(2.47).density, undefined)).toBe(false);
   });
 
-  test('what the field itself refuses stays its own sentence, with no density', () => {
+  test('what the field itself refuses keeps its own message, without a density', () => {
     expect(foam(2400, 'refused')).toEqual({ problem: 'refused' });
   });
 

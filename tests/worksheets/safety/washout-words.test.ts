@@ -16,7 +16,7 @@ const answered = (typed: { readonly pH: string; readonly temperature?: string })
 };
 const judged = (pH: string) => answered({ pH }).judgement;
 
-test('a pH is said to harm what it harms, and nothing more', () => {
+test('a pH is told to harm only what it harms', () => {
   expect(judged('8.5')).toMatchObject({
     verdict: 'look',
     say: expect.stringContaining('lets nothing go'),
@@ -40,7 +40,7 @@ test('a pH is said to harm what it harms, and nothing more', () => {
     expect(judged(pH).say, pH).toContain('Do not pour it away');
 });
 
-test('a pH just off a line is not said to be on it', () => {
+test('a pH just off a limit is not shown rounded to it', () => {
   for (const [pH, words] of [
     ['8.52', /^A pH of 8\.52 is above .* 8\.5\./],
     ['8.48', /^A pH of 8\.48 is within/],
@@ -53,7 +53,7 @@ test('a pH just off a line is not said to be on it', () => {
     expect(judged(pH).say, pH).toMatch(words);
 });
 
-test('what lime alone cannot bring, and what acid the water takes, go by its temperature', () => {
+test('the pH beyond lime and the acid needed depend on the temperature', () => {
   // The table of that buffer, from memory: 13.00 at 10 °C, 12.63 at 20, 12.45 at 25.
   const doubted = (pH: string, temperature: string) =>
     answered({ pH, temperature }).notes.some((note) => note.includes('lime alone cannot'));

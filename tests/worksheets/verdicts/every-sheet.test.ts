@@ -2,7 +2,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { placeOf } from '../../../src/components/live/catalogue.ts';
 
-test('every worksheet has its limits tried here', () => {
+test('every worksheet has a test of its limits', () => {
   const tried = globSync('tests/worksheets/verdicts/*.test.ts').flatMap((file) => {
     const text = readFileSync(file, 'utf8');
     const named = [...text.matchAll(/^import (\w+) from '.*\/worksheets\/([\w/-]+)\.tsx';$/gm)];

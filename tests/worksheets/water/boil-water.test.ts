@@ -3,7 +3,7 @@ import boilWater from '../../../src/worksheets/water/boil-water.tsx';
 import soda from '../../../src/worksheets/water/soften-soda.tsx';
 import { answered } from './water-answered.ts';
 
-test('a pot is worth its fuel by the hard boil, which leaves less than water at rest with air', () => {
+test('boiling is judged by a hard boil, which leaves less than equilibrium with air', () => {
   const { numbers, judgement } = answered(boilWater, { 'water.alkalinity': '120' });
   const share = numbers.removed!.value / (numbers.removed!.value + numbers.hardness!.value);
   expect(share).toBeLessThan(0.3);
@@ -17,7 +17,7 @@ test('a pot is worth its fuel by the hard boil, which leaves less than water at 
   expect(Number(left)).toBeLessThan(poor.numbers.hardness!.value * 100.0869 - 20);
 });
 
-test('where nothing comes out at rest with air, nothing is shown to, and that is said', () => {
+test('where nothing precipitates at equilibrium with air, the amount is 0, with a note on a hard boil', () => {
   const { numbers, judgement } = answered(boilWater, {
     'water.calcium': '50',
     'water.magnesium': '0',
@@ -32,7 +32,7 @@ test('where nothing comes out at rest with air, nothing is shown to, and that is
   expect(numbers.hardness!.value * 100.0869).toBeCloseTo((50 / 40.078) * 100.0869, 1);
 });
 
-test('a water that a hard boil makes soft enough for foam is worth its fuel, were it by little', () => {
+test('a water that a hard boil makes soft enough for foam is looked at, however little is removed', () => {
   const at = (magnesium: string) =>
     answered(boilWater, {
       'water.calcium': '42',
@@ -53,7 +53,7 @@ test('a water that a hard boil makes soft enough for foam is worth its fuel, wer
   });
 });
 
-test('water boiled once is not sent to the pot again', () => {
+test('water boiled already is not advised to be boiled again', () => {
   const { numbers, judgement } = answered(boilWater, {
     'water.calcium': '26',
     'water.magnesium': '18',
@@ -67,7 +67,7 @@ test('water boiled once is not sent to the pot again', () => {
   });
 });
 
-test('water soft enough for foam is not boiled, nor told to be softened', () => {
+test('water soft enough for foam needs neither boiling nor softening', () => {
   for (const [calcium, magnesium, alkalinity] of [
     ['10', '2', '20'],
     ['18', '1', '5'],
@@ -89,14 +89,14 @@ test('water soft enough for foam is not boiled, nor told to be softened', () => 
     });
 });
 
-test('no verdict on boiling has hot water drawn off', () => {
+test('no verdict advises to draw the water off hot', () => {
   for (const alkalinity of ['45', '110', '120', '240'])
     expect(answered(boilWater, { 'water.alkalinity': alkalinity }).judgement.say).not.toMatch(
       /drawn off hot/,
     );
 });
 
-test('what is left counts the ± of magnesium, and the soda that of pH', () => {
+test('the hardness left includes the ± of magnesium, the soda that of pH', () => {
   const magnesium = 1 / 24.305;
   const boiled = answered(boilWater, {
     'water.calcium': '60',
@@ -111,7 +111,7 @@ test('what is left counts the ± of magnesium, and the soda that of pH', () => {
   expect(sure!.pm).toBeLessThan(2 * byPH);
 });
 
-test('a barrel is boiled in lots that can be lifted', () => {
+test('a large volume is to be boiled in lots that can be lifted', () => {
   const boiled = (volume: string) => answered(boilWater, { 'water.toBoil': volume }).judgement.say;
   expect(boiled('100')).toMatch(/Boil 100\sL, in lots of no more than 10\sL, for/);
   expect(boiled('10')).toMatch(/Boil 10\sL for/);

@@ -6,7 +6,7 @@ import balance from '../../../src/worksheets/water/carbonate-balance.tsx';
 import { answered, refusal, report, say } from './water-answered.ts';
 
 describe('the balance', () => {
-  test('any pair of what is known gives the same water back', () => {
+  test('every pair of known values gives the same water', () => {
     const first = answered(balance).numbers;
     const ppm = String(first.gas!.value * 1e6);
     for (const [pair, text] of [
@@ -36,7 +36,7 @@ describe('the balance', () => {
     expect(verdict).toBe(doubted ? 'look' : 'good');
   });
 
-  test.each(['10.4', '10.6'])('a water as soda makes it comes to rest by Davies: pH %s', (pH) => {
+  test.each(['10.4', '10.6'])('a water softened with soda is solved by Davies: pH %s', (pH) => {
     const typed = { 'water.pair': 'gas-pH', 'water.gas': '400', 'water.pH': pH };
     const { judgement, numbers } = answered(balance, {
       ...report,
@@ -47,7 +47,7 @@ describe('the balance', () => {
     expect(numbers.carbon!.value).toBeGreaterThan(0);
   });
 
-  test('a sour water with much alkalinity would burst a bucket, and is refused', () => {
+  test('an impossibly high CO₂ pressure is refused', () => {
     expect(refusal(balance, { 'water.pH': '3' })).toContain('no open bucket');
     // Ten times the carbon, where no pH was asked for.
     const carbon = { 'water.pair': 'alkalinity-carbon', 'water.carbon': '52' };
@@ -71,7 +71,7 @@ describe('the balance', () => {
 
   const softened = { 'water.calcium': '0', 'water.magnesium': '0', 'water.others': 'none' };
 
-  test('what balances the charges of a softened water is a cation, and said so', () => {
+  test('the ion that balances the charges of a softened water is a cation, and named', () => {
     const { notes, values, result } = answered(balance, softened);
     expect(notes.join()).toMatch(/a cation that pairs with nothing was taken/);
     const drawn = renderToString(balance.figure!({ values, result, say } as never) as VNode);
@@ -82,7 +82,7 @@ describe('the balance', () => {
     );
   });
 
-  test('the table has all that is there: pairs of sodium and sulfate, and what pairs with nothing', () => {
+  test('the table includes the ion pairs of sodium and sulfate, and ions that form none', () => {
     const table = (text: object) => {
       const { values, result } = answered(balance, { ...text });
       const rows = balance.tables![0]!.rows(result as never, values as never, say);
@@ -99,18 +99,18 @@ describe('the balance', () => {
     expect(table(softened).has('Na⁺')).toBe(false);
   });
 
-  test('more alkali at a high pH than the alkalinity allows is refused in words', () => {
+  test('a pH whose hydroxide exceeds the alkalinity is refused in words', () => {
     expect(refusal(balance, { 'water.pH': '12', 'water.alkalinity': '20' })).toContain('hydroxide');
   });
 });
 
 describe('blending', () => {
-  test('a target outside the waters is out of reach, and the nearest is named', () => {
+  test('a target outside the range of the waters is unreachable, with the nearest one given', () => {
     expect(refusal(blend, { 'water.softTarget': '5' })).toContain('12.0');
     expect(refusal(blend, { 'water.softTarget': '500' })).toContain('Use them as they are');
   });
 
-  test('the pH of two waters of unlike alkalinity is that of their carbonate', () => {
+  test('the pH of a blend follows from its carbonate balance', () => {
     // At 25 °C, without activities: the sour water has 10^(−9) ÷ 10^(−6.35) = 2.24 mol/m³ of CO₂, the other 4 of bicarbonate
     // with 0.09. Of both the half, 6.35 + lg(2 ÷ 1.165) = 6.58; ions take 0.04 off.
     const waters = {
@@ -126,7 +126,7 @@ describe('blending', () => {
     expect(answered(blend, waters).numbers.pH!.value).toBeCloseTo(6.55, 1);
   });
 
-  test('less of what is no hardness is not had by softening', () => {
+  test('for a property other than hardness softening is not advised', () => {
     const other = { 'water.blendOf': 'other', 'blend-waters.otherTarget': '1' };
     expect(refusal(blend, other)).toMatch(/less of it: softening takes out neither chloride/);
     expect(refusal(blend, { 'water.softTarget': '5' })).toContain('soften one');
@@ -149,7 +149,7 @@ describe('blending', () => {
     expect(answered(blend, { ...typed, ...given }).numbers.pH!.value).toBeCloseTo(7.34, 2);
   });
 
-  test('the pH of the blend lies nearer the hard water than the average does', () => {
+  test('the pH of the blend is nearer that of the hard water than the mean is', () => {
     const { pH, averaged } = answered(blend).numbers;
     expect(pH!.value - averaged!.value).toBeGreaterThan(0.25);
   });

@@ -17,7 +17,7 @@ test('a limit of EN 1008 stops, an optional one of ASTM only asks for a look', (
   );
 });
 
-test('a pH below its limit is not too much of it, and what is missing or optional is counted', () => {
+test('a pH below its limit is called too acid, and missing or optional values are worded by their number', () => {
   const of = (more: Readonly<Record<string, string>>) =>
     answered(fit, { ...report, ...more }).judgement;
   expect(of({ 'water.pH': '4' }).verdict).toBe('good');
@@ -44,7 +44,7 @@ test('a pH below its limit is not too much of it, and what is missing or optiona
   );
 });
 
-test('less than a figure above a limit is no breach of it: the report is too coarse', () => {
+test('a “less than” value above a limit is no breach, but too coarse', () => {
   const told = (more: Readonly<Record<string, string>>) => {
     const { judgement, numbers, notes, result, values } = answered(fit, { ...report, ...more });
     const row = (of: string) =>
@@ -84,7 +84,7 @@ test('less than a figure above a limit is no breach of it: the report is too coa
   expect(solids.notes).not.toContain('natural waters');
 });
 
-test('chloride that plain concrete bears is too much for steel', () => {
+test('chloride allowed in plain concrete is too much with steel', () => {
   const chloride = { ...report, 'water.chloride': '1500', 'water.dissolved': '1700' };
   expect(answered(fit, chloride).judgement.verdict).toBe('good');
   expect(answered(fit, { ...chloride, 'water.steel': 'reinforced' }).judgement.verdict).toBe(
@@ -92,7 +92,7 @@ test('chloride that plain concrete bears is too much for steel', () => {
   );
 });
 
-test('no less is dissolved than the ions that are named', () => {
+test('dissolved solids below the sum of the ions are questioned', () => {
   const of = (more: Readonly<Record<string, string>>) =>
     answered(fit, { ...report, ...more }).judgement;
   const brackish = { 'water.chloride': '4400', 'water.sulfate': '1900', 'water.sodium': '400' };
@@ -118,7 +118,7 @@ test('a set 26 % late fails EN 1008 alone; a missing reading is not a pass', () 
   expect(answered(compare, { ...trial, 'trial.testStrength': '' }).judgement.verdict).toBe('look');
 });
 
-test('what fails by less than its ± shows is told apart from its line', () => {
+test('a value just beyond a limit is not shown rounded to it', () => {
   const said = (more: Readonly<Record<string, string>>) =>
     answered(compare, { ...trial, ...more }).judgement.say;
   const set = { 'trial.testInitial': '150', 'trial.testFinal': '250' };
@@ -131,7 +131,7 @@ test('what fails by less than its ± shows is told apart from its line', () => {
   expect(said({ 'trial.controlInitial': '60', 'trial.testInitial': '55' })).toMatch(/EN 1008\. Do/);
 });
 
-test('lye, wash water and brine are not mixed with because a limit is silent on them', () => {
+test('lye, wash water and brine are not accepted where no limit covers them', () => {
   const of = (more: Readonly<Record<string, string>>) =>
     answered(fit, { ...report, ...more }).judgement;
   expect(of({ 'water.pH': '9' }).verdict).toBe('good');
@@ -151,7 +151,7 @@ test('lye, wash water and brine are not mixed with because a limit is silent on 
   });
 });
 
-test('bicarbonate just above what is called tolerable is said with the digit that decides', () => {
+test('bicarbonate just above its limit is given with the digit that decides', () => {
   const at = (t: string) => answered(setFaster, { 'water.alkalinity': t });
   // 14 °dH are 249.8 mg/L as CaCO₃; × 162.11 ÷ 100.09.
   const { judgement, numbers } = at('14 °dH');
@@ -167,14 +167,14 @@ test('bicarbonate just above what is called tolerable is said with the digit tha
   );
 });
 
-test('set is judged without an alkalinity, and what that leaves out is said', () => {
+test('set is judged without an alkalinity, with a note on what is left out', () => {
   const { judgement, numbers, notes } = answered(setFaster, { 'water.alkalinity': '' });
   expect(judgement.verdict).toBe('good');
   expect(numbers).not.toHaveProperty('bicarbonate');
   expect(notes.join(' ')).toContain('bicarbonate is not judged');
 });
 
-test('a comparison grows no surer as a ± grows, whichever way its reading may be off', () => {
+test('a comparison is never more certain with a larger ±', () => {
   const pairs = [
     {},
     { 'trial.controlInitial': '120', 'trial.testInitial': '135' },

@@ -14,7 +14,7 @@ function softened(litres: string) {
   return { grams: 1000 * found.numbers.mass!.value, note: found.notes[0]! };
 }
 
-test('soda too little for a kitchen scale is weighed for more water, or in solution', () => {
+test('an amount of soda too small for a kitchen scale is to be weighed for more water, or as a solution', () => {
   const little = softened('2');
   expect(little.grams).toBeGreaterThan(0.5);
   expect(little.grams).toBeLessThan(5);

@@ -13,7 +13,7 @@ test('protein and synthetic agents get no percentage', () => {
   }
 });
 
-test('for an agent that is no soap the doubt ends with a soft water at hand, and only then', () => {
+test('for an agent that is no soap only a soft water is good', () => {
   for (const kind of ['protein', 'synthetic']) {
     const of = (water: string, soft: string) =>
       answered(soap, {
@@ -38,7 +38,7 @@ test('for an agent that is no soap the doubt ends with a soft water at hand, and
   }
 });
 
-test('no water is named soft that is no softer, or that takes the dose itself', () => {
+test('no water is named as soft that is not softer, or uses up the dose itself', () => {
   const lost = (water: string, soft: string) =>
     answered(soap, { 'water.hardnessUsed': water, 'water.soft': soft }).judgement.say;
   expect(lost('311', '12')).toContain('Use the soft water (12');
@@ -52,13 +52,13 @@ test('no water is named soft that is no softer, or that takes the dose itself', 
   }
 });
 
-test('what a dose must become is not told beside it in a unit that nobody typed', () => {
+test('the dose needed is in the unit that was typed', () => {
   const { say } = answered(soap, { 'foam.soapDose': '1 oz/gal' }).judgement;
   expect(say).toMatch(/put in at least 9\.39\sg\/L, so that the dose is left/);
   expect(say.match(/(?<!m)g\/L/g)).toHaveLength(1);
 });
 
-test('a soap at one dose loses one share, whichever sheet asks', () => {
+test('the share of soap lost is the same in both worksheets', () => {
   const share = (sheet: AnyWorksheet, text = {}) =>
     /(\d+)\s% of the dose/.exec(answered(sheet, text).judgement.say)?.[1];
   const solution = share(foamingSolution as AnyWorksheet, { 'foam.concentrateKind': 'soap' });
@@ -67,7 +67,7 @@ test('a soap at one dose loses one share, whichever sheet asks', () => {
 });
 
 test.each(['protein', 'synthetic'])(
-  'no figure of soap is shown for an agent that is %s',
+  'no amount of soap is shown for an agent that is %s',
   (kind) => {
     const { numbers, notes } = answered(soap, { 'foam.agentKind': kind });
     expect(numbers).toEqual({});

@@ -6,27 +6,27 @@ import soda from '../../../src/worksheets/water/soften-soda.tsx';
 import { answered, refusal, result } from './water-answered.ts';
 
 describe('washing soda', () => {
-  test('cannot go below the magnesium, and says so with the number', () => {
+  test('refuses a target below the magnesium, with its number', () => {
     const words = refusal(soda, { 'water.softTarget': '60' });
     expect(words).toContain('leaves magnesium');
     expect(words).toMatch(/7\d\.\d/);
   });
 
-  test('a target a cold bucket does not reach is looked at, though equilibrium allows it', () => {
+  test('a target that a cold bucket does not reach is looked at', () => {
     const { judgement, numbers } = answered(soda, { 'water.softTarget': '90' });
     expect(judgement.verdict).toBe('look');
     expect(judgement.say).toContain('cold bucket');
     expect(numbers.settled!.value).toBeGreaterThan(numbers.left!.value);
   });
 
-  test('says which ion was taken to balance the charges', () => {
+  test('notes which ion was used to balance the charges', () => {
     const said = (alkalinity: string) =>
       answered(soda, { 'water.alkalinity': alkalinity }).notes.join();
     expect(said('240')).toMatch(/Chloride was taken/);
     expect(said('400')).toMatch(/a cation that pairs with nothing was taken/);
   });
 
-  test('soda that no bucket can use is no answer, nor has it a ± that says nothing', () => {
+  test('for a target below what a bucket reaches no amount is given', () => {
     // 18 mg/L of magnesium are 74.1 of hardness, 35 of calcite stay.
     const at = (target: string) =>
       answered(soda, { 'water.sodaForm': 'anhydrous', 'water.softTarget': target });
@@ -41,7 +41,7 @@ describe('washing soda', () => {
     expect(at('109').numbers.beyond).toBeUndefined();
   });
 
-  test('of soda that is not advised nothing follows, and what a bucket leaves is told hard where it is', () => {
+  test('without an advised amount no results that depend on it are given', () => {
     // 23.4 mg/L of magnesium are 96.3 of hardness, and 35 of calcite stay.
     const typed = { 'water.sodaForm': 'anhydrous', 'water.magnesium': '23.4' };
     const { judgement, numbers, notes } = answered(soda, { ...typed, 'water.softTarget': '120' });
@@ -56,14 +56,14 @@ describe('washing soda', () => {
     expect(answered(soda, soft).judgement.say).not.toContain('still hard');
   });
 
-  test('what a bucket leaves reads as what equilibrium leaves where that is the more', () => {
+  test('where equilibrium leaves more than a bucket settles to, both results are shown equal', () => {
     const { left, settled } = answered(soda, { 'water.softTarget': '125' }).numbers;
     const shown = ({ value }: { value: number }, name: string) =>
       worded(value, soda.results[name] as ResultSpec<never>, undefined, 'metric').text;
     expect(shown(settled!, 'settled')).toBe(shown(left!, 'left'));
   });
 
-  test('a water as hard as was wanted, but for the last digit, is given no soda', () => {
+  test('a water at the wanted hardness within a digit gets no soda', () => {
     // The example’s has 311.2 mg/L; at pH 7 none of it comes out by itself.
     for (const [target, pH] of [
       ['311', '7.4'],
@@ -80,7 +80,7 @@ describe('washing soda', () => {
     expect(untouched.value * 100.0869).toBeCloseTo(311.2, 0);
   });
 
-  test('a water that is caustic already is not weighed soda for', () => {
+  test('a caustic water is stopped', () => {
     const { judgement, notes } = answered(soda, { 'water.pH': '11', 'water.softTarget': '120' });
     expect(judgement).toMatchObject({
       verdict: 'stop',
@@ -89,14 +89,14 @@ describe('washing soda', () => {
     expect(notes).toEqual([]);
   });
 
-  test('brings two of sodium with each carbonate', () => {
+  test('adds two sodium with each carbonate', () => {
     // Crystals of 286.14 g/mol, and 22.99 g/mol.
     const { concentration, sodium } = answered(soda).numbers;
     expect(concentration!.value).toBeCloseTo(0.6243, 4);
     expect(sodium!.value).toBeCloseTo((0.6243 / 286.14) * 2 * 22.99, 4);
   });
 
-  test('water that is soft enough wants none', () => {
+  test('water that is soft enough needs none', () => {
     const { judgement, numbers } = answered(soda, {
       'water.calcium': '15',
       'water.softTarget': '400',
@@ -105,7 +105,7 @@ describe('washing soda', () => {
     expect(judgement.verdict).toBe('good');
   });
 
-  test('water that soda has softened as far as it settles is given no more of it', () => {
+  test('water already softened as far as it settles gets no more soda', () => {
     // What is left of a bucket of 140 mg/L of calcium and the same magnesium, for which 60 was wanted.
     const at = (calcium: string) =>
       answered(soda, {
@@ -130,7 +130,7 @@ describe('washing soda', () => {
     expect(at('15').judgement.say).toContain('a cold bucket will leave about 76');
   });
 
-  test('water softer than what stays in a bucket is not said to be made of that', () => {
+  test('water softer than what a bucket leaves is told so', () => {
     const { judgement } = answered(soda, {
       'water.known': 'total',
       'water.hardnessUsed': '25',
@@ -141,7 +141,7 @@ describe('washing soda', () => {
     expect(judgement.say).toMatch(/^Stir in no soda: the 25\smg.* are less than what stays/);
   });
 
-  test('what a bucket leaves does not read as what was wanted', () => {
+  test('the hardness that a bucket leaves is not shown rounded to the target', () => {
     // 21.5 mg/L of magnesium are 88.5 of hardness, and 35 of calcite stay.
     const { judgement } = answered(soda, {
       'water.softTarget': '119.5',
@@ -151,7 +151,7 @@ describe('washing soda', () => {
     expect(left! - wanted!).toBeCloseTo(4, 0);
   });
 
-  test('what comes out still hard is not sent to the foam, wanted so or not', () => {
+  test('water left too hard for foam is looked at, whatever the target', () => {
     const at = (target: string) => answered(soda, { 'water.softTarget': target }).judgement;
     for (const target of ['400', '240', '120.5']) {
       expect(at(target).verdict, target).toBe('look');
@@ -164,7 +164,7 @@ describe('washing soda', () => {
     });
   });
 
-  test('nor is what a cold bucket leaves still hard, though less was wanted', () => {
+  test('also where only the cold bucket leaves it too hard', () => {
     // 20.9 mg/L of magnesium are 86.1 of hardness, and 35 of calcite stay.
     const water = { 'water.softTarget': '119', 'water.magnesium': '20.9' };
     const { judgement, numbers } = answered(soda, water);
@@ -173,7 +173,7 @@ describe('washing soda', () => {
     expect(judgement.say).toContain('It is still hard for foam');
   });
 
-  test('nothing is said of the powder, the bucket or the scale where none is wanted', () => {
+  test('where no soda is needed there are no notes on powder, bucket or scale', () => {
     const distilled = { 'water.calcium': '0', 'water.magnesium': '0', 'water.alkalinity': '0' };
     for (const water of [{ 'water.softTarget': '400' }, distilled]) {
       const { judgement, numbers, notes } = answered(soda, water);
@@ -183,7 +183,7 @@ describe('washing soda', () => {
     }
   });
 
-  test('the textbook’s soda, too little for a kitchen scale, is weighed for more water', () => {
+  test('the stoichiometric amount, too small for a kitchen scale, is to be weighed for more water', () => {
     const { judgement, numbers, notes } = answered(soda, {
       'water.known': 'total',
       'water.hardnessUsed': '125',
@@ -195,7 +195,7 @@ describe('washing soda', () => {
     expect(notes[0]).toMatch(/hardly shows 0\.098\sg: weigh 1000 times/);
   });
 
-  test('lime that may come out by itself is not promised, with no soda or with little', () => {
+  test('precipitation without soda, or with little, is told as uncertain', () => {
     const at = (target: string, pH = '7.8') =>
       answered(soda, { 'water.softTarget': target, 'water.pH': pH, 'water.toSoften': '10' });
     for (const [target, words] of [
@@ -214,7 +214,7 @@ describe('washing soda', () => {
     expect(at('285', '7').judgement.say).not.toContain('By the balance');
   });
 
-  test('crystals weigh 2.7 times the ash, whichever way the water is entered', () => {
+  test('crystals weigh 2.7 times the anhydrous soda, for either way to enter the water', () => {
     const crystals = result(soda, 'mass');
     const ash = result(soda, 'mass', { 'water.sodaForm': 'anhydrous' });
     expect(crystals / ash).toBeCloseTo(2.6997, 3);
@@ -228,7 +228,7 @@ describe('washing soda', () => {
   });
 });
 
-test.each([boil, soda])('$id notes a water more alkaline than natural ones, past pH 9', (sheet) => {
+test.each([boil, soda])('$id notes an unnaturally alkaline water from pH 9 on', (sheet) => {
   const noted = (pH: string) =>
     answered(sheet, { 'water.pH': pH }).notes.join().includes('Natural water is not so alkaline');
   expect(['9', '9.1', '10', '10.1'].map(noted)).toEqual([false, true, true, false]);

@@ -3,7 +3,7 @@ import sequestrants from '../../../src/worksheets/water/sequestrants.tsx';
 import softener from '../../../src/worksheets/water/softener.tsx';
 import { answered, refusal, result } from './water-answered.ts';
 
-test('a softener’s capacity by plate, in either unit, is that of its resin', () => {
+test('the capacity on a softener’s plate, in either unit, agrees with that of its resin', () => {
   const litres = result(softener, 'volume');
   // 5 eq are 2.5 mol: 14.019 m³·°dH, or 3861.5 grains.
   expect(
@@ -14,7 +14,7 @@ test('a softener’s capacity by plate, in either unit, is that of its resin', (
   ).toBeCloseTo(1, 3);
 });
 
-test('a softener’s grains may be told in thousands', () => {
+test('a softener’s capacity can be typed in thousands of grains', () => {
   const volume = (grains: string) =>
     result(softener, 'volume', { 'softener.by': 'grains', 'softener.grains': grains });
   for (const grains of ['32k', '32 k', '32K grains'])
@@ -22,7 +22,7 @@ test('a softener’s grains may be told in thousands', () => {
   expect(volume('1.5k')).toBeCloseTo(volume('1500'), 9);
 });
 
-test('a bed of any size is known to the same share, and no resin holds ten times the usual', () => {
+test('a bed of any size has the same relative ±, and an unusual capacity is refused', () => {
   const share = (litres: string) => {
     const { value, sure } = answered(softener, { 'softener.resin': litres }).numbers.volume!;
     return sure!.pm / value;
@@ -33,7 +33,7 @@ test('a bed of any size is known to the same share, and no resin holds ten times
   expect(refusal(softener, { 'softener.perLitre': '10' })).toContain('2.5');
 });
 
-test('what comes through a softener is judged before what it adds', () => {
+test('the hardness let through is judged before the sodium added', () => {
   const through = (water: string, leaves: string) =>
     answered(softener, { 'water.hardnessUsed': water, 'softener.leaves': leaves }).judgement;
   expect(through('1400', '1000')).toMatchObject({

@@ -9,7 +9,7 @@ import soda from '../../../src/worksheets/water/soften-soda.tsx';
 import waterHardness from '../../../src/worksheets/water/water-hardness.tsx';
 import { answered, refusal, say } from './water-answered.ts';
 
-test('hard water is good as soon as a water soft enough is named for the foam', () => {
+test('hard water is good once a soft water is named for the foam', () => {
   const of = (total: string, soft: string) =>
     answered(waterHardness, {
       'water.method': 'total',
@@ -44,7 +44,7 @@ test('hard water is good as soon as a water soft enough is named for the foam', 
   expect(of('900', '17').verdict).toBe('look');
 });
 
-test('alkalinity as calcium carbonate is so much carbonate hardness, and the rest is none', () => {
+test('alkalinity is carbonate hardness, the rest of the hardness non-carbonate', () => {
   const { numbers } = answered(waterHardness, {
     'water.method': 'total',
     'water.total': '250',
@@ -55,7 +55,7 @@ test('alkalinity as calcium carbonate is so much carbonate hardness, and the res
   expect(numbers.nonCarbonate!.value * 100.0869).toBeCloseTo(100, 2);
 });
 
-test('hard water is not passed on to the cement when it may be sea water', () => {
+test('possible sea water is not recommended for the cement', () => {
   const ions = (calcium: string, magnesium: string, soft = '12') =>
     answered(waterHardness, {
       'water.calcium': calcium,
@@ -75,7 +75,7 @@ test('hard water is not passed on to the cement when it may be sea water', () =>
     expect(sea).toMatchObject({ verdict: 'stop', say: expect.stringContaining('sea water') });
 });
 
-test('a softest water that is harder than the water itself is called so', () => {
+test('a “softest water” harder than the water itself is told', () => {
   const at = (soft: string) =>
     answered(waterHardness, {
       'water.method': 'total',
@@ -86,7 +86,7 @@ test('a softest water that is harder than the water itself is called so', () => 
   expect(at('280')).toMatch(/the softest water you name \(280\s\S+ \S+ is not much softer\./);
 });
 
-test('sea water is told what it is, by its total as by its ions', () => {
+test('sea water is recognised by its total and by its ions', () => {
   for (const read of [
     { 'water.method': 'total', 'water.total': '6600 ppm' },
     { 'water.method': 'ions', 'water.calcium': '412', 'water.magnesium': '1290' },
@@ -99,7 +99,7 @@ test('sea water is told what it is, by its total as by its ions', () => {
   expect(answered(balance, salt).notes.join(' ')).toContain('So salty a water');
 });
 
-test('a total past the end of a class is not said as that end, nor a soft water as another', () => {
+test('a hardness just past a class limit is not shown rounded to it', () => {
   const at = (total: string, soft: string) =>
     answered(waterHardness, {
       'water.method': 'total',
@@ -114,7 +114,7 @@ test('a total past the end of a class is not said as that end, nor a soft water 
   expect(at('400', '120.4')).toContain('(120.4\u00a0');
 });
 
-test('degrees of hardness that may be of more than one kind are asked for by name', () => {
+test('ambiguous degrees of hardness are refused, listing the kinds', () => {
   for (const total of ['17°', '17 deg', '31 °F'])
     expect(refusal(waterHardness, { 'water.method': 'total', 'water.total': total })).toMatch(
       /is not one of hardness\. Use .*°dH, °fH or °e\./,
@@ -126,7 +126,7 @@ test('a French degree is read as it is written in France, and no Fahrenheit is',
   expect(found.numbers.total?.value).toBeCloseTo(3.8 / 1.000869, 6);
 });
 
-test('a report’s calcium and magnesium as CaCO₃ are turned by the factor beside the field', () => {
+test('calcium and magnesium as CaCO₃ convert by the factor given beside the field', () => {
   for (const [field, molar] of [
     [waterHardness.fields.calcium, 40.078],
     [waterHardness.fields.magnesium, 24.305],
@@ -136,7 +136,7 @@ test('a report’s calcium and magnesium as CaCO₃ are turned by the factor bes
   }
 });
 
-test('US readers type hardness in grains, as their softeners and strips count it, and alkalinity in mg/L', () => {
+test('US readers type hardness in grains per gallon, and alkalinity in mg/L', () => {
   const fields = readWorksheet(
     waterHardness,
     { 'water.method': { t: 'total' } },
@@ -192,7 +192,7 @@ const slipped = [
 ] as const;
 
 test.each(slipped)(
-  'a soft water with the alkalinity of a hard one is asked for its unit',
+  'a soft water with a high alkalinity is asked to check the unit',
   (sheet, typed) => {
     const at = (alkalinity: string) =>
       answered(sheet, { ...typed, 'water.alkalinity': alkalinity }).judgement;
@@ -206,7 +206,7 @@ test.each(slipped)(
   },
 );
 
-test('a soft water is not doubted for three times as much alkalinity, nor for what the example has', () => {
+test('a soft water is not questioned for three times its hardness in alkalinity, nor for the example’s', () => {
   const of = (sheet: AnyWorksheet, total: string, alkalinity: Readonly<Record<string, string>>) =>
     answered(sheet, {
       'water.method': 'total',
@@ -224,7 +224,7 @@ test('a soft water is not doubted for three times as much alkalinity, nor for wh
   }
 });
 
-test('a sample is no larger than a flask, and a large one is of water with next to no hardness', () => {
+test('refuses a sample larger than a flask, and questions a large one of hard water', () => {
   const titrated = (sample: string, titrant = '31.1') => ({
     'water.method': 'titration',
     'water.sample': sample,
@@ -246,7 +246,7 @@ test('a sample is no larger than a flask, and a large one is of water with next 
   expect(answered(waterHardness, titrated('1000', '4')).judgement.verdict).toBe('good');
 });
 
-test('drops are counted whole', () => {
+test('refuses fractional drops', () => {
   expect(refusal(waterHardness, { 'water.method': 'drops', 'water.drops': '1.7' })).toMatch(
     /whole/,
   );

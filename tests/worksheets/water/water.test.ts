@@ -15,7 +15,7 @@ import soda from '../../../src/worksheets/water/soften-soda.tsx';
 import softener from '../../../src/worksheets/water/softener.tsx';
 import { answered, refusal, say } from './water-answered.ts';
 
-test('what a picture measures is in the reader’s units', () => {
+test('pictures are in the reader’s units', () => {
   const drawn = (sheet: AnyWorksheet, system: 'metric' | 'us') => {
     const voice = speaker(system);
     const values = readWorksheet(sheet, {}, {}, voice).values!;
@@ -31,7 +31,7 @@ test('what a picture measures is in the reader’s units', () => {
   expect(drawn(softener, 'us')).not.toContain('mg/L');
 });
 
-test('how much soft water a batch wants is asked once', () => {
+test('the soft water of a batch is asked for once', () => {
   const found = answered(proportion, { 'proportion.volume': '40' }).numbers.softWater!.value;
   const key = (proportion.keeps as Record<string, string>).softWater!;
   const kept = { [key]: { v: found, from: proportion.question } };
@@ -48,13 +48,13 @@ describe('a water without hardness', () => {
   const none = { 'water.known': 'total', 'water.hardnessUsed': '0', 'water.softTarget': '0' };
 
   test.each([soap, setFaster, softener, sequestrants, soda, boilWater])(
-    '$id asks nothing of it',
+    '$id calls it good',
     (sheet) => {
       expect(answered(sheet, none).judgement.verdict).toBe('good');
     },
   );
 
-  test('has nothing to soften, tie up or cut', () => {
+  test('has nothing to soften, bind or dilute', () => {
     expect(answered(softener, none).judgement.say).toMatch(/nothing to soften/);
     expect(answered(setFaster, none).judgement.say).toMatch(/no hardness in it to quicken/);
     expect(answered(softener, none).numbers).not.toHaveProperty('volume');
@@ -63,7 +63,7 @@ describe('a water without hardness', () => {
   });
 });
 
-test('a blend still too hard for foam is not called good, mixed, pure or nearly soft', () => {
+test('a blend too hard for foam is not good, mixed, pure or nearly soft', () => {
   const at = (text: object) => answered(blend, { ...text }).judgement;
   const [first, soft] = ['water.hardnessUsed', 'water.soft'];
   for (const text of [
@@ -82,7 +82,7 @@ test('a blend still too hard for foam is not called good, mixed, pure or nearly 
 
 describe('brine', () => {
   test.each([soap, setFaster, blend, softener, sequestrants, soda, boilWater])(
-    'is told what it is by $id, and sent nowhere',
+    'is recognised and refused by $id',
     (sheet) => {
       for (const hardness of ['1501', '6600'])
         expect(refusal(sheet, { 'water.known': 'total', 'water.hardnessUsed': hardness })).toMatch(
@@ -91,17 +91,20 @@ describe('brine', () => {
     },
   );
 
-  test.each([soda, boilWater])('is known to $id by its ions', (sheet) => {
+  test.each([soda, boilWater])('is recognised by $id from its ions', (sheet) => {
     expect(refusal(sheet, { 'water.calcium': '412', 'water.magnesium': '1290' })).toContain(
       'sea water',
     );
   });
 
-  test.each([soda, boilWater])('is known to $id by its salt, whatever its hardness', (sheet) => {
-    const at = (chloride: string) => ({ 'water.others': 'report', 'water.chloride': chloride });
-    expect(refusal(sheet, at('19000'))).toMatch(/^19\s000\smg\/L is brine or sea water/);
-    expect(answered(sheet, at('5000')).ok).toBe(true);
-  });
+  test.each([soda, boilWater])(
+    'is recognised by $id from its salt, whatever its hardness',
+    (sheet) => {
+      const at = (chloride: string) => ({ 'water.others': 'report', 'water.chloride': chloride });
+      expect(refusal(sheet, at('19000'))).toMatch(/^19\s000\smg\/L is brine or sea water/);
+      expect(answered(sheet, at('5000')).ok).toBe(true);
+    },
+  );
 
   test('is no soft water to blend in', () => {
     expect(refusal(blend, { 'water.soft': '3000' })).toContain('sea water');

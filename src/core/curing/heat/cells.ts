@@ -1,22 +1,23 @@
 import { factor, solve, type Tridiagonal } from './tridiagonal.ts';
 
-/** What lets heat through at the two faces now, W/(m²·K) from the ambient to the face itself. */
+/** Heat transfer coefficients at the two faces, from the ambient to the face itself, W/(m²·K). */
 export interface Transfers {
   readonly near: number;
   readonly far: number;
 }
 
 /**
- * The row of cells a part is cut into: their rise over the start, and what has come in at each face.
- * Everything is a rise over the start, so that rounding scales with what moves.
+ * The row of cells a part is divided into: their temperature rise, and the heat that has entered at
+ * each face. All temperatures are rises above the start, so that rounding error scales with the
+ * change and not with the kelvin.
  * @source crank-nicolson from memory
  */
 export class Cells {
-  /** K over the start, cell by cell */
+  /** Temperature rise of each cell above the start, K */
   readonly rise: Float64Array;
-  /** J/m² put into each cell in every half step */
+  /** Heat released in each cell in every half step, J/m² */
   readonly source: Float64Array;
-  /** J/m² come in so far */
+  /** Heat that has entered so far at the near face and, below, at the far face, J/m² */
   throughNear = 0;
   throughFar = 0;
   readonly #store: Float64Array;
@@ -29,7 +30,10 @@ export class Cells {
   #far = 0;
   #matrix: Tridiagonal | undefined;
 
-  /** `store` J/(m²·K) of each cell; W/(m²·K) `between` each and the next, and in the `halfCell` at either face. */
+  /**
+   * `store`: heat capacity of each cell, J/(m²·K). `between`: conductance from each cell to the
+   * next, and `halfCell`: from the middle of an outermost cell to its face, W/(m²·K).
+   */
   constructor(of: {
     readonly store: Float64Array;
     readonly between: Float64Array;
@@ -44,7 +48,7 @@ export class Cells {
     this.#halfCell = of.halfCell;
   }
 
-  /** Changes what the faces let through, and the half step, s. */
+  /** Sets the heat transfer at the faces and the length of a half step, s. */
   cover(transfers: Transfers, half: number): void {
     this.#half = half;
     this.#transfers = transfers;
@@ -59,7 +63,10 @@ export class Cells {
     });
   }
 
-  /** Half a step on by the flows of its beginning, with the ambients of that moment, K over the start. */
+  /**
+   * Advances by half a step with the flows at its beginning (explicit Euler). The ambient
+   * temperatures are those at its beginning, K above the start.
+   */
   explicitHalf(nearAir: number, farAir: number): void {
     const rise = this.rise;
     const rhs = this.#rhs;
@@ -81,7 +88,10 @@ export class Cells {
     rise.set(rhs);
   }
 
-  /** Half a step on by the flows of its end, with the ambients of that moment, K over the start. */
+  /**
+   * Advances by half a step with the flows at its end (implicit Euler). The ambient temperatures
+   * are those at its end, K above the start.
+   */
   implicitHalf(nearAir: number, farAir: number): void {
     const rise = this.rise;
     const rhs = this.#rhs;
@@ -97,7 +107,7 @@ export class Cells {
     this.throughFar += half * this.#far * (farAir - rise[last]!);
   }
 
-  /** Rise of the faces themselves, K over the start. */
+  /** Temperature rise of the faces themselves, K above the start. */
   faces(nearAir: number, farAir: number): readonly [near: number, far: number] {
     const { near, far } = this.#transfers;
     const halfCell = this.#halfCell;
@@ -107,7 +117,7 @@ export class Cells {
     ];
   }
 
-  /** Heat in store over the start, J/m². */
+  /** Heat stored since the start, J/m². */
   stored(): number {
     return this.rise.reduce((sum, each, i) => sum + this.#store[i]! * each, 0);
   }

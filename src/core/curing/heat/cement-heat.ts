@@ -14,7 +14,7 @@ export interface Oxides {
   readonly mgo?: number;
 }
 
-/** What a cement is made of by calculation, mass fractions 0…1. */
+/** The calculated compounds of a cement, mass fractions 0…1. */
 export interface Compounds {
   readonly c3s: number;
   readonly c2s: number;
@@ -25,17 +25,20 @@ export interface Compounds {
   readonly mgo: number;
 }
 
-/** Least Al2O3/Fe2O3 of a cement that these factors are for. @source astm-c150 Annex A1, from memory */
+/**
+ * The lowest Al2O3/Fe2O3 ratio for which these factors hold.
+ * @source astm-c150 Annex A1, from memory
+ */
 const LEAST_ALUMINA = 0.64;
 
 /**
  * Compounds of a cement by Bogue from its oxides, mass fractions.
  * C3S = 4.071·(CaO − free) − 7.600·SiO2 − 6.718·Al2O3 − 1.430·Fe2O3 − 2.852·SO3;
  * C2S = 2.867·SiO2 − 0.7544·C3S; C3A = 2.650·Al2O3 − 1.692·Fe2O3; C4AF = 3.043·Fe2O3.
- * Range: cement with Al2O3/Fe2O3 of 0.64 or more. What the clinker really holds can differ by several
- * per cent.
- * @throws {DomainError} for a fraction outside 0…1, an oxide ratio below 0.64 ('rich-in-iron'), or oxides
- * that would leave a compound negative ('not-a-cement').
+ * Range: cement with Al2O3/Fe2O3 of 0.64 or more. The true composition of the clinker can differ by
+ * several per cent.
+ * @throws {DomainError} for a fraction outside 0…1, an oxide ratio below 0.64 ('rich-in-iron'), or
+ *   oxides that would leave a compound negative ('not-a-cement').
  * @source astm-c150 Annex A1, from memory; the factors follow from molar masses
  */
 export function bogue(oxides: Oxides): Compounds {
@@ -54,7 +57,7 @@ export function bogue(oxides: Oxides): Compounds {
 }
 
 /**
- * Heat of a cement hydrated to the last grain, J/kg:
+ * Heat of complete hydration of a cement, J/kg:
  * 500·C3S + 260·C2S + 866·C3A + 420·C4AF + 624·SO3 + 1186·free CaO + 850·MgO in J/g.
  * `compounds` mass fractions. No range is published.
  * @throws {DomainError} for a fraction outside 0…1.
@@ -69,17 +72,20 @@ export function cementHeat(compounds: Compounds): number {
   return perGram * 1000;
 }
 
-/** Heat of ground slag of the ordinary grade, J/kg. @source schindler-folliard-2005 from memory */
+/**
+ * Heat of hydration of ground slag of the ordinary grade, J/kg.
+ * @source schindler-folliard-2005 from memory
+ */
 const SLAG_HEAT = 461_000;
 
 /** Heat of fly ash per unit of CaO in it, J/kg. @source schindler-folliard-2005 from memory */
 const FLY_ASH_HEAT_PER_LIME = 1_800_000;
 
 /**
- * Heat of a blended binder, J/kg of binder: cement's heat, slag's heat and 1800 J/g times the CaO of
- * fly ash, each by its share of the mass; anything else in the binder carries no heat.
- * `cement`, `flyAsh`, `slag` and `other` kg (or kg/m³); `cementHeat` and `slagHeat` J/kg; `flyAshLime`
- * the ash's CaO 0…1. No range is published.
+ * Heat of a blended binder, J/kg of binder: cement's heat, slag's heat and 1800 J/g times the CaO
+ * of fly ash, each by its share of the mass; anything else in the binder releases no heat.
+ * `cement`, `flyAsh`, `slag` and `other` kg (or kg/m³); `cementHeat` and `slagHeat` J/kg;
+ * `flyAshLime` the ash's CaO 0…1. No range is published.
  * @throws {DomainError} for a negative mass or heat, no binder at all, or a CaO outside 0…1.
  * @source schindler-folliard-2005 from memory
  */

@@ -6,47 +6,50 @@ import { Hydrating } from './hydrating.ts';
 import { demandSlab, linksOf, type Slab, volumesOf } from './slab.ts';
 import { timesOf } from './steps.ts';
 
-/** Heat for each m² of either face over a whole run, J/m². In is positive. */
+/** Heat per m² of face over a whole run, J/m². Heat that enters is positive. */
 interface EnergyLedger {
   readonly released: number;
   readonly throughNear: number;
   readonly throughFar: number;
   readonly stored: number;
   /**
-   * |released + in − stored| over the largest of the four, or over the heat of a millionth of a
-   * kelvin when less than that moved.
+   * |released + entered − stored| relative to the largest of the four, or to the heat of a
+   * millionth of a kelvin if that is more.
    */
   readonly imbalance: number;
 }
 
 export interface HeatRun {
-  /** m from the near face: the face, every cell's middle, the far face. */
+  /** m from the near face: that face, the middle of every cell, the far face. */
   readonly depths: Float64Array;
   /** s */
   readonly times: Float64Array;
-  /** K: at each of the times a row, at each of the depths. */
+  /** K: one row for each of the times, with one value for each of the depths. */
   readonly temperatures: readonly (readonly number[])[];
   /** Degree of hydration in each cell at the end. */
   readonly degrees: Float64Array;
   readonly energy: EnergyLedger;
 }
 
-/** Steps taken fully implicitly after a jump at a face, to damp the ringing a sharp edge sets off. */
+/**
+ * The number of fully implicit steps after a jump at a face: they damp the oscillations that
+ * Crank–Nicolson steps would show.
+ */
 const DAMPED_STEPS = 2;
 
 /**
  * Temperatures through a part over time, with the heat of hydration in it.
  *
- * Finite volumes: ρc·∂T/∂t = λ/rⁿ·∂(rⁿ·∂T/∂r)/∂r + heat released, n = `round`, r from the middle; cells of
- * one thickness, second order in depth and time.
- * A step is half explicit and half implicit (Crank–Nicolson); after the start and after each change
- * of covering two steps are implicit throughout. Each cell ages by Arrhenius on its own temperature,
- * taken half a step ahead, and gives off heat × cement × the gain of αu·exp[−(τ/te)^β]. Coverings
- * change at the next step, or at their own time where steps grow from a first one. What leaves the cells
- * enters the ledger, so the balance is a check. Sun, rain and evaporation are left out. No range is
- * published; that of ageing is not checked here, but by `heatInside`.
- * @throws {DomainError} for a figure of the slab not above zero, cells that are not a whole number from 2
- * to 1000, or a face or hydration curve that is none.
+ * Finite volumes: ρc·∂T/∂t = λ/rⁿ·∂(rⁿ·∂T/∂r)/∂r + heat released, with n = `round` and r from the
+ * middle; cells of equal thickness, second order in depth and time. A step is half explicit and
+ * half implicit (Crank–Nicolson); the two steps after the start and after each change of covering
+ * are fully implicit. Each cell ages by the Arrhenius law at its own temperature, extrapolated by
+ * half a step, and releases heat × cement × the increase of αu·exp[−(τ/te)^β]. A covering changes
+ * at the next step or, if steps grow from a first one, exactly at its time. Heat through the faces
+ * is summed separately, so the energy balance is a check. Sun, rain and evaporation are left out.
+ * No range is published; that of the ageing law is checked by `heatInside`.
+ * @throws {DomainError} for a figure of the slab not above zero, cells that are not a whole number
+ *   from 2 to 1000, or an invalid face or hydration curve.
  * @source crank-nicolson from memory
  * @source schindler-folliard-2005 for the heat, from memory
  */
@@ -80,7 +83,7 @@ export function conduct(slab: Slab): HeatRun {
     const now = transfersAt(slab, time);
     const uncovered = now.near !== transfers.near || now.far !== transfers.far;
     const long = times[step + 1]! - time;
-    // Steps alike differ by their last binary digit.
+    // Equal steps may differ by rounding error.
     const lengthens = Math.abs(long - dt) > 1e-9 * dt;
     const lead = lengthens ? (0.5 * long) / dt : 0.5;
     if (lengthens) dt = long;
@@ -115,8 +118,8 @@ export function conduct(slab: Slab): HeatRun {
 }
 
 /**
- * The faces and cells of a moment, K. A short plain list: one typed list of all moments takes fresh memory
- * at each key press, and that costs more than the sum itself.
+ * The temperatures of the faces and cells at one moment, K. A short plain array: one typed array
+ * for all moments would be allocated at each key press, which costs more than the calculation.
  */
 function rowOf(cells: Cells, start: number, nearAir: number, farAir: number): readonly number[] {
   const { rise } = cells;
@@ -128,7 +131,7 @@ function rowOf(cells: Cells, start: number, nearAir: number, farAir: number): re
   return row;
 }
 
-/** The balance of a run; `perKelvin` J/(m²·K) of the whole part. */
+/** The energy balance of a run; `perKelvin`: heat capacity of the whole part, J/(m²·K). */
 function ledger(cells: Cells, released: number, perKelvin: number): EnergyLedger {
   const { throughNear, throughFar } = cells;
   const stored = cells.stored();

@@ -1,15 +1,21 @@
-/** Stretches of the table. With 1024 the degree is right to 1e-8, a millionth of a kelvin, for β up to 10. */
+/**
+ * Number of intervals of u from 0 to 1. With 1024 the error of the degree is at most 1e-8, a
+ * millionth of a kelvin, for β up to 10.
+ */
 const STRETCHES = 1024;
 
-/** Stretches asked: near u = 0, for a small β, and near u = 1 the curve bends without end, and no cubic follows it. */
+/**
+ * The intervals used. Near u = 0 (for a small β) and near u = 1 the curvature is unbounded, and no
+ * cubic follows the curve.
+ */
 const FIRST = 16;
 const KEPT = 1000;
 
 /**
- * The curve exp[−(τ/te)^β] as a table, for runs that ask for it a hundred thousand times: cubics in
- * u = te/(te + τ) that meet in value and slope. `beta`, a pure number, as the curve, whatever τ; the table is four numbers
- * a stretch, for 1, x, x² and x³ with x from 0 to 1 across it. Before a sixty-third of τ and beyond 42 τ the
- * curve itself must be asked. No range: an interpolation.
+ * The curve exp[−(τ/te)^β] as a table of cubic Hermite pieces in u = te/(te + τ), for runs that
+ * evaluate it a hundred thousand times. It depends on `beta`, a pure number, but not on τ. Each
+ * interval has four coefficients, of 1, x, x² and x³, with x from 0 to 1 across it. For ages below
+ * τ/63 and above 42 τ the curve itself must be evaluated. No range: an interpolation.
  * @source schindler-folliard-2005 for the curve, from memory
  */
 export function degreeTable({ beta }: { readonly beta: number }): Float64Array {
@@ -19,7 +25,7 @@ export function degreeTable({ beta }: { readonly beta: number }): Float64Array {
     const u = i / STRETCHES;
     const exponent = ((1 - u) / u) ** beta;
     const nextValue = Math.exp(-exponent);
-    // dα/du = α·β·((1 − u)/u)^β ÷ (u·(1 − u)), here by a stretch.
+    // dα/du = α·β·((1 − u)/u)^β ÷ (u·(1 − u)), here per interval.
     const nextSlope = (nextValue * beta * exponent) / (u * (1 - u) * STRETCHES);
     const at = 4 * (i - 1);
     table[at] = value;
@@ -32,8 +38,8 @@ export function degreeTable({ beta }: { readonly beta: number }): Float64Array {
 }
 
 /**
- * Degree from its table, as a share of the ultimate, 0…1. `age` te and `tau` s, `beta` as the curve.
- * No range: an interpolation.
+ * Degree of hydration by the table, as a share of the ultimate, 0…1. `age` te and `tau` s; `beta`
+ * as the curve. No range: an interpolation.
  * @source schindler-folliard-2005 for the curve, from memory
  */
 export function degreeFromTable(

@@ -3,30 +3,33 @@ import { type Layer, transmittance } from '../../finished/thermal-resistance.ts'
 import { demandNotNegative, demandPositive } from '../bounds.ts';
 import { steadyHistory, type TemperatureHistory } from '../history.ts';
 
-/** One covering of a face from a time on: bare, in its form, under a blanket. */
+/** The covering of a face from a time on: none, its form, a blanket. */
 interface Covering {
   /** s from the start */
   readonly from: number;
-  /** Heat let through per area and kelvin, W/(m²·K); 0 lets none through, Infinity holds the face at the ambient. */
+  /**
+   * Heat transfer coefficient, W/(m²·K). 0: no heat passes. Infinity: the face has the ambient
+   * temperature.
+   */
   readonly transfer: number;
 }
 
-/** What a form or blanket is wound round: ways in which the part closes on itself, and its radius, m. */
+/** The round part inside a form or blanket: `round` 1 for a column, 2 for a ball; its radius, m. */
 export interface Around {
   readonly round: 0 | 1 | 2;
   readonly radius: number;
 }
 
-/** What one face of a part sees. */
+/** The surroundings of one face of a part. */
 export interface Face {
   readonly ambient: TemperatureHistory;
-  /** In order of time, the first from 0. */
+  /** In order of time; the first begins at 0. */
   readonly coverings: readonly Covering[];
 }
 
 /**
- * Heat an outdoor face gives to moving air and its surroundings, W/(m²·K): 4 + 4·v convected and about
- * 5 radiated. `windSpeed` v m/s. No range is at hand. Sun, rain and evaporation are left out.
+ * Heat transfer coefficient of an outdoor face, W/(m²·K): 4 + 4·v by convection and about 5 by
+ * radiation. `windSpeed` v m/s. No range is known to us. Sun, rain and evaporation are left out.
  * @throws {DomainError} for a negative wind.
  * @source iso-6946 Annex A, from memory
  */
@@ -36,15 +39,15 @@ export function outdoorTransfer({ windSpeed }: { readonly windSpeed: number }): 
 }
 
 /**
- * Heat let through by a form or blanket with the air outside it, W/(m²·K): 1/(1/h + Σ d/λ).
- * `film` h W/(m²·K); `layers` outward. Steady: the layers' own heat is neglected. No range: series
- * resistances.
+ * Heat transfer coefficient of a form or blanket with the air outside it, W/(m²·K): 1/(1/h + Σ
+ * d/λ). `film` h W/(m²·K); `layers` from the part outward. Steady state: the layers' own heat
+ * capacity is neglected. No range: series resistances.
  *
- * `around` a column (`round` 1) or a ball (2) of `radius` R, m, the heat spreads as it leaves: for each m²
- * of the part a layer from a to b resists ∫ (R/r)ⁿ dr/λ, which is R ln(b/a)/λ or R²(1/a − 1/b)/λ, and the
- * film outside it (R/b)ⁿ/h.
- * @throws {DomainError} for a film or radius not above zero, a negative thickness or a conductivity not
- * above zero.
+ * `around` a column or a ball of `radius` R, m, the heat spreads as it leaves. Per m² of the part,
+ * a layer from radius a to b has the resistance ∫ (R/r)ⁿ dr/λ, which is R ln(b/a)/λ or R²(1/a −
+ * 1/b)/λ, and the film outside it (R/b)ⁿ/h.
+ * @throws {DomainError} for a film or radius not above zero, a negative thickness or a conductivity
+ *   not above zero.
  * @source iso-6946 from memory
  * @source none: round a part, the integral is geometry
  */
@@ -74,7 +77,11 @@ export function throughLayers(of: {
   return transmittance({ layers: flattened, surfaces }).transmittance;
 }
 
-/** A face that lets no heat through: a symmetry plane, or perfect insulation. No range: a boundary. @source common-practice */
+/**
+ * A face through which no heat passes: a symmetry plane, or perfect insulation. No range: a
+ * boundary.
+ * @source common-practice
+ */
 export const NO_FLOW: Face = {
   ambient: steadyHistory({ temperature: 293.15, duration: 1 }),
   coverings: [{ from: 0, transfer: 0 }],
@@ -94,7 +101,8 @@ export function steadyFace(of: { readonly temperature: number; readonly transfer
 }
 
 /**
- * Refuses a face whose coverings are missing, unordered or negative. `Infinity` is allowed.
+ * Refuses a face whose coverings are missing, out of order or have a negative transfer. `Infinity`
+ * is allowed.
  * @throws {DomainError} naming the covering's figure.
  * @source definition
  */

@@ -2,7 +2,7 @@ import { GAS_CONSTANT } from '../../quantity/constants.ts';
 import { degreeFromTable, degreeTable } from './degree-table.ts';
 import type { Hydration } from './hydration.ts';
 
-/** The table made last: one cement is run many times. */
+/** Cache of the last table: a page runs the same cement many times. */
 let last: { readonly beta: number; readonly table: Float64Array } | undefined;
 
 function tableOf(beta: number): Float64Array {
@@ -11,8 +11,8 @@ function tableOf(beta: number): Float64Array {
 }
 
 /**
- * Ageing and heat of every cell of a part: Arrhenius age on its own temperature, heat by the gain of
- * αu·exp[−(τ/te)^β].
+ * The ageing and the heat of every cell of a part: age by the Arrhenius law at its own temperature,
+ * heat by the increase of αu·exp[−(τ/te)^β].
  * @source schindler-folliard-2005 from memory
  */
 export class Hydrating {
@@ -23,7 +23,7 @@ export class Hydrating {
   readonly #table: Float64Array;
   readonly #heat: Float64Array;
 
-  /** `volumes` m³ of each cell for a m² of face; `start` K. */
+  /** `volumes` of the cells, m³ per m² of face; `start` temperature, K. */
   constructor(of: Hydration & { readonly cement: number }, volumes: Float64Array, start: number) {
     this.degrees = new Float64Array(volumes.length);
     this.#ages = new Float64Array(volumes.length);
@@ -34,8 +34,9 @@ export class Hydrating {
   }
 
   /**
-   * Ages every cell by a step from its rise `now` and `before` over the start, K, and puts half the heat it
-   * gives off, J/m², into `source`. `lead` is half this step over the one before.
+   * Ages every cell by a step of `dt` s, and writes half the heat it releases, J/m², to `source`.
+   * The rises `now` and one step `before`, K above the start, are extrapolated by `lead`: half this
+   * step divided by the previous one.
    */
   advance(
     dt: number,
@@ -62,7 +63,7 @@ export class Hydrating {
     }
   }
 
-  /** Heat given off so far, J/m², from the degrees alone. */
+  /** Heat released so far, J/m², computed from the degrees alone. */
   released(): number {
     return this.degrees.reduce((sum, degree, i) => sum + this.#heat[i]! * degree, 0);
   }

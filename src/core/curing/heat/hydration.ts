@@ -3,13 +3,13 @@ import { HOUR, ICE_POINT } from '../../quantity/constants.ts';
 import { demandNotNegative, demandPositive } from '../bounds.ts';
 import type { Compounds } from './cement-heat.ts';
 
-/** How a cement hydrates: degree αu·exp[−(τ/te)^β] of its total heat at adjusted age te. */
+/** The hydration curve of a cement: degree αu·exp[−(τ/te)^β] at adjusted age te, and its heat. */
 export interface Hydration {
-  /** Heat of the cement hydrated to the last grain, J/kg. */
+  /** Heat of complete hydration, J/kg. */
   readonly heat: number;
-  /** Degree it ends at, 0…1. */
+  /** Ultimate degree αu, 0…1. */
   readonly ultimate: number;
-  /** τ, s at the reference temperature. */
+  /** Time parameter τ, s at the reference temperature. */
   readonly tau: number;
   readonly beta: number;
   /** J/mol */
@@ -19,8 +19,8 @@ export interface Hydration {
 }
 
 /**
- * One published set of hydration figures, for a reader without any of their own: an ordinary cement
- * in a normal-weight mass concrete. Not measured on foamed concrete.
+ * One published set of hydration parameters, for readers who have none of their own: an ordinary
+ * cement in a normal-weight mass concrete. Not measured on foamed concrete.
  * @source brown-2022
  */
 export const ORDINARY_CEMENT: Hydration = {
@@ -51,7 +51,8 @@ export function degreeOfHydration(of: {
 }
 
 /**
- * Refuses a hydration curve that is none: `ultimate` degree 0…1, `tau` s, `beta` a pure number.
+ * Refuses invalid parameters of a hydration curve: `ultimate` degree 0…1, `tau` s, `beta` a pure
+ * number.
  * @throws {DomainError} as degreeOfHydration.
  * @source definition
  */
@@ -66,8 +67,8 @@ export function demandCurve(of: {
 }
 
 /**
- * Degree of hydration as a plain curve of age, 0…1: t/(b + t). `age` and `halfAge` b, s (half the
- * heat is out at age b). No range is published.
+ * Degree of hydration by a hyperbola of age, 0…1: t/(b + t). `age` t and `halfAge` b, at which half
+ * the heat is released, s. No range is published.
  * @throws {DomainError} for a negative age or b not above zero.
  * @source code-aster-u20307 section 3
  */
@@ -81,8 +82,8 @@ export function simpleDegreeOfHydration(of: {
 }
 
 /**
- * Degree of hydration a mix can end at, 0…1: 1.031·w/(0.194 + w) + 0.50·fly ash + 0.30·slag, not
- * above 1. `waterCement` w by mass; `flyAsh` and `slag` shares of the binder 0…1. No range is
+ * Ultimate degree of hydration of a mix, 0…1: 1.031·w/(0.194 + w) + 0.50·fly ash + 0.30·slag, at
+ * most 1. `waterCement` w by mass; `flyAsh` and `slag` shares of the binder 0…1. No range is
  * published.
  * @throws {DomainError} for a ratio not above zero or a share outside 0…1.
  * @source mills-1966
@@ -100,14 +101,18 @@ export function ultimateDegree(of: {
   return Math.min(1, (1.031 * w) / (0.194 + w) + 0.5 * flyAsh + 0.3 * slag);
 }
 
-/** Temperature the curves below are given for, K: 21.1 °C. @source schindler-folliard-2005 from memory */
+/**
+ * Reference temperature of the regressions below, K: 21.1 °C.
+ * @source schindler-folliard-2005 from memory
+ */
 const CURVE_REFERENCE = ICE_POINT + 21.1;
 
 /**
- * τ, β and activation energy of an unblended cement from its composition.
- * τ = 66.78·C3A^−0.154·C3S^−0.401·B^−0.804·SO3^−0.758 h; β = 181.4·C3A^0.146·C3S^0.227·B^−0.535·SO3^0.558;
- * E = 22100·C3A^0.30·C4AF^0.25·B^0.35 J/mol. `compounds` mass fractions; `blaine` B in m²/kg.
- * Regressions on normal-weight concrete; no range is at hand.
+ * τ, β and activation energy of an unblended cement from its composition. τ =
+ * 66.78·C3A^−0.154·C3S^−0.401·B^−0.804·SO3^−0.758 h; β =
+ * 181.4·C3A^0.146·C3S^0.227·B^−0.535·SO3^0.558; E = 22100·C3A^0.30·C4AF^0.25·B^0.35 J/mol.
+ * `compounds` mass fractions; `blaine` B in m²/kg. Regressions on normal-weight concrete; no range
+ * is known to us.
  * @throws {DomainError} for a compound or fineness not above zero.
  * @source schindler-folliard-2005 exponents from memory
  */
@@ -130,7 +135,7 @@ export function hydrationOf(of: {
 }
 
 /**
- * Warming without loss, K: heat × degree × cement per volume ÷ heat capacity per volume.
+ * Adiabatic temperature rise, K: heat × degree × cement per volume ÷ heat capacity per volume.
  * `heat` J/kg; `degree` 0…1; `cement` kg/m³; `heatCapacity` J/(m³·K). No range: a balance.
  * @throws {DomainError} for a negative figure or a heat capacity not above zero.
  * @source aci-207 approach, from memory
@@ -146,8 +151,8 @@ export function adiabaticRise(of: {
 }
 
 /**
- * Heat a mix gives off in all, J/m³: heat × degree × cement per volume. Arguments as adiabaticRise.
- * No range: a product.
+ * Heat released by a mix in all, J/m³: heat × degree × cement per volume. Arguments as
+ * adiabaticRise. No range: a product.
  * @throws {DomainError} for a negative figure or a degree outside 0…1.
  * @source brown-2022
  */

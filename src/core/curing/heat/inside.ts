@@ -9,23 +9,28 @@ import type { Hydration } from './hydration.ts';
 import type { Slab } from './slab.ts';
 import { freshHeatCapacity, mostFreshConductivity } from './thermal-properties.ts';
 
-/** Difference between core and face not to pass, K. Common practice for normal concrete, no source. @source common-practice */
+/**
+ * Limit of the temperature difference between core and face, K. Common practice for normal
+ * concrete, no source.
+ * @source common-practice
+ */
 export const DIFFERENCE_LIMIT = 20;
 
 /**
- * Cells and step, s, that give the peak within a tenth of a kelvin of a mesh four times as fine.
- * @source none: a comparison, which the tests hold for parts of ordinary cement, 30 mm to 1 m, bare in air
+ * Number of cells and step, s, that give the peak within 0.1 K of a mesh four times as fine.
+ * @source none: a comparison; the tests make it for bare parts of ordinary cement, 30 mm to 1 m
+ *   thick
  */
 const CELLS = 60;
 const STEP = 300;
 
 export interface Part {
-  /** m, the thin way through, or the diameter */
+  /** Thickness, or the diameter of a round part, m */
   readonly thickness: number;
   readonly round?: Slab['round'];
-  /** kg/m³ of fresh mix */
+  /** Contents of a cubic metre of fresh mix, kg */
   readonly mix: { readonly cement: number; readonly water: number; readonly sand?: number };
-  /** W/(m·K), in place of the most the fresh mix can. */
+  /** W/(m·K); by default the most the fresh mix can conduct. */
   readonly conductivity?: number;
   readonly hydration: Hydration;
   /** K */
@@ -46,7 +51,7 @@ export interface HeatInside {
   readonly conductivity: number;
   /** J/(m³·K) */
   readonly heatCapacity: number;
-  /** Hottest: K, s, m from the near face. */
+  /** The hottest place and moment: K, s, m from the near face. */
   readonly peak: { readonly temperature: number; readonly time: number; readonly depth: number };
   /** Largest difference between the hottest place inside and the cooler face, K, and when, s. */
   readonly difference: { readonly value: number; readonly time: number };
@@ -54,14 +59,15 @@ export interface HeatInside {
 }
 
 /**
- * How hot a part gets inside, when, and how far its faces lag.
+ * How hot a part gets inside, when, and how much cooler its faces are.
  *
- * Works the most it can conduct from the mix (or takes a conductivity), and its heat capacity, and runs
- * `conduct`. One-dimensional: a block taken the thin way through comes out too hot, a cube by far, and taken as a
- * ball as wide too cool.
- * The limits of practice, PEAK_LIMIT and DIFFERENCE_LIMIT, are the caller's. A cell outside 0…80 °C, where its ageing is
- * stretched, gives a note ('outside-range' of 'temperature'), and a place above the boil ('boils'), where steam carries
- * heat that is left out. No range is published for foamed concrete.
+ * Finds the heat capacity of the mix and the most it can conduct (unless a conductivity is given),
+ * and runs `conduct`. One-dimensional: a block calculated across its thickness comes out too hot, a
+ * cube much too hot; calculated as a ball of the same width it comes out too cool. The caller
+ * applies the limits of practice, PEAK_LIMIT and DIFFERENCE_LIMIT. Notes: 'outside-range' of
+ * 'temperature' if a cell is outside 0…80 °C, the range of its ageing law; 'boils' if a place is
+ * above boiling, where steam carries heat that is left out. No range is published for foamed
+ * concrete.
  * @throws {DomainError} as conduct, freshHeatCapacity or mostFreshConductivity.
  * @source schindler-folliard-2005 for the heat, from memory
  * @source wiener-1912 for the conductivity, from memory
@@ -102,7 +108,7 @@ export function heatInside(part: Part): HeatInside {
   };
 }
 
-/** Hottest place and moment of a run. No range: a search. @source common-practice */
+/** The hottest place and moment of a run. No range: a search. @source common-practice */
 export function peakOf({ temperatures, times, depths }: HeatRun): HeatInside['peak'] {
   let [temperature, row, place] = [-Infinity, 0, 0];
   temperatures.forEach((along, r) => {
@@ -112,10 +118,13 @@ export function peakOf({ temperatures, times, depths }: HeatRun): HeatInside['pe
   return { temperature, time: times[row]!, depth: depths[place]! };
 }
 
-/** The coldest and the hottest any cell gets, K: what lies between the faces, and ages. */
+/**
+ * The lowest and the highest temperature of any cell, K. The faces do not age, so they do not
+ * count.
+ */
 function extremesOf({ temperatures }: HeatRun): readonly [number, number] {
   let [coldest, hottest] = [Infinity, -Infinity];
-  // Some ten thousand at a key press: compared, not asked for.
+  // About ten thousand comparisons at a key press, so no function is called for each.
   for (const along of temperatures)
     for (let i = 1; i < along.length - 1; i++) {
       const cell = along[i]!;
@@ -125,7 +134,10 @@ function extremesOf({ temperatures }: HeatRun): readonly [number, number] {
   return [coldest, hottest];
 }
 
-/** Largest lag of the cooler face behind the hottest place inside. No range: a search. @source common-practice */
+/**
+ * The largest difference between the hottest place inside and the cooler face. No range: a search.
+ * @source common-practice
+ */
 export function differenceOf({ temperatures, times }: HeatRun): HeatInside['difference'] {
   let [value, time] = [0, times[0]!];
   temperatures.forEach((along, row) => {
@@ -137,7 +149,10 @@ export function differenceOf({ temperatures, times }: HeatRun): HeatInside['diff
   return { value, time };
 }
 
-/** What a face goes through in a run, s and K. No range: a choice of column. @source definition */
+/**
+ * The temperature history of a face in a run, s and K. No range: it selects a column.
+ * @source definition
+ */
 export function faceHistory(
   { temperatures, times }: HeatRun,
   face: 'near' | 'far',
@@ -150,8 +165,8 @@ const coolerFace = (along: readonly number[]) => Math.min(along[0]!, along[along
 
 /**
  * Temperature of a run at a depth and a recorded moment, K: a straight line between neighbours.
- * `depth` m from the near face; `row` counts the run's times. No range: straight lines.
- * @throws {DomainError} for a depth outside the slab or a row that is none of the run's.
+ * `depth` m from the near face; `row` is the index of the moment. No range: straight lines.
+ * @throws {DomainError} for a depth outside the slab, or a row the run does not have.
  * @source common-practice
  */
 export function temperatureInside(run: HeatRun, depth: number, row: number): number {
@@ -160,8 +175,8 @@ export function temperatureInside(run: HeatRun, depth: number, row: number): num
 }
 
 /**
- * Reads a run at one depth, K by row: the place is looked up once for many rows. `depth` m from the near
- * face. No range: a straight line between neighbours.
+ * A function that gives the temperature at one depth by row, K. The depth is looked up only once.
+ * `depth` m from the near face. No range: a straight line between neighbours.
  * @throws {DomainError} for a depth outside the slab.
  * @source common-practice
  */

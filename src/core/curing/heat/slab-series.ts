@@ -1,15 +1,15 @@
 import { demand, demandWhole } from '../../domain-error.ts';
 import { demandPositive } from '../bounds.ts';
 
-/** Terms after which a series is cut: at Fo 1e-4 the last is below 1e-12. */
+/** The number of terms of a series: at Fo 1e-4 the last one is below 1e-12. */
 const TERMS = 200;
 
 /**
- * Share of the step felt in a slab whose two faces jump to a new temperature, 0…1.
+ * Share of the temperature step reached in a slab whose two faces jump to a new temperature, 0…1.
  *
  * 1 − Σ 4/((2n+1)π)·sin((2n+1)πs/2)·exp(−((2n+1)π/2)²·Fo). `fourier` Fo = a·t/L², L half the
- * thickness; `fromFace` s, distance from a face over L, 0…2. Exact; cut at 200 terms, so the range is
- * Fo from 1e-4 up.
+ * thickness; `fromFace` s, distance from a face over L, 0…2. Exact but for being cut off after 200
+ * terms, so the range is Fo from 1e-4 up.
  * @throws {DomainError} for Fo below 1e-4 or a place outside the slab.
  * @source code-aster-ttll01
  */
@@ -28,8 +28,8 @@ export function slabSeriesHeld(of: {
 }
 
 /**
- * The first roots of ξ·tan ξ = Bi, rising, one in each (nπ, nπ + π/2). `biot` Bi above 0; `count` how
- * many. Exact to the last bits, over the whole range of Bi.
+ * The first `count` roots of ξ·tan ξ = Bi in rising order, one in each (nπ, nπ + π/2). `biot` Bi
+ * above 0. Exact to rounding error, over the whole range of Bi.
  * @throws {DomainError} for a Biot number not above zero, or a count that is not whole or below 1.
  * @source code-aster-ttll100
  */
@@ -50,17 +50,21 @@ export function biotRoots(of: { readonly biot: number; readonly count: number })
   });
 }
 
-/** Weight of a root ξ in the series, both pure numbers: 4·sin ξ/(2ξ + sin 2ξ). No range. @source code-aster-ttll100 */
+/**
+ * Weight of a root ξ in the series, both pure numbers: 4·sin ξ/(2ξ + sin 2ξ). No range: arithmetic.
+ * @source code-aster-ttll100
+ */
 export function biotWeight(root: number): number {
   return (4 * Math.sin(root)) / (2 * root + Math.sin(2 * root));
 }
 
 /**
- * Share of the first temperature difference left in a slab cooling to air on both faces, 0…1:
- * Σ An·exp(−ξn²·Fo)·cos(ξn·s). `biot` h·L/λ and `fourier` a·t/L² with L half the thickness;
- * `fromMiddle` s, distance from the middle over L, 0…1. Exact; cut at 200 terms: range
- * Fo from 1e-4 up.
- * @throws {DomainError} for a Biot number not above zero, Fo below 1e-4 or a place outside the slab.
+ * Share of the initial temperature difference left in a slab cooling to air on both faces, 0…1: Σ
+ * An·exp(−ξn²·Fo)·cos(ξn·s). `biot` h·L/λ and `fourier` a·t/L² with L half the thickness;
+ * `fromMiddle` s, distance from the middle over L, 0…1. Exact but for being cut off after 200
+ * terms: range Fo from 1e-4 up.
+ * @throws {DomainError} for a Biot number not above zero, Fo below 1e-4 or a place outside the
+ *   slab.
  * @source code-aster-ttll100
  */
 export function slabSeriesConvective(of: {

@@ -4,41 +4,49 @@ import { demandNotNegative, demandPositive, demandTemperature } from '../bounds.
 import { demandFace, type Face } from './face.ts';
 import { demandCurve, type Hydration } from './hydration.ts';
 
-/** A slab or a wall, or a round part by its diameter, and what goes on in it. */
+/**
+ * A slab or a wall, or a round part by its diameter, with everything a run needs to know about it.
+ */
 export interface Slab {
   /** m, from the near face to the far one */
   readonly thickness: number;
-  /** Ways in which it closes on itself: none if absent, 1 of a long column, 2 of a ball; both faces are then one. */
+  /** 0 or absent: flat. 1: a long column. 2: a ball. Round, both its faces are the same one. */
   readonly round?: 0 | 1 | 2;
   /** W/(m·K) */
   readonly conductivity: number;
   /** J/(m³·K) */
   readonly heatCapacity: number;
-  /** K throughout at the start */
+  /** Temperature throughout at the start, K */
   readonly initialTemperature: number;
   readonly near: Face;
   readonly far: Face;
   /** s */
   readonly duration: number;
-  /** Longest time step, s; made to fit the duration. */
+  /** Longest time step, s; shortened to divide the duration evenly. */
   readonly step: number;
-  /** Step right after the start and each change of covering, s, from which it grows again; `step` if absent. */
+  /**
+   * The step after the start and after each change of covering, s; steps grow from it to `step`.
+   * `step` if absent.
+   */
   readonly firstStep?: number;
-  /** From these times on, s, rising, when less changes fast, longer steps, s. */
+  /** Longer steps, s, from rising times on, s, when little changes any more. */
   readonly late?: readonly { readonly from: number; readonly step: number }[];
   readonly cells: number;
-  /** The binder's heat, if it hydrates: its curve, and binder in a cubic metre, kg/m³. */
+  /** Its hydration, if any: the curve, and the binder in a cubic metre, kg/m³. */
   readonly hydration?: Hydration & { readonly cement: number };
 }
 
-/** Most steps of a run: more would only fill the memory. */
+/** The largest number of steps in a run: more would only fill the memory. */
 const MOST_STEPS = 20_000;
 
-/** How many times shorter than the longest a first step may be: shorter ones would be lost in rounding. */
+/**
+ * A first step is at most this many times shorter than `step`: shorter ones would be lost in
+ * rounding.
+ */
 const MOST_SHORTER = 4096;
 
 /**
- * The volume of each cell for a m² of face, m: what lies nearer the middle of a round part is narrower.
+ * The volume of each cell per m² of face, m. Those nearer the middle of a round part are smaller.
  * @source none: the volume between two spheres, cylinders or planes
  */
 export function volumesOf({ thickness, cells, round = 0 }: Slab): Float64Array {
@@ -53,8 +61,8 @@ export function volumesOf({ thickness, cells, round = 0 }: Slab): Float64Array {
 }
 
 /**
- * What passes between each cell and the next for a m² of face, W/(m²·K): λ over their distance, times what is left of
- * that m² at the face they share.
+ * The conductance between each cell and the next per m² of face, W/(m²·K): λ over the distance of
+ * their middles, times the area of their common face relative to the part's face.
  * @source none: conduction between two middles, by Fourier's law
  */
 export function linksOf({ thickness, conductivity, cells, round = 0 }: Slab): Float64Array {
@@ -65,10 +73,10 @@ export function linksOf({ thickness, conductivity, cells, round = 0 }: Slab): Fl
 }
 
 /**
- * Refuses what no run can be made of.
- * @throws {DomainError} for a figure not above zero, cells that are not a whole number from 2 to 1000, steps too many
- * or too short, or a face or hydration curve that is none.
- * @source none: it tells whether a part can be reckoned with
+ * Refuses a slab that cannot be calculated.
+ * @throws {DomainError} for a figure not above zero, cells that are not a whole number from 2 to
+ *   1000, too many or too short steps, or an invalid face or hydration curve.
+ * @source none: it checks arguments
  */
 export function demandSlab(slab: Slab): void {
   demandPositive('thickness', slab.thickness, 'length');

@@ -1,11 +1,11 @@
 import type { Slab } from './slab.ts';
 
-/** Steps of one length before the next are twice as long. */
+/** The number of equal steps before the length doubles. */
 const STEPS_ALIKE = 4;
 
 /**
- * The moments of a run, s: even steps, longer late in it, or from each change of covering on steps that
- * grow to them.
+ * The moments of a run, s: equal steps, longer ones late in it and, if there is a `firstStep`,
+ * short growing ones after the start and after each change of covering.
  * @source none: bookkeeping
  */
 export function timesOf({ near, far, duration, step, firstStep, late = [] }: Slab): Float64Array {

@@ -3,21 +3,22 @@ import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../mix/densi
 import { demandNotNegative, demandPositive } from '../bounds.ts';
 
 /**
- * Specific heats of what goes in, J/(kg·K).
+ * Specific heats of the ingredients, J/(kg·K).
  *
- * The report prints 1140 for cement, but beside a term for what has hydrated that is 507 at 20 °C, so
- * that the cement of a run falls from the one to the other; held at 1140 throughout it would make the
- * part too hard to warm. Dry cement is 750, from memory, and its oxides' own specific heats sum to that.
+ * The report prints 1140 for cement, together with a term for hydrated cement that is 507 at 20 °C,
+ * so that the value falls from one to the other during a run. Kept at 1140 throughout, the part
+ * would warm too little. Dry cement is 750, from memory; the specific heats of its oxides add up to
+ * that.
  * @source brown-2022 for sand and water
  * @source bentz-2007 for cement, from memory
  */
 export const SPECIFIC_HEAT = { cement: 750, sand: 770, water: 4187 } as const;
 
 /**
- * Heat to warm a cubic metre of fresh mix by a kelvin, J/(m³·K): the sum of mass × specific heat.
- * `cement`, `water`, `sand` kg/m³ (foam's water among the water; the air counts for nothing);
- * `cementSpecificHeat` J/(kg·K). Water that the cement binds holds less heat than free water, which is
- * left out. No range is published.
+ * Heat capacity of a cubic metre of fresh mix, J/(m³·K): the sum of mass × specific heat. `cement`,
+ * `water`, `sand` kg/m³ (the foam's liquid counts as water; the air is neglected);
+ * `cementSpecificHeat` J/(kg·K). That bound water has a lower specific heat than free water is left
+ * out. No range is published.
  * @throws {DomainError} for a negative mass, or nothing at all.
  * @source brown-2022
  */
@@ -37,23 +38,24 @@ export function freshHeatCapacity(mix: {
 }
 
 /**
- * What the parts of a fresh mix conduct at the most, W/(m·K). From memory.
+ * Upper bounds of the conductivity of the parts of a fresh mix, W/(m·K). From memory.
  *
- * Paste: measured fresh, at a w/c of 0.3 and 0.4; more water conducts less. Sand: quartz, the best of
- * rocks. Gas: not the 0.026 of dry air. In a wet bubble water evaporates on the warm side and settles on
- * the cold one, and near 60 °C that vapour lets the gas conduct as well as water; at 20 °C a sixth of it.
+ * Paste: measured fresh, at a w/c of 0.3 and 0.4; more water conducts less. Sand: quartz, the best
+ * conductor among rocks. Gas: far above the 0.026 of dry air, because in a wet bubble water
+ * evaporates on the warm side and condenses on the cold one. Near 60 °C the gas thereby conducts as
+ * well as water, at 20 °C a sixth as well.
  * @source bentz-2007 for paste
  * @source de-vries-1963 for quartz, and for gas over wet walls
  */
 export const MOST_CONDUCTED = { paste: 1, sand: 8.8, wetGas: 0.6 } as const;
 
 /**
- * The most that a fresh foamed mix can conduct, W/(m·K): base mix and gas side by side, as layers along
- * the flow, which no arrangement of the two betters: (1 − gas)·λ_base + gas·λ_gas. In the base mix grains
- * of sand lie apart in paste: λ_paste·[1 + 3s/((q + 2)/(q − 1) − s)], with s their share of it by volume
- * and q = λ_sand/λ_paste. `cement`, `water`, `sand` kg/m³ of mix; what they leave of the cubic metre is
- * gas. Range: parts at 60 °C or below on the average; a hotter gas conducts more. All from memory; none
- * was measured on a fresh foamed mix.
+ * Upper bound of the conductivity of a fresh foamed mix, W/(m·K): base mix and gas as layers
+ * parallel to the heat flow, the arrangement that conducts most: (1 − gas)·λ_base + gas·λ_gas. In
+ * the base mix, separate grains of sand lie in paste: λ_paste·[1 + 3s/((q + 2)/(q − 1) − s)], with
+ * s their share of it by volume and q = λ_sand/λ_paste. `cement`, `water`, `sand` kg/m³ of mix; the
+ * rest of the cubic metre is gas. Range: parts at 60 °C or below on average; a hotter gas conducts
+ * more. All from memory; none was measured on a fresh foamed mix.
  * @throws {DomainError} for a negative mass, nothing at all, or more than the cubic metre holds.
  * @source wiener-1912 from memory
  * @source de-vries-1963 for the grains, from memory
@@ -68,7 +70,7 @@ export function mostFreshConductivity(mix: {
     demandNotNegative(name, mass, 'density');
   const grains = sand / SAND_DENSITY;
   const base = cement / CEMENT_DENSITY + water / MIX_WATER_DENSITY + grains;
-  // A mix without gas may come out a last binary digit above the whole.
+  // Rounding error may put a mix without gas slightly above 1.
   demand('base', base, 'ratio', { min: 0, aboveMin: true, max: 1 + 1e-6 });
   const { paste, sand: quartz, wetGas } = MOST_CONDUCTED;
   const share = grains / base;

@@ -1,17 +1,18 @@
-/** A tridiagonal matrix of the implicit half step, eliminated once and used many times. */
+/** The tridiagonal matrix of an implicit half step, factored once and used many times. */
 export interface Tridiagonal {
-  /** Beside the diagonal, from each row to the next. */
+  /** The entries beside the diagonal, from each row to the next. */
   readonly off: Float64Array;
-  /** One over each pivot. */
+  /** The reciprocal of each pivot. */
   readonly pivots: Float64Array;
-  /** Upper entry over its pivot. */
+  /** Each upper entry divided by its pivot. */
   readonly upper: Float64Array;
 }
 
 /**
- * Eliminates the matrix of the cells: store + half·(links) on the diagonal, −half·between beside it.
- * `store` J/(m²·K) of each, `half` s, `between` each and the next, `near` and `far` W/(m²·K). Thomas's algorithm;
- * the matrix is diagonally dominant, so it needs no pivoting. No range: linear algebra.
+ * Factors the matrix of the cells: store + half·(both conductances) on the diagonal, −half·between
+ * beside it. `store` of each cell, J/(m²·K); `half` step, s; conductances `between` each cell and
+ * the next and at the `near` and `far` face, W/(m²·K). Thomas's algorithm; the matrix is diagonally
+ * dominant, so it needs no pivoting. No range: linear algebra.
  * @source thomas-1949 from memory
  */
 export function factor({
@@ -42,8 +43,8 @@ export function factor({
 }
 
 /**
- * Solves for `into`, given the right side `rhs` (overwritten). Lengths and units as the matrix. No range: linear
- * algebra.
+ * Solves for `into`, given the right-hand side `rhs`, which is overwritten. Lengths and units as
+ * the matrix. No range: linear algebra.
  * @source thomas-1949 from memory
  */
 export function solve(matrix: Tridiagonal, rhs: Float64Array, into: Float64Array): void {

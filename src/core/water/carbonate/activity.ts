@@ -1,11 +1,14 @@
 import { AVOGADRO, STANDARD_ATMOSPHERE } from '../../quantity/constants.ts';
 import { waterDensity } from '../density.ts';
 
-/** Elementary charge squared over Boltzmann's constant and 4πε₀, m·K. @source codata-2018 (from memory) */
+/**
+ * Elementary charge squared over Boltzmann's constant and 4πε₀, m·K.
+ * @source codata-2018 (from memory)
+ */
 const CHARGE_LENGTH = 1.671_009_5e-5;
 const ATMOSPHERE_IN_BAR = STANDARD_ATMOSPHERE / 1e5;
 
-/** How ion activities are reckoned: each ion's own size, or Davies' one formula for all. */
+/** The model of ion activities: with a size for each ion, or Davies' single formula for all. */
 export type ActivityModel = 'extended-debye-hueckel' | 'davies';
 
 /**
@@ -13,8 +16,8 @@ export type ActivityModel = 'extended-debye-hueckel' | 'davies';
  *
  * ε = ε₁₀₀₀ + C ln[(B + p)/(B + 1000)], with ε₁₀₀₀ = 342.79 exp(−5.0866·10⁻³ T + 9.469·10⁻⁷ T²),
  * C = −2.0525 + 3115.9/(T − 182.89), B = −8032.5 + 4.2142·10⁶/T + 2.1417 T, p in bar.
- * Range 0–350 °C. The coefficients are from memory; 78.384 36874 at 25 °C and 1 bar, which they give,
- * was read.
+ * Range 0–350 °C. The coefficients are from memory; the value they give at 25 °C and 1 bar,
+ * 78.384 36874, was read.
  *
  * @source bradley-pitzer-1979
  */
@@ -57,10 +60,10 @@ export function debyeHueckel(
 }
 
 /**
- * log₁₀ γ of an ion by the extended Debye–Hückel equation with a size and a slope of its own:
- * −A z² √I/(1 + B å √I) + b I. `size` å in ångström, `charge` z in elementary charges, `slope` b in kg/mol,
- * `ionicStrength` I in mol/kg. This is what the carbonate solver uses. Range: good to about I = 0.1, and with
- * fitted b to a few tenths.
+ * log₁₀ γ of an ion by the extended Debye–Hückel equation with a size and a slope of its own: −A z²
+ * √I/(1 + B å √I) + b I. `size` å in ångström, `charge` z in elementary charges, `slope` b in
+ * kg/mol, `ionicStrength` I in mol/kg. This is what the carbonate solver uses. Range: good to about
+ * I = 0.1, and with fitted b to a few tenths.
  *
  * @source wateq4f (Truesdell and Jones' form)
  */
@@ -75,8 +78,8 @@ export function logGammaExtended(
 
 /**
  * log₁₀ γ of an ion by Davies: −A z² [√I/(1 + √I) − 0.3 I]. `charge` z in elementary charges,
- * `ionicStrength` I in mol/kg. Range: any ion, I to about 0.5 mol/kg. Offered beside the extended form to
- * show how much the choice matters; no published agreement rests on it.
+ * `ionicStrength` I in mol/kg. Range: any ion, I to about 0.5 mol/kg. Offered besides the extended
+ * form to show how much the choice matters; no published row is checked with it.
  *
  * @source davies-1962 (from memory); crittenden-2012 eq. 5-43
  */
@@ -92,8 +95,8 @@ export function logGammaDavies({ a }: DebyeHueckel, charge: number, ionicStrengt
 export const logGammaNeutral = (ionicStrength: number): number => 0.1 * ionicStrength;
 
 /**
- * Activity of water, a pure number: 1 − 0.017 × the sum of the molalities, mol/kg, of what is dissolved. No
- * range is published.
+ * Activity of water, a pure number: 1 − 0.017 × the sum of the molalities, mol/kg, of what is
+ * dissolved. No range is published.
  * @source wateq4f
  */
 export const waterActivity = (dissolved: number): number => 1 - 0.017 * dissolved;

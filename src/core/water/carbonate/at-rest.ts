@@ -8,40 +8,47 @@ interface Dissolved {
   readonly water: number;
 }
 
-/** What dissolves by the coefficients of a strength and a water activity; `rough` where about is enough. */
+/**
+ * Solves the balances with the activity coefficients of an ionic strength and a water activity, and
+ * gives those of the solution found; `rough` if an approximation is enough.
+ */
 type Ask = (strength: number, water: number, rough: boolean) => Dissolved;
 
-/** Rounds in which a usual water comes to rest; what takes more is bracketed. */
+/**
+ * Rounds within which the iteration converges for usual waters; after that, bisection takes over.
+ */
 const ROUNDS = 20;
-/** Ionic strength beyond which no activity model here means anything, mol/kg. */
+/** Ionic strength above which no activity model here is valid, mol/kg. */
 const STRONGEST = 5;
-/** Rounds above it before the water is asked whether it belongs there. */
+/** Rounds above that strength before the iteration is given up. */
 const TOO_STRONG_ROUNDS = 4;
-/** Activity below which no water is reckoned: such a one is far too strong. */
+/** The lowest water activity used: below it the solution is far too strong. */
 const LEAST_WATER = 0.5;
 
 /**
- * The ionic strength (mol/kg) and water activity by whose coefficients just so much dissolves, to one part in 10¹¹.
+ * The self-consistent ionic strength (mol/kg) and water activity: the coefficients they imply lead
+ * to a solution with the same strength and activity, to one part in 10¹¹.
  *
- * Each round takes what the one before asked for, by the straight line through two; usual water rests after some
- * five. Strong coefficients may throw the rounds to and fro: g(I) − I, g the strength that dissolves, is then
- * bracketed between nothing, where g is above, and the strongest water. Where g is above there too, the water is
- * refused. A g that crosses I more than once has one of its crossings given. Range: I to 5 mol/kg.
+ * A fixed-point iteration accelerated by secants, which converges in about five rounds for usual
+ * waters. In strong solutions it may oscillate. Then g(I) − I, with g the strength of the solution
+ * found, is bracketed between 0, where it is positive, and the strongest water; if it is positive
+ * there too, the water is refused. If there are several solutions, one of them is returned. Range:
+ * I to 5 mol/kg.
  *
- * `ask` is asked last at what is returned.
- * @throws {DomainError} 'too-concentrated'; {NotConverged} where the answer is missed; and as `ask`.
- * @source none: a fixed point, sought by secants and a bracket
+ * The last call of `ask` is at the result.
+ * @throws {DomainError} 'too-concentrated'; {NotConverged} if no solution is found; and as `ask`.
+ * @source none: a fixed point, found by secants and a bracket
  */
 export function atRest(ask: Ask, first: Dissolved): Dissolved {
   return inRounds(ask, first) ?? bracketed(ask);
 }
 
-/** Undefined where the rounds do not come to rest, or stay beyond every model. */
+/** Undefined if the iteration does not converge, or stays above the valid strength. */
 function inRounds(ask: Ask, first: Dissolved): Dissolved | undefined {
   let { strength, water } = first;
   let tooStrong = 0;
   let before: { readonly tried: number; readonly next: number } | undefined;
-  // Until the ionic strength settles there is no use in exact balances.
+  // Exact balances are not worth their cost until the ionic strength has nearly converged.
   let rough = true;
   for (let round = 1; round <= ROUNDS && tooStrong <= TOO_STRONG_ROUNDS; round++) {
     const found = ask(strength, water, rough);
@@ -61,7 +68,7 @@ function inRounds(ask: Ask, first: Dissolved): Dissolved | undefined {
   return undefined;
 }
 
-/** At each strength the water is settled first, by a bracket of its own: the drier it is, the less dissolves. */
+/** Brackets the strength; at each, the water activity is first found by a bracket of its own. */
 function bracketed(ask: Ask): Dissolved {
   let [dissolved, water] = [0, 1];
   const over = (strength: number) => {
@@ -82,12 +89,12 @@ function bracketed(ask: Ask): Dissolved {
   return { strength, water };
 }
 
-/** How far apart two strengths may be, mol/kg, to be called the same. */
+/** Two strengths that differ by no more than this, mol/kg, count as equal. */
 const standstill = (strength: number): number => 1e-13 + 1e-11 * strength;
 
 /**
- * Where the ionic strength will stand still, by the straight line through two rounds; the last round's own
- * while they tell no slope, or one by which the line runs away.
+ * The next ionic strength to try, by the secant through the last two rounds; without a usable
+ * slope, the result of the last round.
  */
 function ahead(
   before: { readonly tried: number; readonly next: number } | undefined,

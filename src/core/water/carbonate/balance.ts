@@ -7,11 +7,11 @@ import { COMPONENTS, SPECIES } from './species.ts';
 import type { System } from './system.ts';
 
 /**
- * What is to be solved, in the logarithms of the component activities u.
+ * The problem to solve, in the logarithms u of the component activities.
  *
- * Anything at a fixed activity (a mineral, a gas, a given pH) ties the u together: u = offset +
- * dry·ln a(H₂O) + Σ vₖ·columnₖ. The vₖ are free, and for each of them the same combination of the
- * components has a total that the fixed things cannot change.
+ * Everything at a fixed activity (a mineral, a gas, a given pH) constrains the u: u = offset +
+ * dry·ln a(H₂O) + Σ vₖ·columnₖ. The vₖ are free. For each of them, the same combination of the
+ * components has a known total, which the fixed activities do not affect.
  */
 export interface Restriction {
   readonly offset: readonly number[];
@@ -20,11 +20,11 @@ export interface Restriction {
   readonly totals: readonly number[];
   /** A first guess of each vₖ. */
   readonly guess: readonly number[];
-  /** Components that are not there at all. */
+  /** Components that are absent. */
   readonly absent: readonly boolean[];
 }
 
-/** Ions that take part in nothing but the ionic strength, mol/kg, all singly charged. */
+/** Ions that contribute only to the ionic strength, mol/kg, all singly charged. */
 export interface Inert {
   readonly cations: number;
   readonly anions: number;
@@ -42,7 +42,7 @@ export interface Balanced {
   readonly waterActivity: number;
   /** Charge of everything dissolved before any balancing ion, eq/kg. */
   readonly charge: number;
-  /** The vₖ reached, to start a neighbouring problem from. */
+  /** The vₖ found, from which a similar problem can start. */
   readonly free: readonly number[];
 }
 
@@ -50,12 +50,12 @@ export interface Balanced {
  * Solves the mass balances of a restricted system, activities included.
  *
  * At fixed activity coefficients the balances are the gradient of F(v) = Σ mᵢ(v) − Σ Tₖ vₖ, which
- * is convex, so a damped Newton descent has one place to end and finds it from any start. That is of
- * the descent alone; the coefficients are renewed around it as `atRest` says.
- * `near` is the answer to a neighbouring problem with the same unknowns, to start from.
+ * is convex: a damped Newton descent finds its only minimum from any start. The coefficients are
+ * updated around the descent by `atRest`. `near` is the solution of a similar problem with the same
+ * unknowns, to start from.
  *
- * @throws {DomainError} when the water is too strong for any of the activity models.
- * @throws {NotConverged} rather than return anything that misses a balance by one part in 10¹⁰.
+ * @throws {DomainError} if the water is too strong for the activity models.
+ * @throws {NotConverged} if a balance is missed by more than one part in 10¹⁰.
  * @source none: mass balances and convexity, worked out here; the chemistry is in `System`
  */
 export function balance(
@@ -68,8 +68,8 @@ export function balance(
 }
 
 /**
- * `balance` for many offsets of one restriction: what does not hang on them is laid out once. Range as
- * `balance`.
+ * `balance` for many offsets of one restriction: everything that does not depend on the offset is
+ * prepared once. Range as `balance`.
  * @throws {DomainError} and {NotConverged} as `balance`.
  * @source none: bookkeeping
  */
@@ -91,17 +91,17 @@ export function balancer(
 }
 
 interface Work {
-  /** The species that can be there. */
+  /** The species that can be present. */
   readonly present: readonly number[];
-  /** ln mᵢ of each at u = 0, filled anew in every round. */
+  /** ln mᵢ of each at u = 0, updated in every round. */
   readonly constant: number[];
-  /** That without its activity coefficient, in pure water. */
+  /** The same without activity coefficient, in pure water. */
   readonly base: readonly number[];
   readonly perLnWater: readonly number[];
   readonly descent: ReturnType<typeof descentOf>;
 }
 
-/** The water at rest: balances at the coefficients of its own ionic strength. */
+/** Solves the balances with the activity coefficients of the solution itself. */
 function settle(
   system: System,
   { columns, offset, dry, guess }: Restriction,
@@ -142,7 +142,7 @@ function settle(
   };
 }
 
-/** The species that can be there, and how ln mᵢ of each hangs on water and on the vₖ. */
+/** The species that can be present, and how ln mᵢ of each depends on water and on the vₖ. */
 function laidOut({ columns, dry, absent }: Restriction) {
   const present: number[] = [];
   for (let i = 0; i < SPECIES.length; i++)

@@ -1,26 +1,28 @@
 import { type Room, room, roomFor, solveSymmetric } from './linear.ts';
 import { NotConverged } from './not-converged.ts';
 
-/** The longest step, in ln units, and how many are taken before giving up. */
+/** The longest step, in ln units, and the largest number of steps. */
 const STEP = 3;
 const NEWTON_STEPS = 200;
 
-/** Species whose ln mᵢ = constantᵢ + Σₖ rowᵢₖ vₖ; rows laid end to end, one value for each vₖ. */
+/** Species with ln mᵢ = constantᵢ + Σₖ rowᵢₖ vₖ. The rows are stored one after the other. */
 export interface Rows {
   readonly constant: readonly number[];
   readonly rows: readonly number[];
   readonly totals: readonly number[];
 }
 
-/** Moves `free` to the lowest point and returns the mᵢ there; the array is its own and is written again. */
+/**
+ * Moves `free` to the minimum and returns the mᵢ there, in an array that the next call overwrites.
+ */
 type Descent = (free: number[], rough: boolean) => readonly number[];
 
 /**
- * Newton's descent of the convex F(v) = Σ mᵢ − Σ Tₖ vₖ, whose lowest point is where Σᵢ rowᵢₖ mᵢ = Tₖ, with
- * room made once for many descents over the same species; `constant` may be filled anew before each.
- * `rough` stops a step early, one part in 10⁶ off.
+ * Newton's method on the convex F(v) = Σ mᵢ − Σ Tₖ vₖ, whose minimum is where Σᵢ rowᵢₖ mᵢ = Tₖ. Its
+ * work arrays are allocated once for many descents over the same species; `constant` may be updated
+ * before each. `rough` stops one step early, accurate to one part in 10⁶.
  *
- * @throws {NotConverged} when a balance is not met to one part in 10¹⁰.
+ * @throws {NotConverged} if a balance is not met to one part in 10¹⁰.
  * @source none: Newton's method with halving of the step
  */
 export function descentOf(system: Rows): Descent {
@@ -78,7 +80,7 @@ function descend(system: Rows, free: number[], rough: boolean, work: Work): read
   throw new NotConverged('mass-balance', NEWTON_STEPS);
 }
 
-/** Fills in the mᵢ at v and returns F there. */
+/** Computes the mᵢ at v and returns F there. */
 function climb({ constant, rows, totals }: Rows, v: readonly number[], m: number[]): number {
   const size = totals.length;
   let f = 0;

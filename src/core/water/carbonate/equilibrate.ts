@@ -6,21 +6,21 @@ import { systemAt } from './system.ts';
 import { type CarbonateWater, demandSolutes } from './water.ts';
 
 export interface Equilibrated extends Speciation {
-  /** Calcite thrown down, mol/kg of water; negative when it dissolved. */
+  /** Calcite precipitated, mol/kg of water; negative if it dissolved. */
   readonly precipitated: number;
 }
 
 /**
- * What this water becomes beside calcite.
+ * The water in equilibrium with calcite.
  *
- * `water` by its totals (mol/kg, eq/kg, K). `calcite` is how much solid there is to dissolve,
- * mol/kg of water: 0 (the default) only throws down what is in excess, Infinity is a bed of it.
- * `carbonDioxidePressure` in Pa keeps the water open to a gas; left out, it is closed and its
- * carbon changes only by the calcite. A mole precipitated takes one of calcium, one of carbon and
- * two equivalents of alkalinity. Range as `speciate`.
+ * `water` by its totals (mol/kg, eq/kg, K). `calcite` is the solid available to dissolve, mol/kg of
+ * water: with 0 (the default) only an excess precipitates; Infinity is an unlimited supply. With
+ * `carbonDioxidePressure`, Pa, the water is open to a gas; without it, it is closed, and its carbon
+ * changes only through calcite. A mole precipitated removes one of calcium, one of carbon and two
+ * equivalents of alkalinity. Range as `speciate`.
  *
  * @throws {DomainError} as `speciate`, and for a negative amount of calcite.
- * @throws {NotConverged} rather than return an unbalanced water.
+ * @throws {NotConverged} as `speciate`.
  * @source plummer-busenberg-1982, wateq4f
  */
 export function equilibrateWithCalcite(
@@ -44,7 +44,7 @@ export function equilibrateWithCalcite(
     const precipitated = calcium - full.calcium;
     if (precipitated >= -calcite) return { ...full, precipitated };
   }
-  // Calcite without end always saturates the water, so what is left here is a number.
+  // An unlimited supply always saturates the water, so `calcite` is finite here.
   const dissolved = calcite;
   const rest = solve(
     system,

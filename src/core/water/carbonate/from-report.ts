@@ -19,9 +19,10 @@ export interface Report {
 /**
  * kg of water in a cubic metre of the sample.
  *
- * A tap water's salts and the room they take nearly cancel, so the density of pure water is used;
- * at 2 g/L that is 0.05 % too much (taking a salt's own volume as a quarter of its mass). With a measured `density` of the sample (kg/m³) and
- * its `dissolved` salts (kg/m³), the difference is exact.
+ * The salts of a tap water add mass but also displace water, so the density of pure water is used.
+ * At 2 g/L that is 0.05 % too much (if 1 g of salt takes up a quarter of a millilitre). With a
+ * measured `density` of the sample (kg/m³) and its `dissolved` salts (kg/m³), their difference is
+ * exact.
  *
  * @throws {DomainError} outside 0–100 °C, or when more is dissolved than the sample weighs.
  * @source definition
@@ -41,9 +42,9 @@ export function waterPerVolume(sample: {
 /**
  * The ions of a report as the carbonate solver takes them, mol per kg of water.
  *
- * `perVolume` is the kg of water in a m³ of sample (`waterPerVolume`). Chloride left out of the
- * report is left to balance the charges. Potassium goes with the other cations, nitrate with the
- * other anions: neither pairs with anything here.
+ * `perVolume` is the kg of water in a m³ of sample (`waterPerVolume`). If the report omits
+ * chloride, it is used to balance the charges. Potassium counts as an other cation, nitrate as an
+ * other anion: neither forms ion pairs here.
  *
  * @throws {DomainError} for a negative concentration.
  * @source definition

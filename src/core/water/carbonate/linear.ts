@@ -1,11 +1,11 @@
-/** The inner product of two lists of the same length. @source none: linear algebra */
+/** The inner product of two arrays of equal length. @source none: linear algebra */
 export function dot(a: readonly number[], b: readonly number[]): number {
   let s = 0;
   for (let i = 0; i < a.length; i++) s += a[i]! * b[i]!;
   return s;
 }
 
-/** Room for `solveSymmetric` to work in, made once for many solves of the same size. */
+/** Work arrays of `solveSymmetric`, allocated once for many solves of the same size. */
 export interface Room {
   readonly scale: number[];
   readonly factor: number[];
@@ -13,15 +13,15 @@ export interface Room {
 }
 
 /**
- * Room for n numbers, none of them known yet. Plain lists: a water is worked a hundred times at a key press,
- * and typed lists take longer to make than to fill. No numbers at first, so that the browser keeps them as
- * fractions.
+ * An array for n numbers. A plain one: a water is solved a hundred times at a key press, and typed
+ * arrays take longer to allocate than to fill. It begins with NaN so that the engine stores doubles
+ * from the start.
  *
  * @source none: bookkeeping
  */
 export const room = (n: number): number[] => Array<number>(n).fill(Number.NaN);
 
-/** Makes that room for n unknowns. @source none: bookkeeping */
+/** Work arrays for n unknowns. @source none: bookkeeping */
 export const roomFor = (n: number): Room => ({
   scale: room(n),
   factor: room(n * n),
@@ -29,8 +29,8 @@ export const roomFor = (n: number): Room => ({
 });
 
 /**
- * Solves h x = g for a symmetric positive definite h (row after row), scaled by its diagonal and
- * factored after Cholesky. The x returned is the room's own and is overwritten by the next solve.
+ * Solves h x = g for a symmetric positive definite h, stored by rows: scaled by its diagonal and
+ * factored by Cholesky's method. The x returned is a work array, overwritten by the next solve.
  *
  * @source none: linear algebra
  */
@@ -48,7 +48,7 @@ export function solveSymmetric(
     for (let i = j; i < n; i++) {
       let value = h[i * n + j]! * scale[i]! * scale[j]!;
       for (let k = 0; k < j; k++) value -= l[i * n + k]! * l[j * n + k]!;
-      // Rounding may leave a pivot a hair below zero.
+      // Rounding error may leave a pivot slightly below zero.
       l[i * n + j] = i === j ? Math.sqrt(Math.max(value, 1e-14)) : value / l[j * n + j]!;
     }
   }

@@ -3,7 +3,7 @@ import { CALORIE, GAS_CONSTANT } from '../../quantity/constants.ts';
 /** Gas constant, kcal/(mol·K). @source codata-2018 (from memory) */
 const GAS_CONSTANT_KCAL = GAS_CONSTANT / (1000 * CALORIE);
 
-/** Where the two-parameter constants are stated, K. */
+/** The temperature at which the two-parameter constants are stated, K. */
 const REFERENCE = 298.15;
 
 /** The five coefficients of log₁₀ K = A₁ + A₂T + A₃/T + A₄ log₁₀T + A₅/T². */

@@ -1,9 +1,9 @@
 import { Unsettled } from '../../domain-error.ts';
 
-/** Thrown when a solver did not reach its answer. An unconverged number is never returned. */
+/** Thrown when a solver did not converge. An unconverged number is never returned. */
 export class NotConverged extends Unsettled {
   override readonly name = 'NotConverged';
-  /** What was being solved: 'mass-balance', 'activity', 'root'. */
+  /** What did not converge: 'mass-balance', 'activity', 'root'. */
   readonly what: string;
   /** Steps taken before giving up. */
   readonly steps: number;

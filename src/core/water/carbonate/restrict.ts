@@ -4,7 +4,7 @@ import { COMPONENTS, PLACE } from './species.ts';
 import type { System } from './system.ts';
 import type { Solutes } from './water.ts';
 
-/** What fixes the carbonate part of a water. Two of these, or a mineral in place of one. */
+/** What determines the carbonate in a water: two of these, or a mineral in place of one. */
 export interface Fixed {
   readonly alkalinity?: number;
   readonly carbon?: number;
@@ -16,16 +16,16 @@ export interface Fixed {
 }
 
 const { hydrogen: H, carbonate: C, calcium: Ca } = PLACE;
-/** Less than a molecule in a bath, mol/kg: as good as absent. */
+/** Less than a molecule in a bathtub, mol/kg: counts as absent. */
 export const NOTHING = 1e-26;
 
 /**
- * Turns what is fixed into a system of balances (see `Restriction`).
+ * Turns what is known of a water into a system of balances (see `Restriction`).
  *
- * The total that goes with H⁺ is 2·carbon − alkalinity, since alkalinity is 2 CO₃ − H. At a fixed
- * pressure of CO₂ carbonate follows 1/H², so H⁺ goes with −alkalinity; beside calcite, calcium
- * follows 1/carbonate and what dissolving cannot change is calcium − carbon; beside both it is
- * 2·calcium − alkalinity.
+ * The total of H⁺ is 2·carbon − alkalinity, since alkalinity is 2 CO₃ − H. At a fixed pressure of
+ * CO₂, carbonate is proportional to 1/H², and the total of H⁺ becomes −alkalinity. In equilibrium
+ * with calcite, calcium is proportional to 1/carbonate, and calcium − carbon is conserved; with
+ * both fixed, 2·calcium − alkalinity is.
  *
  * @source none: stoichiometry of the dissolved species
  */
@@ -86,7 +86,10 @@ export function restrict(system: System, solutes: Solutes, fixed: Fixed): Restri
   };
 }
 
-/** The ions of a water that only count in its ionic strength, mol/kg. @source none: bookkeeping */
+/**
+ * The ions of a water that contribute only to its ionic strength, mol/kg.
+ * @source none: bookkeeping
+ */
 export function inertOf(solutes: Solutes): Inert {
   return {
     cations: solutes.otherCations ?? 0,
@@ -97,7 +100,7 @@ export function inertOf(solutes: Solutes): Inert {
 
 const unit = (at: number): number[] => COMPONENTS.map((_, c) => (c === at ? 1 : 0));
 
-/** Rough logarithms of the component activities; the descent needs no better. */
+/** Rough logarithms of the component activities, good enough to start the descent. */
 function firstGuess(solutes: Solutes, fixed: Fixed): number[] {
   const { alkalinity = 0, carbon = 0 } = fixed;
   const dioxide = carbon - alkalinity;

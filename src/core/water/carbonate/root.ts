@@ -3,10 +3,11 @@ import { NotConverged } from './not-converged.ts';
 /**
  * The x between `low` and `high` at which a continuous `f` changes sign.
  *
- * False position after Illinois, with a bisection whenever four steps have not halved the bracket,
- * so it can neither run away nor stall. Stops when the bracket or f is within the tolerances given.
+ * False position (Illinois variant), with a bisection whenever four steps have not halved the
+ * bracket, so it can neither diverge nor stall. Stops when the bracket or |f| is within the
+ * tolerances `within`.
  *
- * `atLow` and `atHigh` are f at the ends, where already known.
+ * `atLow` and `atHigh` are f at the ends, if already known.
  *
  * @throws {NotConverged} when f has the same sign at both ends, or after 200 steps.
  * @source definition

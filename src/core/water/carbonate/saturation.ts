@@ -2,7 +2,7 @@ import { ARAGONITE, BRUCITE, CALCITE, DOLOMITE, GYPSUM, VATERITE } from './const
 import { logK } from './log-k.ts';
 import type { Speciation } from './speciation.ts';
 
-/** Minerals by their constant and the logarithm of their ion product. */
+/** Minerals: their solubility constant and the logarithm of their ion activity product. */
 const MINERALS = {
   calcite: [CALCITE, (l: Logs) => l.calcium + l.carbonate],
   aragonite: [ARAGONITE, (l: Logs) => l.calcium + l.carbonate],
@@ -21,8 +21,8 @@ export type Mineral = keyof typeof MINERALS;
 /**
  * Would this mineral dissolve in the water (negative) or come out of it (positive)?
  *
- * SI = log₁₀(ion activity product / K) at the water's own temperature; −Infinity when one of its
- * ions is not there. Carbonates after Plummer and Busenberg; gypsum, dolomite and brucite from
+ * SI = log₁₀(ion activity product / K) at the water's own temperature; −Infinity if one of its ions
+ * is absent. Carbonates after Plummer and Busenberg; gypsum, dolomite and brucite from
  * memory. Range as `speciate`.
  *
  * @source plummer-busenberg-1982, wateq4f

@@ -7,19 +7,19 @@ import { alkalinityOf, PLACE, SPECIES } from './species.ts';
 import type { System } from './system.ts';
 import type { Solutes } from './water.ts';
 
-// The two pairs that fix one thing and count another have no convex form of their own; each is a
-// search over a neighbour that has.
+// Two pairs of knowns have no convex form. Each is solved as a search over a related problem that
+// has one.
 
 const BICARBONATE = SPECIES.findIndex(({ name }) => name === 'bicarbonate');
 
-/** Alkalinity too small to argue about, eq/kg: pure water called pH 7.00 is this far from neutral. */
+/** A negligible alkalinity, eq/kg: that of pure water if its pH is given as 7.00. */
 const NEGLIGIBLE = 1e-9;
 
 /**
- * The water of a known pH and alkalinity (eq/kg): at a fixed pH alkalinity rises almost in proportion
- * to the activity of carbonate.
+ * The water of a known pH and alkalinity (eq/kg). At a fixed pH, alkalinity rises almost in
+ * proportion to the activity of carbonate, which is varied.
  *
- * @throws {DomainError} when OH⁻ alone is more than the alkalinity; {NotConverged} as `balance`.
+ * @throws {DomainError} if OH⁻ alone exceeds the alkalinity; {NotConverged} as `balance`.
  * @source none: a search over `balance`
  */
 export function fromAlkalinityAndPH(
@@ -51,7 +51,7 @@ export function fromAlkalinityAndPH(
       because: 'alkalinity-below-hydroxide',
     });
   if (without >= -1e-12 * scale) return speciation(system, solutes, at(0));
-  // Of each activity of carbonate one equivalent is in so much bicarbonate, and two are in itself.
+  // First guess: bicarbonate contributes one equivalent, carbonate two.
   let high = -without / (Math.exp(system.lnK[BICARBONATE]! + lnHydrogen) + 2);
   let [low, atLow, atHigh] = [0, without, missing(high)];
   for (let doubling = 0; atHigh < 0 && doubling < 60; doubling++) {
@@ -64,10 +64,10 @@ export function fromAlkalinityAndPH(
 }
 
 /**
- * The water of a known carbon (mol/kg) at a pressure of CO₂ (Pa): carbon in solution rises nearly in
- * step with the alkalinity.
+ * The water of a known carbon (mol/kg) at a pressure of CO₂ (Pa). The dissolved carbon rises almost
+ * linearly with the alkalinity, which is varied.
  *
- * @throws {DomainError} when the dissolved gas alone is more; {NotConverged} as `balance`.
+ * @throws {DomainError} if the dissolved gas alone is more; {NotConverged} as `balance`.
  * @source none: a search over `balance`
  */
 export function fromCarbonAndGas(
@@ -113,5 +113,5 @@ export function fromCarbonAndGas(
   return speciation(system, solutes, at(root(excess, { low, high, atLow, atHigh }, within)));
 }
 
-/** Acid at which practically all carbon is CO₂ already, eq/kg. */
+/** So much acid that practically all carbon is CO₂, eq/kg. */
 const MOST_ACID = 0.1;

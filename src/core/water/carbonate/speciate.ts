@@ -6,7 +6,7 @@ import { type Speciation, speciation } from './speciation.ts';
 import { type System, systemAt } from './system.ts';
 import { type CarbonateWater, demandSolutes, type Solutes } from './water.ts';
 
-/** Two of the four things that fix the carbonate in a water. Pressures in Pa. */
+/** Two of the four quantities that determine the carbonate in a water. Pressures in Pa. */
 export type Pair =
   | { readonly pH: number; readonly alkalinity: number }
   | { readonly pH: number; readonly carbon: number }
@@ -16,19 +16,19 @@ export type Pair =
   | { readonly carbon: number; readonly carbonDioxidePressure: number };
 
 /**
- * What is in this water: every ion and pair, its pH and its CO₂.
+ * What is dissolved in this water? Every ion and ion pair, its pH and its CO₂.
  *
- * `solutes` as totals in mol/kg of water with the temperature in K; `pair` is any two of pH
- * (−log₁₀ activity), alkalinity (eq/kg), carbon (mol/kg) and the pressure of CO₂ (Pa; with it the
- * water is open to a gas, without it closed). Mass balances over 21 species with the constants of
+ * `solutes` as totals in mol/kg of water with the temperature in K; `pair` is any two of pH (−log₁₀
+ * activity), alkalinity (eq/kg), carbon (mol/kg) and the pressure of CO₂ (Pa; with it the water is
+ * open to a gas, without it closed). Mass balances over the 21 `SPECIES`, with the constants of
  * Plummer and Busenberg and the pairs of wateq4f; activities by the extended Debye–Hückel equation
- * unless `solutes.activity` says 'davies'. Checked from 0 to 50 °C and from distilled water to
- * 2 g/L; towards sea water the activity model, not the solver, is what fails, and above an ionic
- * strength of 0.1 the result carries the note 'outside-range'.
+ * unless `solutes.activity` says 'davies'. Checked from 0 to 50 °C and from distilled water to 2
+ * g/L. Towards sea water the activity model fails, not the solver; above an ionic strength of 0.1
+ * the result has the note 'outside-range'.
  *
  * @throws {DomainError} outside 0–50 °C, for negative amounts, a pH outside 0–14, or a pair that no
  *   water can have ('alkalinity-below-hydroxide', 'carbon-below-dissolved-gas').
- * @throws {NotConverged} rather than return a number that misses its balances.
+ * @throws {NotConverged} if the balances cannot be met.
  * @source plummer-busenberg-1982, wateq4f
  */
 export function speciate(solutes: Solutes, pair: Pair): Speciation {
@@ -49,8 +49,8 @@ export function speciate(solutes: Solutes, pair: Pair): Speciation {
 }
 
 /**
- * The same for a water known by what reactions conserve: alkalinity (eq/kg) and carbon (mol/kg). Range as
- * `speciate`.
+ * The same for a water given by the conserved quantities alkalinity (eq/kg) and carbon (mol/kg).
+ * Range as `speciate`.
  *
  * @throws {DomainError} and {NotConverged} as `speciate`.
  * @source plummer-busenberg-1982, wateq4f
@@ -60,7 +60,7 @@ export function speciateWater(water: CarbonateWater): Speciation {
 }
 
 /**
- * One solve with what is fixed stated outright. Range as `speciate`.
+ * Solves a system for anything that `Fixed` can state. Range as `speciate`.
  * @throws {DomainError} and {NotConverged} as `balance`.
  * @source plummer-busenberg-1982, wateq4f
  */

@@ -7,7 +7,7 @@ import type { CarbonateWater, Solutes } from './water.ts';
 
 export type SpeciesName = (typeof SPECIES)[number]['name'];
 
-/** A water with everything in it counted: it is a `CarbonateWater`, so it can be worked on further. */
+/** A solved water. It is a `CarbonateWater` too, so other functions take it. */
 export interface Speciation extends CarbonateWater {
   readonly calcium: number;
   readonly magnesium: number;
@@ -21,29 +21,32 @@ export interface Speciation extends CarbonateWater {
   /** mol/kg. */
   readonly ionicStrength: number;
   readonly waterActivity: number;
-  /** Pressure of CO₂ the water would be at rest with, Pa. */
+  /** Pressure of CO₂ in equilibrium with the water, Pa. */
   readonly carbonDioxidePressure: number;
   /** mol/kg of each species. */
   readonly molality: Readonly<Record<SpeciesName, number>>;
-  /** ln activity of each component; −Infinity when it is not there. */
+  /** ln activity of each component; −Infinity if it is absent. */
   readonly lnActivity: Readonly<Record<Component, number>>;
-  /** Charge of what was given, eq/kg; zero when the balancing ion was left to the solver. */
+  /** Charge imbalance of the ions given, eq/kg; zero if the solver added a balancing ion. */
   readonly chargeImbalance: number;
   /** 'outside-range' of 'ionicStrength' above `FRESH`. */
   readonly notes: readonly Note[];
 }
 
 /**
- * Ionic strength up to which the extended Debye–Hückel equation is trusted, mol/kg; a water of 2 g/L
+ * Ionic strength up to which the extended Debye–Hückel equation is valid, mol/kg; a water of 2 g/L
  * has about 0.04. @source common-practice
  */
 const FRESH = { max: 0.1 } as const;
 
-/** Acids and bases that cancel to this share of them all do so but for rounding: `balance` meets no total closer. @source none: a choice */
+/**
+ * An alkalinity that is a smaller share than this of all acids and bases is zero: `balance` is not
+ * more accurate. @source none: a choice
+ */
 const BALANCED = 1e-10;
 
 /**
- * Counts up a solved system: totals in mol/kg (alkalinity in eq/kg), pH, pressure of CO₂ in Pa.
+ * The totals of a solved system in mol/kg (alkalinity in eq/kg), its pH and pressure of CO₂ in Pa.
  * @source none: sums over the species
  */
 export function speciation(system: System, solutes: Solutes, solved: Balanced): Speciation {

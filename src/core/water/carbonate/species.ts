@@ -12,7 +12,7 @@ export const COMPONENTS = [
 ] as const;
 export type Component = (typeof COMPONENTS)[number];
 
-/** The place of each among them. @source definition */
+/** The index of each component. @source definition */
 export const PLACE = Object.fromEntries(COMPONENTS.map((name, place) => [name, place])) as Readonly<
   Record<Component, number>
 >;
@@ -23,11 +23,11 @@ export interface Species {
   readonly charge: number;
   /** Moles of H⁺, CO₃²⁻, Ca²⁺, Mg²⁺, Na⁺ and SO₄²⁻ in one mole. */
   readonly of: readonly [number, number, number, number, number, number];
-  /** Moles of water the reaction takes up (negative: gives off). */
+  /** Moles of water the reaction consumes (negative: produces). */
   readonly water: number;
   /** The constants whose log₁₀ add up to that of the reaction, with their signs. */
   readonly constants: readonly (readonly [1 | -1, Constant])[];
-  /** Ion size, Å, and slope of the extended Debye–Hückel equation; of no account when uncharged. */
+  /** Ion size, Å, and slope of the extended Debye–Hückel equation; not used if uncharged. */
   readonly size: number;
   readonly slope: number;
 }
@@ -120,5 +120,8 @@ export const SPECIES = [
   species('bisulfate', -1, [1, 0, 0, 0, 0, 1], [4.5, 0], [[1, K.BISULFATE]]),
 ] as const satisfies readonly Species[];
 
-/** Equivalents of alkalinity in a mole of a species: 2 CO₃ − H, as H⁺ −1, HCO₃⁻ 1, CO₃²⁻ 2, OH⁻ 1. @source definition */
+/**
+ * Equivalents of alkalinity in a mole of a species: 2 CO₃ − H, as H⁺ −1, HCO₃⁻ 1, CO₃²⁻ 2, OH⁻ 1.
+ * @source definition
+ */
 export const alkalinityOf = (s: Species): number => 2 * s.of[1] - s.of[0];

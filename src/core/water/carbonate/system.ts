@@ -17,7 +17,7 @@ export interface System {
   readonly lnGas: number;
 }
 
-/** Temperatures the solver takes, K: 0–50 °C, where it is checked. */
+/** The temperatures at which the solver has been checked, K: 0–50 °C. */
 const SOLVER_RANGE = { min: ICE_POINT, max: ICE_POINT + 50 } as const;
 
 /**

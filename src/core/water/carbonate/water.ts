@@ -2,8 +2,8 @@ import { demand } from '../../domain-error.ts';
 import type { ActivityModel } from './activity.ts';
 
 /**
- * What is dissolved besides carbonate, as totals, per kg of water (not of solution).
- * Ions in mol/kg. An ion left out is absent.
+ * Totals of what is dissolved besides carbonate, in mol per kg of water (not of solution). An ion
+ * that is omitted is absent, except chloride.
  */
 export interface Solutes {
   /** K. */
@@ -13,18 +13,18 @@ export interface Solutes {
   readonly sodium?: number | undefined;
   readonly sulfate?: number | undefined;
   /**
-   * Left out: as much as balances the charges (an inert cation instead, when anions are in excess).
-   * Given: taken as it is, and the imbalance is reported.
+   * If omitted, as much as balances the charges (or an inert cation, if anions are in excess). If
+   * given, it is kept and the imbalance is reported.
    */
   readonly chloride?: number | undefined;
-  /** Singly charged ions that pair with nothing here: potassium; nitrate. mol/kg. */
+  /** Singly charged ions that form no pairs here: potassium; nitrate. mol/kg. */
   readonly otherCations?: number | undefined;
   readonly otherAnions?: number | undefined;
-  /** How activities are reckoned; the extended Debye–Hückel equation unless said otherwise. */
+  /** The activity model; the extended Debye–Hückel equation by default. */
   readonly activity?: ActivityModel | undefined;
 }
 
-/** A water by what a reaction cannot change but by its own stoichiometry. */
+/** A water given by conserved totals. */
 export interface CarbonateWater extends Solutes {
   /** Total alkalinity with every pair and OH⁻ counted, eq/kg. May be negative (acid). */
   readonly alkalinity: number;
@@ -46,7 +46,7 @@ const DISSOLVED = [
  * Refuses negative amounts and more than 10 mol/kg of anything.
  *
  * @throws {DomainError} naming the ion.
- * @source none: bounds of what can be reckoned with
+ * @source none: bounds of what the solver takes
  */
 export function demandSolutes(water: Solutes): void {
   for (const name of DISSOLVED) demand(name, water[name] ?? 0, 'count', { min: 0, max: 10 });

@@ -68,7 +68,7 @@ export interface SodaSoftened {
  * its hydroxide needs lime. `water` per kg of water, `soda` in mol/kg. Range 0–50 °C.
  *
  * @throws {DomainError} as `speciate`, and for a negative dose.
- * @throws {NotConverged} rather than return an unbalanced water.
+ * @throws {NotConverged} if no balanced water is found.
  * @source plummer-busenberg-1982, wateq4f; awwa-asce-wtpd for what settles
  */
 export function softenWithSoda(dose: {
@@ -116,7 +116,7 @@ const USUAL_SHARE = 1.5;
  * `softenWithSoda`; no dose above MOST_SODA is tried.
  *
  * @throws {DomainError} as `softenWithSoda`, and for a negative target.
- * @throws {NotConverged} rather than return a dose that misses.
+ * @throws {NotConverged} if no dose gives the target.
  * @source plummer-busenberg-1982, wateq4f
  */
 export function sodaForHardness(aim: {

@@ -17,41 +17,49 @@ export interface Landed {
   readonly planned: number;
   /** As first weighed. */
   readonly weighed: number;
-  /** Of its foam’s gas, how much the plan let live. */
+  /** The planned survival of the foam's gas. */
   readonly share: number;
 }
 
-/** With fewer, one difference sets the limits, and no batch can lie beyond them. */
+/**
+ * The fewest batches with limits: with fewer, one difference sets them, and no batch can exceed
+ * them.
+ */
 const FEWEST_LIMITS = 3;
-/** With fewer nothing is called good. A choice. */
+/** The fewest batches that can be called good. A choice. */
 const FEWEST_GOOD = 5;
 
-/** What the batches say of the plan; without a verdict there is too little to judge by. */
+/** What the batches tell about the plan; without a verdict if there are too few. */
 export interface Said {
   readonly verdict?: Judgement['verdict'] | undefined;
   readonly say: string;
 }
 
-/** Planned with more than this of the foam living, a plan has no more to give. A choice. */
+/** Planned survival above which a plan cannot be corrected upwards. A choice. */
 const ALL_LIVES = 0.975;
-/** How a plan is corrected so that its target stays what is wanted, and the next batches are judged by themselves. */
+/** Advice to correct the plan once, keeping its target. */
 const ONCE =
   'Correct the plan once, not after each batch: keep the target at the density you want, and put the share that your batches teach into “Foam that survives until it is in the mix”.';
 const NO_MORE =
   'Look at the bucket’s volume, the weight of the foam, and air whipped into the base mix: no more of the foam can live than all of it.';
 
 const PLAIN = 'plain' as const;
-/** Below this distance of the limits the name of the mean would stand on theirs, px. */
+/**
+ * The least distance of the limits, px, that leaves room for the label of the mean between theirs.
+ */
 const ROOM_FOR_MEAN = 60;
-/** The lines run on behind the last batch, so that their names stand beside the points on a phone too. */
+/**
+ * How far the lines continue past the last batch, so that their labels are beside the points on a
+ * phone too.
+ */
 const BESIDE = 1.4;
-/** The error of landing, batch by batch, between the limits that chance sets. */
+/** The landing error of each batch, with the control limits. */
 export function LandingChart({
   landed,
   byName,
 }: {
   readonly landed: readonly Landed[];
-  /** Some were made on one day, and in which order is not known. */
+  /** Whether some were made on one day in an unknown order. */
   readonly byName: boolean;
 }) {
   const errors = landed.map(({ planned, weighed }) => weighed / planned - 1);
@@ -117,8 +125,8 @@ export function LandingChart({
 }
 
 /**
- * What the chart says to do; of invented batches, what it would say. Nothing is good beside one that is left out
- * because its readings cannot all be true; one of another plan is only named.
+ * The advice of the chart; for invented batches, what it would be. Not good while a batch is left
+ * out because its readings contradict each other; one of another plan is only named.
  */
 export function chartJudgement({
   landed,
@@ -167,7 +175,7 @@ function judged(landed: readonly Landed[]): Said {
     };
   }
   const found = `as far as ${landed.length} can tell (${signedPercent(chart.centre)}\u00a0±\u00a0${(chart.centreReach * 100).toFixed(1)})`;
-  // The mean must be known as well as a batch need land. A choice.
+  // The mean must be known within the tolerance of a batch. A choice.
   if (landed.length < FEWEST_GOOD || chart.centreReach > NEAR_ENOUGH)
     return {
       say: `The batches differ no more than chance explains, and ${found} they are ${Math.abs(chart.centre) > chart.centreReach ? 'too little off to correct a plan for' : 'neither heavy nor light'} on average: too ${landed.length < FEWEST_GOOD ? 'few' : 'scattered'} to call it good. Leave the plan alone.${apart}`,
@@ -178,7 +186,10 @@ function judged(landed: readonly Landed[]): Said {
   };
 }
 
-/** What lies within the limits of chance may stand apart by the other page’s rule, and so may its average. */
+/**
+ * A batch within the control limits may still be pulled in as an outlier in what batches teach:
+ * then it is named.
+ */
 function apartWords(errors: readonly number[], names: (places: readonly number[]) => string) {
   const { moved } = learn({ values: errors, prior: PRIORS.landing });
   if (moved.length === 0) return '';
@@ -186,7 +197,7 @@ function apartWords(errors: readonly number[], names: (places: readonly number[]
   return ` ${names(moved)} ${stand} apart from the rest, as may come by chance: the average under “What your batches teach” counts ${them} for less.`;
 }
 
-/** Predicted against measured wet density, on the line where they are equal. */
+/** Planned against measured wet density, with the line of equality. */
 export function PredictedChart({
   landed,
   say,

@@ -11,7 +11,7 @@ import { nameOf, weighedDensity } from '../records/record-words.ts';
 import { dryColumn } from './dry-column.ts';
 import { noCharts } from './no-charts.ts';
 
-/** What a batch says of density and strength, SI. */
+/** The dry density and strengths of a batch, SI. */
 export interface StrengthPoint {
   readonly name: string;
   readonly wet: number | undefined;
@@ -21,13 +21,13 @@ export interface StrengthPoint {
   readonly crushAge: number | undefined;
   readonly bend: number | undefined;
   readonly bendAge: number | undefined;
-  /** Those that are rather a slip. */
+  /** Those that are probably a slip. */
   readonly doubted: readonly ('crush' | 'bend')[];
 }
 
 type Charts = typeof import('./StrengthPointsChart.tsx');
 
-/** What batches say of density and strength, in their order; left out what says nothing. */
+/** The densities and strengths of batches, in their order; batches without any are left out. */
 export const strengthPoints = (records: readonly BatchRecord[]): readonly StrengthPoint[] =>
   records.flatMap((record): StrengthPoint[] => {
     const at = (name: 'crush' | 'crushAge' | 'bend' | 'bendAge') => readingValue(record, name);
@@ -47,13 +47,13 @@ export const strengthPoints = (records: readonly BatchRecord[]): readonly Streng
     return told ? [point] : [];
   });
 
-/** The strengths that were measured, beside the densities they belong to: drawn, and as a table. */
+/** The measured strengths with their densities, as a chart and a table. */
 export function StrengthPoints({
   records,
   invented,
   say,
 }: {
-  /** Those that count, in their order. */
+  /** The batches that teach, in their order. */
   readonly records: readonly BatchRecord[];
   readonly invented: boolean;
   readonly say: Say;

@@ -5,11 +5,11 @@ import { Dot, Plot } from '../../../islands/plots/Plot.tsx';
 import { DAYS, KPA, MPA } from '../../shared/words/amounts.ts';
 import type { StrengthPoint } from './StrengthPoints.tsx';
 
-/** Fewer points than this are no picture. */
+/** The fewest points for a chart. */
 const FEWEST = 2;
-/** Densities within this ratio show no trend. Common practice, no source. */
+/** Ratio of densities below which no trend can be seen. Common practice, no source. */
 const CLOSE = 1.15;
-/** As a share of the largest: what lies around the points. */
+/** The margin around the points, as a share of the largest. */
 const ROOM = 0.04;
 
 interface Drawn {
@@ -18,7 +18,7 @@ interface Drawn {
   readonly age: number | undefined;
 }
 
-/** Points of one strength against the density that most of them know. */
+/** Points of one kind of strength against the kind of density that most of them have. */
 function drawn(points: readonly StrengthPoint[], of: 'crush' | 'bend') {
   const against = (density: 'dry' | 'wet') =>
     points.flatMap((point): Drawn[] =>
@@ -30,7 +30,7 @@ function drawn(points: readonly StrengthPoint[], of: 'crush' | 'bend') {
   return dry.length >= wet.length ? { by: 'dry', found: dry } : { by: 'wet', found: wet };
 }
 
-/** Strengths against density, crushing and bending apart, without what is rather a slip. */
+/** Strengths against density, crushing and bending separately, without probable slips. */
 export function StrengthPointsChart({
   points,
   invented,

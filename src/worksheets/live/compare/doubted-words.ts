@@ -1,7 +1,10 @@
 import type { BatchRecord } from '../../../bench/records/record.ts';
 import { nameOf, namesInWords } from '../records/record-words.ts';
 
-/** Of which batches a reading is doubted, and where that is seen: a table holds the latest of them only. */
+/**
+ * Names the batches with a doubtful reading, and where to look: a table shows the latest batches
+ * only.
+ */
 export function doubtedWords(
   doubted: readonly BatchRecord[],
   shown: readonly BatchRecord[],

@@ -8,8 +8,8 @@ interface Dried {
 }
 
 /**
- * A column of dry densities, with no piece where none was weighed. How they were dried is said once, in the
- * head, where all were dried alike: there it takes no room from the names of the batches.
+ * A column of dry densities, empty where no piece was weighed. If all were dried the same way, that
+ * is told once in the head, to leave room for the names of the batches.
  */
 export function dryColumn(pieces: readonly (Dried | undefined)[], say: Say) {
   const ways = new Set(pieces.flatMap((piece) => (piece ? [dryWords(piece.dried)] : [])));

@@ -1,4 +1,4 @@
 import { tellLost } from '../../../bench/arrived.ts';
 
-/** In place of charts that have not arrived. */
+/** Tells that the charts could not be loaded. */
 export const noCharts = (): void => tellLost('lost-charts', 'its charts are missing');

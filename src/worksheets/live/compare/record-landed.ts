@@ -5,10 +5,10 @@ import { landedDensity, nameOf } from '../records/record-words.ts';
 import type { Landed } from './LandingChart.tsx';
 
 /**
- * The batches that were planned and weighed, in the order given. Invented ones are left out once a batch
- * of the reader's own has a plan: what is said of them is nothing to correct a plan by. So are those whose
- * readings cannot all be true, by their names: they teach nothing either; and, as `otherPlan`, those that were planned
- * for another share of foam that survives than the last: that is another plan.
+ * The batches that were planned and weighed, in the order given. Invented ones are left out once a
+ * batch of the reader's own has a plan. Also left out, with their names, are batches whose readings
+ * contradict each other, and, as `otherPlan`, those planned with another survival of the foam than
+ * the last.
  */
 export function landedOf(records: readonly BatchRecord[]): {
   readonly invented: boolean;

@@ -1,4 +1,4 @@
-/** A share in per cent with its sign, to a tenth: `+1.2`. What rounds to nought has none. */
+/** A share in per cent with its sign, to a tenth: `+1.2`; no sign if it rounds to 0. */
 export const signedTenths = (x: number): string => {
   const digits = Math.abs(x * 100).toFixed(1);
   return `${Number(digits) === 0 ? '' : x < 0 ? '−' : '+'}${digits}`;

@@ -30,7 +30,7 @@ import { goOnWith, onwardWords } from './record-onward.ts';
 import { dryWords, OF_CORRECTION, weighedDensity } from './record-words.ts';
 import { useStrengthDoubts } from './use-strength-doubts.ts';
 
-/** A figure of a batch: its name, its kind, its value in SI, and how it is shown. */
+/** A result of a batch: its name, its kind, its value in SI, and its format. */
 type Figure = readonly [
   label: string,
   kind: Kind,
@@ -38,7 +38,7 @@ type Figure = readonly [
   how: { readonly units?: Units; readonly significant?: number; readonly pm?: number | undefined },
 ];
 
-/** Figures as a worksheet shows its results. */
+/** The results in the form that a worksheet's results have. */
 const asResults = (figures: readonly Figure[]) => ({
   sheet: {
     results: Object.fromEntries(
@@ -55,7 +55,7 @@ const asResults = (figures: readonly Figure[]) => ({
   },
 });
 
-/** What the readings of a batch come to so far: reconciled, aged, dried. */
+/** The results of a batch's readings so far: mass balance, age and dry density. */
 export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
   const reckoned = reckon(record);
   const { doubtsOf, lost } = useStrengthDoubts([record]);
@@ -85,7 +85,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       verdict.waterCement,
       { pm: u.waterCement },
     ]);
-    // Of a mix that heavy nothing came out as it says.
+    // With an impossible density the results that depend on it are left out.
     const told = verdict.finding !== 'heavier-than-airless';
     if (told && verdict.yield !== undefined)
       figures.push(['Yield', 'volume', verdict.yield, { pm: u.yield }]);
@@ -195,16 +195,18 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   );
 }
 
-/** What is said of a batch. Nothing is good beside a doubt, and one doubt of the base mix is enough. */
+/**
+ * The verdicts on a batch. It is not good beside a doubt, and an impossible base mix is told once.
+ */
 export function judgementsOf(
   record: BatchRecord,
   reckoned: Reckoned,
   say: Say,
-  /** What is doubted of its strengths. */
+  /** The doubts about its strengths. */
   strengths: readonly Judgement[] = [],
 ): readonly Judgement[] {
   const base = recordBaseDoubt(record, say);
-  // Of readings that contradict each other the density may be the wrong one.
+  // If readings contradict each other, the density may be wrong.
   const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say, reckoned);
   const doubts = [...readingDoubts(record, reckoned, say, strengths), ...(ofPlan ? [ofPlan] : [])];
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;

@@ -2,13 +2,13 @@ import { useState } from 'preact/hooks';
 import type { Editor } from '../../../bench/records/editor.ts';
 import { today } from '../../../bench/records/record.ts';
 
-/** What is to be looked at in a day of casting: one that is still to come. */
+/** The doubt about a casting date in the future. */
 export const castDoubt = (date: string, now = today()): string | undefined =>
   date > now
     ? `Cast on: read ${date}, which is still to come. Look at the day and the year.`
     : undefined;
 
-/** The day a batch was cast. A box that is emptied gets the day that is kept again, and that is said. */
+/** The date a batch was cast. An emptied box gets the stored date back, with a message. */
 export function CastOn({ editor }: { readonly editor: Editor }) {
   const [emptied, setEmptied] = useState(false);
   const { date } = editor.record;

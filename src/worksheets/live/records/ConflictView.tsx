@@ -6,16 +6,16 @@ import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { Differences } from './Differences.tsx';
 import { tellRefused } from './refused-notice.ts';
 
-/** What stands here beside what was saved elsewhere, and the choice between them. */
+/** The version here and the one saved elsewhere, and the choice between them. */
 export function ConflictView({
   editor,
   stays,
   onCopy = (id) => location.assign(batchAt(id)),
 }: {
   readonly editor: Editor;
-  /** What has the focus once it is chosen. */
+  /** The id of the element that gets the focus after the choice. */
   readonly stays: string;
-  /** Where what stands here is gone on with once it is a batch of its own. */
+  /** Called with the id of the copy, if the version here becomes a batch of its own. */
   readonly onCopy?: (id: string) => void;
 }) {
   if (editor.state.is !== 'conflict') return null;

@@ -6,7 +6,7 @@ import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { withoutCorrection } from '../run/run-correction.ts';
 import { oneCorrection } from './record-words.ts';
 
-/** What was corrected at the bench, each with a way to say that it was not. */
+/** The corrections made at the bench, each with a button to remove it. */
 export function CorrectionsMade({ editor, say }: { readonly editor: Editor; readonly say: Say }) {
   return (
     <div data-corrections>

@@ -10,11 +10,11 @@ import { LOG_FILES, LogText, SCALES } from '../../shared/log/LogText.tsx';
 import type { Answers } from '../../shared/log/logger-file.ts';
 import { HOURS } from '../../shared/words/amounts.ts';
 
-/** What reads a log is fetched once there is one. */
+/** The code that reads a log is loaded once there is one. */
 const reader = () => arrived(import('../../shared/log/logger-file.ts'));
 type Reader = Awaited<ReturnType<typeof reader>>;
 
-/** A temperature log, from a file of a logger or pasted: read, thinned to what a record holds. */
+/** Input of a temperature log, from a logger's file or pasted, thinned to what a record holds. */
 export function CureLogInput({
   id,
   log,
@@ -22,7 +22,7 @@ export function CureLogInput({
   say,
   onLog,
 }: {
-  /** The batch’s. */
+  /** The id of the batch. */
   readonly id: string;
   readonly log: CureLog | undefined;
   /** The day it was cast. */
@@ -67,7 +67,7 @@ export function CureLogInput({
     setFound(undefined);
     onLog(undefined);
   };
-  // Rows that were not counted stay where they can be mended.
+  // With rows that were not counted the text stays open to be corrected.
   const open = !log || (found ? found.by.unreadRows(found.read).length > 0 : text !== '');
   const last = log?.seconds.at(-1);
   return (

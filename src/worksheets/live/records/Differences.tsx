@@ -5,11 +5,11 @@ import { useUnits } from '../../../islands/hooks.ts';
 import { Table } from '../../../islands/parts/Table.tsx';
 import { correctionWords } from './record-words.ts';
 
-/** Characters of a text that are shown; what is cut off has a mark. */
+/** The most characters of a text shown; a longer one ends with a mark. */
 const MOST = 120;
 const short = (text: string) => (text.length > MOST ? `${text.slice(0, MOST)}…` : text || '—');
 
-/** Two of one batch, side by side. */
+/** Two versions of one batch, side by side. */
 export function Differences({
   here,
   there,

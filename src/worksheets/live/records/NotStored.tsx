@@ -2,13 +2,13 @@ import type { Editor } from '../../../bench/records/editor.ts';
 import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { takeBatch } from './refused-notice.ts';
 
-/** What can be done with a batch that the browser would not store. */
+/** The options for a batch that the browser did not store. */
 export function NotStored({
   editor,
   stays,
 }: {
   readonly editor: Editor;
-  /** What has the focus once it is stored. */
+  /** The id of the element that gets the focus once it is stored. */
   readonly stays: string;
 }) {
   if (editor.state.is !== 'refused') return null;

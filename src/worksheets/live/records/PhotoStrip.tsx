@@ -10,7 +10,7 @@ import { FileButton } from '../../shared/log/FileButton.tsx';
 
 const FULL = `A batch keeps at most ${LIMITS.photos} photos.`;
 
-/** The photos of a batch, kept small, each with a line of words. */
+/** The photos of a batch, reduced in size, each with a caption. */
 export function PhotoStrip({ editor }: { readonly editor: Editor }) {
   const { record } = editor;
   const [photos, setPhotos] = useState<readonly Photo[]>([]);
@@ -61,11 +61,11 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
     const putBack = async () => {
       if (isNamed()) return;
       if (editor.record.photos.length >= LIMITS.photos) {
-        // Under a name of its own: the next that is removed has that of the last.
+        // With its own notice, as removing the next photo replaces the notice of the last one.
         offer(`photo-${note.id}`, `${FULL} Remove another, then put this one back.`);
         return;
       }
-      // Named first: a save under way may be about to remove the picture.
+      // The record names it first, as a save in progress may be about to remove the picture.
       editor.change({ photos: editor.record.photos.toSpliced(i, 0, note) });
       const put = await putRecords([], [photo!]);
       if (put.ok) return;

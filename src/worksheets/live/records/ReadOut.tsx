@@ -3,25 +3,26 @@ import { DRAWN } from '../../../islands/as-left.ts';
 import { ended } from '../../../islands/ended.ts';
 import { useSettled } from '../../../islands/hooks.ts';
 
-/** What is read out of a page: verdicts, problems that are no alert, and what is marked. */
+/** The elements announced: verdicts, problems that are not alerts, and marked elements. */
 const LINES = '.verdict, .problem:not([role]), [data-heard]';
 
-/** What a screen reader hears of the part of a page it stands in: what is new there, once that has settled. */
+/** Announces to screen readers what is new in its part of the page, once it has settled. */
 export function ReadOut() {
   const place = useRef<HTMLParagraphElement>(null);
   const heard = useRef<readonly string[]>([]);
   const [shown, show] = useState('');
-  // A clock that goes on in the same part leaves the lines alone, and keeps nothing waiting.
+  // A running clock in the same part does not change these lines, so that it does not delay them.
   const settled = useSettled(shown);
-  // At once: what is typed before the page is drawn is new too.
+  // Before painting, so that what is typed right after counts as new.
   useLayoutEffect(() => {
     const part = place.current!.parentElement!;
     const lines = () =>
       [...part.querySelectorAll(LINES)].map((line) => ended(line.textContent.trim()));
     heard.current = lines();
-    // The break behind the last tells a part without lines from one that is not read yet.
+    // The final line break distinguishes a part without lines from one not read yet.
     const look = () => show(`${lines().join('\n')}\n`);
-    // Whatever else changes there, a translation say, is nothing new; and to draw for it would undo it without end.
+    // Other changes, such as by a translation tool, are not followed: rendering for them would undo
+    // them in a loop.
     const drawn = part.closest('[data-island]');
     drawn?.addEventListener(DRAWN, look);
     return () => drawn?.removeEventListener(DRAWN, look);

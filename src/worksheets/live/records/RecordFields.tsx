@@ -27,10 +27,13 @@ import { belowTare, noSuchMix } from './record-words.ts';
 
 const ALL = Object.keys(RECORD_FIELDS) as ReadingName[];
 const EMPTY: Entry = { t: '' };
-/** As much of an editor as its fields need. */
+/** The part of an editor that its fields need. */
 export type Written = Pick<Editor, 'record' | 'change'>;
 
-/** What a record holds, as the fields read it: an empty field is empty, never an example. */
+/**
+ * The readings of a record, as its fields read them: an empty field stays empty, without an
+ * example.
+ */
 export function readFields({ readings }: BatchRecord, say: Say) {
   const entries = Object.fromEntries(
     ALL.map((name) => {
@@ -41,7 +44,7 @@ export function readFields({ readings }: BatchRecord, say: Say) {
   return readWorksheet(RECORD_SHEET, entries, {}, say).fields;
 }
 
-/** Writes one reading; an emptied one goes. */
+/** Writes one reading; an emptied one is removed. */
 export function writeReading(editor: Written, name: ReadingName, entry: Entry): void {
   const { [name]: _, ...others } = editor.record.readings;
   const bare = (entry.t ?? '') === '' && entry.p === undefined && entry.d === undefined;
@@ -51,19 +54,24 @@ export function writeReading(editor: Written, name: ReadingName, entry: Entry): 
   });
 }
 
-/** The ± that was reckoned here for a reading, as it was written. */
+/** The calculated ± of each reading, as it was written. */
 const reckoned = new WeakMap<Written, Partial<Record<ReadingName, string>>>();
 
-/** Writes one reading with a ± that nobody typed. */
+/** Writes one reading with a calculated ±. */
 export function writeReckoned(editor: Editor, name: ReadingName, entry: Entry): void {
   writeReading(editor, name, entry);
   if (entry.p !== undefined) reckoned.set(editor, { ...reckoned.get(editor), [name]: entry.p });
 }
 
-/** Of these a ± from the bench is that of one bucket, or one weighing: of others that of an instrument. */
+/**
+ * Readings whose ± from the bench belongs to one bucket or weighing; that of others belongs to an
+ * instrument.
+ */
 const PM_OF_ITS_OWN: readonly ReadingName[] = ['vessel', 'foamDensity', 'foamVolume'];
 
-/** Whether the ± of a reading came along with its number, from the bench or reckoned here, and was not typed beside it. */
+/**
+ * Whether the ± of a reading came with its number, from the bench or calculated, and was not typed.
+ */
 function cameAlong(editor: Written, name: ReadingName): boolean {
   const { p, pu } = editor.record.readings[name] ?? {};
   if (p === undefined || !PM_OF_ITS_OWN.includes(name)) return false;
@@ -71,7 +79,10 @@ function cameAlong(editor: Written, name: ReadingName): boolean {
   return p === reckoned.get(editor)?.[name] || (p === carried?.p && pu === carried.pu);
 }
 
-/** What is written down of a reading typed anew: another number does not take over the ± that came along with the one before. */
+/**
+ * The entry of a reading that is typed again: a new number drops a ± that came with the previous
+ * one.
+ */
 export function retyped(editor: Written, name: ReadingName, entry: Entry): Entry {
   const before = editor.record.readings[name];
   const same = (entry.t ?? '') === (before?.t ?? '') || entry.p !== before?.p;
@@ -80,9 +91,9 @@ export function retyped(editor: Written, name: ReadingName, entry: Entry): Entry
   return bare;
 }
 
-/** What a number must be for anything to be made of it. */
+/** The range a reading must have for the results. */
 function allowedFor(name: ReadingName): Allowed | undefined {
-  // No foam is as heavy as water.
+  // Foam is lighter than water.
   if (name === 'foamDensity') return { max: MIX_WATER_DENSITY, belowMax: true };
   const spec = readingOf(name);
   return 'from' in spec && spec.aboveFrom
@@ -91,8 +102,8 @@ function allowedFor(name: ReadingName): Allowed | undefined {
 }
 
 /**
- * What one reading says of another: the top cannot sink below the bottom, nor a full bucket weigh less than the empty
- * one; and what none can be.
+ * The problem of a reading that contradicts another one (a settlement beyond the depth, a full
+ * bucket lighter than the empty one) or is impossible.
  */
 export function crossProblem(record: BatchRecord, name: ReadingName, say: Say): string | undefined {
   const at = (name: ReadingName) => readingValue(record, name);
@@ -113,7 +124,7 @@ export function crossProblem(record: BatchRecord, name: ReadingName, say: Say): 
     : undefined;
 }
 
-/** Help beside the sand of a plan that counts the water in it. */
+/** Help for the sand of a plan that includes its water. */
 const AS_IT_LIES = 'As it lies, by its plan; 0 where none went in.';
 
 /** The fields of some readings of a record. */
@@ -126,7 +137,7 @@ export function RecordFields({
   readonly editor: Written;
   readonly names: readonly ReadingName[];
   readonly say: Say;
-  /** What only the page that shows them can find wrong with some. */
+  /** Problems that only the page showing the fields can find. */
   readonly problems?: Readonly<Partial<Record<ReadingName, string | undefined>>>;
 }) {
   const typing = useTyping();
@@ -166,6 +177,6 @@ export function RecordFields({
   );
 }
 
-/** The readings of one day. */
+/** The readings of one stage. */
 export const namesOf = (stage: Stage): readonly ReadingName[] =>
   BY_STAGE.find(([of]) => of === stage)?.[1] ?? [];

@@ -8,7 +8,7 @@ import { keepFocus } from '../../../islands/parts/keep-focus.ts';
 import { put } from '../run/run-put.ts';
 import { RECORD_FIELDS } from './record-fields.ts';
 
-/** What lay on the bench a batch was saved from and is not in its record, to be taken when the reader says so. */
+/** Offers values of the bench that a batch was saved from and that its record lacks. */
 export function RecordOffers({
   editor,
   say,
@@ -16,7 +16,7 @@ export function RecordOffers({
 }: {
   readonly editor: Editor;
   readonly say: Say;
-  /** What has the focus once an offer is taken. */
+  /** The id of the element that gets the focus once an offer is taken. */
   readonly stays: string;
 }) {
   const { record } = editor;
@@ -62,7 +62,7 @@ export function RecordOffers({
   );
 }
 
-/** The piece weighed dry has the volume of its form, where that was reckoned. */
+/** Offers the calculated volume of the form for the piece weighed dry. */
 export function PieceVolume({ editor, say }: { readonly editor: Editor; readonly say: Say }) {
   const { kept, readings } = editor.record;
   const one = kept['part.volume'];

@@ -20,12 +20,15 @@ const bytes = (n: number) =>
       ? `${formatNumber(n / MEGABYTE, { decimals: 1 })}\u00a0MB`
       : `${formatNumber(n / MEGABYTE / 1000, { decimals: 1 })}\u00a0GB`;
 
-/** Where the focus goes from a button that goes. */
+/** Ids of the elements that receive the focus when a button disappears. */
 const [ROOM, BIN] = ['records-room', 'records-bin'];
 
 type Binned = Awaited<ReturnType<typeof listBin>>[number];
 
-/** The room records take, whether the browser keeps them for good, and what lies in the bin. */
+/**
+ * The storage that records take, whether the browser keeps it permanently, and the contents of the
+ * bin.
+ */
 export function RecordsRoom({
   listed,
   onChanged,
@@ -94,7 +97,7 @@ export function RecordsRoom({
                   aria-label={`Put back “${nameOf(record)}”`}
                   onClick={(event) => {
                     keepFocus(event, bin.length > 1 ? BIN : ROOM);
-                    // Before the store has done it: the next key counts what is left.
+                    // Before the store has finished, so that the next press counts what is left.
                     setBin(bin.filter((one) => one.id !== id));
                     putBackAndTell([id]).then(onChanged);
                   }}
@@ -106,7 +109,7 @@ export function RecordsRoom({
           </ul>
           <button
             type="button"
-            // What was to be put back from it is gone.
+            // Nothing can be restored from it any more.
             onClick={(event) => {
               keepFocus(event, ROOM);
               clear(emptyBin(), 'removed');

@@ -3,7 +3,10 @@ import type { Say } from '../../../islands/engine/say.ts';
 import type { Judgement } from '../../../islands/worksheet.ts';
 import { inWords, noBaseMixWords } from '../../shared/mix/no-base-mix.ts';
 
-/** A w/c farther off the planned one than this share was not meant. A line of our own, no source. */
+/**
+ * Relative difference from the planned w/c above which a mistake is assumed. Our own limit, no
+ * source.
+ */
 const AS_PLANNED = 0.15;
 
 /** Water and cement of a base mix, kg. */
@@ -16,12 +19,12 @@ const ratioOf = ({ water, cement }: BaseParts) => water / cement;
 const isNear = (x: number, to: number) => Math.abs(x / to - 1) <= AS_PLANNED;
 
 /**
- * What is strange about water and cement as weighed in, held against the plan’s where there is one. What the plan has
- * stand in for cement counts as cement, on both sides.
+ * The doubt about the water and cement weighed in, compared with the plan's if there is one. The
+ * plan's cement replacements count as cement on both sides.
  */
 export function baseMixDoubt(
   weighed: BaseParts,
-  /** `binder`: cement and what stands in for it, kg. */
+  /** `binder`: cement with its replacements, kg. */
   planned: (BaseParts & { readonly binder?: number | undefined }) | undefined,
   say: Say,
 ): Judgement | undefined {

@@ -2,11 +2,17 @@ import { isUnitOf } from '../../../bench/entries.ts';
 import type { BatchRecord } from '../../../bench/records/record.ts';
 import { parseWithin } from '../../../core/quantity/parse-within.ts';
 
-/** Where the bench has the density of the cement's particles, and what its field takes, kg/m³; a test holds both to it. */
+/**
+ * The bench key of the cement's particle density, and the range of its field, kg/m³; a test
+ * compares both with the field.
+ */
 export const CEMENT_DENSITY_KEY = 'mix.cementDensity';
 const [FROM, TO] = [2000, 4000];
 
-/** What was typed for it on the bench a batch was saved with, kg/m³; undefined: nothing that can be read. */
+/**
+ * The cement's particle density typed on the bench that a batch was saved with, kg/m³; undefined if
+ * none can be read.
+ */
 export function cementDensityOf({ bench }: Pick<BatchRecord, 'bench'>): number | undefined {
   const { t, u } = bench[CEMENT_DENSITY_KEY] ?? {};
   if (t === undefined || (u !== undefined && !isUnitOf('density', u))) return undefined;

@@ -6,7 +6,7 @@ import { mixerLoads } from '../../../core/mix/loads.ts';
 import { demo } from '../../demo.ts';
 import { demoBatch, demoSlabMix } from '../../demo-worked.ts';
 
-/** What is invented of each batch; everything else follows by core. */
+/** The invented values of each batch; core calculates the rest. */
 const INVENTED = [
   {
     date: '2025-04-05',
@@ -73,7 +73,7 @@ const INVENTED = [
 const step = (x: number, size: number) =>
   (Math.round(x / size) * size).toFixed(Math.max(0, -Math.floor(Math.log10(size))));
 
-/** Six batches of the demo scenario, invented; what their scale would have read is worked out by core. */
+/** Six invented batches of the demo scenario; core calculates what their scale would have read. */
 export function demoBatches(): readonly BatchRecord[] {
   return INVENTED.map((made, i) => {
     const { each } = mixerLoads({

@@ -1,11 +1,12 @@
 import type { LessonLearned } from './lessons.ts';
 
-/** So many of the latest, all apart on one side, are no chance. A choice. */
+/** Number of latest batches, all outliers on one side, that count as a lasting change. A choice. */
 const NO_CHANCE = 3;
 
 /**
- * Since when batches differ from all before, where the latest were pulled in one after another, and their mean, SI: the
- * average is still of those before.
+ * A lasting change: the number of latest batches that were all pulled in as outliers on the same
+ * side, the first of them, and their mean, SI. The learned estimate is still that of the batches
+ * before.
  */
 export function lastingChange({ learned, from }: Pick<LessonLearned, 'learned' | 'from'>) {
   const apart = new Set(learned.moved);

@@ -4,7 +4,10 @@ import { $unlearned } from '../../../bench/store.ts';
 import { learnFrom, storeLearned } from './lessons.ts';
 import { tellDamaged } from './use-records.ts';
 
-/** Learns from all batches anew; where one changes meanwhile, or this page is left, the next page does. */
+/**
+ * Learns from all batches again; if one changes meanwhile, or this page is left, the next page does
+ * it.
+ */
 export async function learnAnew(): Promise<void> {
   const mark = $unlearned.get();
   try {
@@ -12,7 +15,7 @@ export async function learnAnew(): Promise<void> {
     tellDamaged(listed);
     if ($unlearned.get() === mark) storeLearned(learnFrom(listed.records));
   } catch (error) {
-    // Nothing is learned: the mark stays.
+    // Nothing was learned: the mark stays set.
     reportFault(error);
   }
 }

@@ -20,7 +20,7 @@ import {
 import { ABOUT_28_DAYS, publishedFor, strengthsOffBand } from './record-strengths.ts';
 import { landedDensity } from './record-words.ts';
 
-/** What one batch says of each quantity, SI; left out what it does not say. */
+/** The value one batch gives for each lesson, SI; lessons without a value are left out. */
 export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   const found: Partial<Record<Lesson, number>> = {};
   const put = (lesson: Lesson, x: number | undefined) => {
@@ -28,7 +28,7 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   };
   const at = (name: Parameters<typeof readingValue>[1]) => readingValue(record, name);
   const reckoned = reckon(record);
-  // Of readings that contradict each other one is wrong, and it may be the bucket's.
+  // If readings contradict each other, one is wrong, and it may be the bucket's.
   const sound = !contradicts(reckoned);
   if (reckoned.ok) {
     const { finding, survival } = reckoned.verdict;
@@ -48,10 +48,13 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   return found;
 }
 
-/** Crushing strength over the middle of the published band for its density; of a slip nothing. */
+/**
+ * Crushing strength divided by the geometric mean of the published band for its density; undefined
+ * for a probable slip.
+ */
 function strengthRatio(record: BatchRecord): number | undefined {
   const [crush, age] = [readingValue(record, 'crush'), readingValue(record, 'crushAge')];
-  // Air-dry is heavier than the band's oven-dry density, and by how much nobody knows.
+  // Air-dry is heavier than the band's oven-dry density by an unknown amount.
   if (!crush || !age || driedDensity(record)?.dried !== 'oven') return undefined;
   if (age < ABOUT_28_DAYS.from || age > ABOUT_28_DAYS.to) return undefined;
   const band = publishedFor(record);
@@ -63,11 +66,14 @@ function strengthRatio(record: BatchRecord): number | undefined {
 export interface LessonLearned {
   readonly lesson: Lesson;
   readonly learned: ReturnType<typeof withinPossible>;
-  /** The batches it comes from, oldest first, with what each said. */
+  /** The batches it was learned from, oldest first, with the value of each. */
   readonly from: readonly { readonly record: BatchRecord; readonly value: number }[];
 }
 
-/** What all batches say together, and which were asked. The invented ones count only while there are no others. */
+/**
+ * The lessons of all batches together, and whether these are the invented ones, which count only
+ * while there are no others.
+ */
 export function learnFrom(records: readonly BatchRecord[]): {
   readonly invented: boolean;
   readonly used: readonly BatchRecord[];
@@ -92,7 +98,10 @@ export function learnFrom(records: readonly BatchRecord[]): {
 
 type Said = LearnedSummary['values'][string];
 
-/** What fields and notes ask for by name, the lesson it is told from, and how, where it is not the lesson itself. */
+/**
+ * The names that fields and notes use, the lesson behind each, and its conversion, if it is not the
+ * lesson's own value.
+ */
 const OFFERS: Readonly<
   Record<string, { readonly lesson: Lesson; readonly as?: (said: Said) => Said | undefined }>
 > = {
@@ -105,14 +114,17 @@ const OFFERS: Readonly<
   'batch.landing': { lesson: 'landing' },
 };
 
-/** What drains a minute, as doubtful as the drift itself; nothing of a foam that grew heavier. */
+/**
+ * The share drained per minute, with the relative ± of the drift; undefined for a foam that grew
+ * heavier.
+ */
 function drained({ v, pm, n }: Said): Said | undefined {
   if (v >= 0) return undefined;
   const share = drainedPerMinute({ drift: v });
   return { v: share, pm: (pm * share) / -v, n };
 }
 
-/** What other pages may offer. */
+/** The summary that other pages offer from. */
 export function summaryOf(found: ReturnType<typeof learnFrom>): LearnedSummary {
   const values = Object.fromEntries(
     Object.entries(OFFERS).flatMap(([name, { lesson, as = (said: Said) => said }]) => {
@@ -125,7 +137,10 @@ export function summaryOf(found: ReturnType<typeof learnFrom>): LearnedSummary {
   return { invented: found.invented, values };
 }
 
-/** Lets the other pages know what all batches say: it writes, so never while anything is drawn. */
+/**
+ * Stores the summary for the other pages. It writes to the store, so it must not be called while
+ * rendering.
+ */
 export function storeLearned(found: ReturnType<typeof learnFrom>): void {
   const next = summaryOf(found);
   if (JSON.stringify($learned.get()) !== JSON.stringify(next)) $learned.set(next);

@@ -3,20 +3,22 @@ import { notify } from '../../../bench/notices.ts';
 import { pageAt } from '../../../bench/page-at.ts';
 import { $entries, enter } from '../../../bench/store.ts';
 
-/** What is put on the bench or lies there; nothing, where it is to be taken off or there is none. */
+/**
+ * Entries put on the bench or found there; undefined for one that is to be removed or was missing.
+ */
 type Laid = Partial<Entries>;
 
-/** What an act put on the bench, and what lay there before it. */
+/** What an action put on the bench, and what was there before it. */
 interface Act {
   readonly put: Laid;
   readonly before: Laid;
 }
-/** The last of each kind on this page, while it is not taken back. */
+/** The last action of each kind on this page, until it is undone. */
 const acts = new Map<string, Act>();
 
 /**
- * Puts entries on the bench in place of those there. What is returned puts the reader's own back: what lay
- * there before the first act of that kind, where nothing was typed since.
+ * Puts entries on the bench in place of those there. The function returned undoes it: it restores
+ * what was there before the first action of that kind, except entries typed since.
  */
 export function putOnBench(kind: string, entries: Laid): () => void {
   const there = $entries.get();
@@ -37,7 +39,7 @@ export function putOnBench(kind: string, entries: Laid): () => void {
   };
 }
 
-/** The same, said; it offers the way on and the way back. Each kind of act has a notice of its own. */
+/** The same with a notice, one for each kind of action, that offers a link onwards and an undo. */
 export function ontoBench(
   kind: string,
   entries: Laid,

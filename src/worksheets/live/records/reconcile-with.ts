@@ -14,7 +14,7 @@ import { CEMENT_DENSITY_KEY } from './cement-density.ts';
 import { ontoBench } from './onto-bench.ts';
 import { nameOf } from './record-words.ts';
 
-/** What was not added is none of it. */
+/** Amounts that were not added count as 0. */
 const NONE: Readonly<Record<string, Entry>> = {
   sand: { t: '0', u: 'kg', s: 'metric' },
   foamAdded: { t: '0', u: 'L', s: 'metric' },
@@ -22,9 +22,10 @@ const NONE: Readonly<Record<string, Entry>> = {
 };
 
 /**
- * A batch's weighings as the worksheet's fields; what it has none of is none or empty, never an example's. Its
- * cement is the one it was saved with: where that was not typed, the usual one, whatever is on the bench now. Its
- * bucket stays the foam's vessel where it is the one on the bench.
+ * A batch's weighings as entries of the worksheet; missing ones are 0 or empty, never the
+ * example's. The cement density is the one saved with the batch, or the default if none was typed,
+ * whatever is on the bench now. The bucket is left to the foam's vessel if that is the same on the
+ * bench.
  */
 export const reconcileEntries = ({ readings, bench }: BatchRecord): Partial<Entries> => ({
   [CEMENT_DENSITY_KEY]: bench[CEMENT_DENSITY_KEY],
@@ -37,14 +38,17 @@ export const reconcileEntries = ({ readings, bench }: BatchRecord): Partial<Entr
   ...(isFoamVessel(readings) && { [MIX_TARE]: undefined, [MIX_VESSEL]: undefined }),
 });
 
-/** Whether a bucket is what the foam is weighed in by the bench as it is now. */
+/** Whether a bucket is the foam's vessel on the bench as it is now. */
 function isFoamVessel(bucket: BatchRecord['readings']): boolean {
   const bench = foamBench($entries.get());
   const foam = vesselOf(carriedReadings({ bench, kept: $kept.get() }));
   return foam.tare !== undefined && foam.vessel !== undefined && sameVessel(foam, bucket);
 }
 
-/** Puts a batch's weighings on the bench in place of those there, and offers the way to their worksheet. */
+/**
+ * Puts a batch's weighings on the bench in place of those there, and offers a link to their
+ * worksheet.
+ */
 export const reconcileWith = (record: BatchRecord): void =>
   ontoBench(
     'reconcile',

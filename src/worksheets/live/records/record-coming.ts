@@ -7,16 +7,16 @@ import type { Photo } from '../../../bench/records/record.ts';
 import { allPhotos, listRecords, type Put, putRecords } from '../../../bench/records/store.ts';
 import { nameOf } from './record-words.ts';
 
-/** A file that is to be brought in, beside what is here. */
+/** A file to be imported, compared with what is stored here. */
 export interface Coming {
   readonly name: string;
   readonly file: BroughtIn;
   readonly plan: readonly Change[];
-  /** Batches that are invented here and not marked in the file. */
+  /** Names of batches that are marked as invented here, but not in the file. */
   readonly unmarked: readonly string[];
-  /** The photos that are here already: batch and id. */
+  /** The photos stored here already, by batch and id. */
   readonly photosHere: ReadonlySet<string>;
-  /** The bench of the file, until it is taken. */
+  /** The bench of the file, until it is imported. */
   readonly bench: Entries | undefined;
 }
 
@@ -29,7 +29,7 @@ const WHAT = {
   same: 'here already, the same',
   twin: 'here already, under another id',
 } as const;
-/** What a file holds, beside what is here. */
+/** In words: the number of batches in a file, by how each compares with those stored here. */
 export function holds(plan: readonly Pick<Change, 'what'>[]): string {
   const kinds = (Object.keys(WHAT) as (keyof typeof WHAT)[]).flatMap((what) => {
     const count = plan.filter((change) => change.what === what).length;
@@ -42,13 +42,13 @@ export function holds(plan: readonly Pick<Change, 'what'>[]): string {
 
 const photosWords = (n: number) => (n === 1 ? 'one missing photo' : `${n} missing photos`);
 
-/** What of a file is new beside what is here. */
+/** Compares a file with what is stored here. */
 export async function against(what: Pick<Coming, 'name' | 'file' | 'bench'>): Promise<Coming> {
   const { batches, photos } = what.file;
   const { records } = await listRecords();
   const pictured = batches.some((batch) => batch.photos.length > 0);
   const [here, binned] = pictured ? await Promise.all([allPhotos(), binnedPhotos()]) : [[], []];
-  // What is put back from the bin must find its photos’ names its own.
+  // The ids of photos in the bin stay reserved for the batches that may be restored from it.
   const owners = new Map([...binned, ...here].map(({ id, batch }) => [id, batch]));
   const plan = planMerge(records, batches, photos, owners);
   const unmarked = batches.flatMap(({ invented }, i) =>
@@ -58,8 +58,8 @@ export async function against(what: Pick<Coming, 'name' | 'file' | 'bench'>): Pr
 }
 
 /**
- * Stores what is to come over what it was held against. When that has changed since, nothing is stored, and
- * `anew` is what would change now.
+ * Stores the imported records and photos, over the records they were compared with. If one of those
+ * has changed since, nothing is stored, and `anew` is the comparison with what is stored now.
  */
 export async function bringIn(
   what: Coming,
@@ -79,17 +79,17 @@ export async function bringIn(
   };
 }
 
-/** The bench of a file, when it holds anything else than the one here. */
+/** The bench of a file, if it differs from the one here. */
 export function benchToTake({ bench = {} }: BroughtIn, here: Entries): Entries | undefined {
   const keys = [...new Set([...Object.keys(bench), ...Object.keys(here)])];
   const alike = keys.every((key) => same(bench[key], here[key]));
   return alike || Object.keys(bench).length === 0 ? undefined : bench;
 }
 
-/** An empty bench takes the file’s along with the batches: then both are as they were. */
+/** Whether the bench of the file is imported with its batches: only onto an empty bench. */
 export const takesBench = ({ bench }: Coming) => bench !== undefined && benchIsEmpty();
 
-/** What is brought in at one press; nothing: an empty text. */
+/** In words: what one press imports; an empty text for nothing. */
 export function wordsFor(what: Coming, { records, photos }: ReturnType<typeof toStore>): string {
   const batches = records.length > 0 ? many(records.length) : '';
   const pictures = records.length === 0 && photos.length > 0 ? photosWords(photos.length) : '';

@@ -26,21 +26,21 @@ import {
 } from './record-numbers.ts';
 import { noSuchMix, weighedDensity } from './record-words.ts';
 
-/** Water and cement of a saved batch, against the plan that was saved with it. */
+/** The doubt about water and cement of a saved batch, compared with the plan saved with it. */
 export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const [water, cement] = [readingValue(record, 'water'), readingValue(record, 'cement')];
   if (water === undefined || cement === undefined) return undefined;
   const kept = (name: string) => keptValue(record.kept[`mix.${name}`]);
   const [poured, binder] = [kept('water'), kept('cement')];
-  // What stands in for cement is weighed by itself.
+  // Cement replacements are weighed separately.
   const portland = kept('portland') ?? binder;
   const planned = poured && portland ? { water: poured, cement: portland, binder } : undefined;
   return baseMixDoubt({ water, cement }, planned, say);
 }
 
 /**
- * A mix as it was placed, so far from its plan that it is another one, however well its readings agree; or weighed so
- * coarsely that it might be.
+ * The doubt about a mix placed so far off its planned density that it is a different mix, however
+ * well its readings agree; or weighed so coarsely that it may be one.
  */
 export function recordPlanDoubt(
   record: BatchRecord,
@@ -66,7 +66,10 @@ export function recordPlanDoubt(
   };
 }
 
-/** A piece cannot come out of drying heavier than the mix it was cast from, nor lighter than the cement and sand in it. */
+/**
+ * The doubt about a dried piece heavier than the mix it was cast from, or lighter than the cement
+ * and sand in it.
+ */
 export function recordDryDoubt(
   record: BatchRecord,
   say: Say,
@@ -87,7 +90,7 @@ export function recordDryDoubt(
   };
 }
 
-/** A mix that fell together in its form by more than leaves it the mix that was weighed. */
+/** The doubt about a mix that sank so far in its form that it no longer has the density weighed. */
 function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const sunk = sunkShare(record);
   if (!sunk?.collapsed) return undefined;
@@ -97,7 +100,10 @@ function recordSunkDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   };
 }
 
-/** A cure that froze or was hot, or a part clean at an age at which none is: sooner a slip of a number or of its unit. */
+/**
+ * The doubt about a cure that froze or was too hot, or a part stripped clean too young: probably a
+ * wrong number or unit.
+ */
 export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const look = (what: string, both = false): Judgement => ({
     verdict: 'look',
@@ -130,7 +136,10 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
   return said.length > 0 ? look(said.join(' '), said.length > 1) : undefined;
 }
 
-/** What is weighed as foam and is none, or lost less than any foam does. */
+/**
+ * The doubt about a foam density that is none of foam, or about a second weighing that lost less
+ * than any foam drains.
+ */
 export function recordFoamDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const none = (['foamDensity', 'foamLater'] as const).find((name) => {
     const foam = readingValue(record, name);
@@ -151,10 +160,13 @@ export function recordFoamDoubt(record: BatchRecord, say: Say): Judgement | unde
     : undefined;
 }
 
-/** Rounded as it is written down, what was left over may be so much less than what was taken out. A choice. */
+/** Share of the mass taken out that a rounded remainder may read at least. A choice. */
 const ROUNDED = 0.99;
 
-/** Less left over than was taken out before a correction, which counts as left over. */
+/**
+ * The doubt about a remainder smaller than the mix taken out before a correction, which counts as
+ * left over.
+ */
 function recordOutDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const left = readingValue(record, 'leftOver');
   const out = record.corrections.reduce((sum, made) => sum + (made.out ?? 0), 0);
@@ -166,7 +178,7 @@ function recordOutDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   };
 }
 
-/** A reading of none, where the corrections tell of some. */
+/** The doubts about readings of 0 where the corrections have an amount. */
 const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
   (reckoned.ok ? [] : reckoned.missing)
     .filter((name) => filled(readings[name]))
@@ -175,7 +187,7 @@ const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judge
       say: `“${READINGS[name].label}” says none, and a correction names some. One of the two is wrong.`,
     }));
 
-/** What is doubted of the readings of a batch; `strengths`: of those of its strengths. */
+/** All doubts about the readings of a batch; `strengths`: those about its strengths. */
 export const readingDoubts = (
   record: BatchRecord,
   reckoned: Reckoned,
@@ -194,8 +206,9 @@ export const readingDoubts = (
   ].filter((doubt) => doubt !== undefined);
 
 /**
- * Whether a reading of a batch is to be looked at again, as its page says: it is doubted, refused, or goes with no
- * other. What was spilled, or is another mix than planned, is none: its page says so, and its readings may all stand.
+ * Whether a reading of a batch is to be checked, as its page says: it is doubtful, refused or
+ * contradicts the others. Spilled mass, or a mix other than planned, does not count: the readings
+ * may all be right.
  */
 export function isDoubted(
   record: BatchRecord,

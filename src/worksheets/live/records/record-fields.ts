@@ -19,13 +19,13 @@ import { OF_LITTLE } from '../../shared/mix/of-little.ts';
 import { ADDED_FOAM, DAYS, FOAM, HOURS, KPA } from '../../shared/words/amounts.ts';
 
 type NumberName = Exclude<ReadingName, 'stripped' | 'dried'>;
-/** What each of them is called, and the bounds outside which it counts nowhere. */
+/** The label of a reading, and its bounds, outside which it is not used. */
 const own = (name: NumberName) => {
   const { label, kind, unit, from, to } = READINGS[name];
   const { symbol } = unitOf(kind, unit);
   return { label, min: `${from} ${symbol}`, max: `${to} ${symbol}`, optional: true } as const;
 };
-/** What a scale is taken to be right within until its own ± is typed: round in either system. A choice. */
+/** The default ± of a scale, until one is typed: a round number in either unit system. A choice. */
 export const SCALE = {
   metric: { p: '0.01', pu: 'kg' },
   us: { p: '0.02', pu: 'lb' },
@@ -128,7 +128,7 @@ export const RECORD_FIELDS = {
   bendAge: other('time', 'bendAge', { example: '3 d', units: DAYS }),
 } as const satisfies Readonly<Record<ReadingName, NumberField | ChoiceField>>;
 
-/** The ± of what is read on a scale, beside which none was typed: that of a scale of the system it was typed in. */
+/** The default ± of a weighing: that of a scale in the unit system it was typed in. */
 export function scaleOf(name: ReadingName, entry: Entry | undefined, system: System) {
   const field: NumberField | ChoiceField = RECORD_FIELDS[name];
   return entry?.p === undefined && field.type === 'number' && field.plusMinus === ON_SCALE
@@ -136,10 +136,10 @@ export function scaleOf(name: ReadingName, entry: Entry | undefined, system: Sys
     : {};
 }
 
-/** Enough of a worksheet for its fields to be read. */
+/** The part of a worksheet that is needed to read its fields. */
 export const RECORD_SHEET: Asked = { id: 'record', fields: RECORD_FIELDS };
 
-/** The readings of each day. */
+/** The readings of each stage. */
 export const BY_STAGE: readonly (readonly [Stage, readonly ReadingName[]])[] = STAGES.map(
   (stage) => [stage, READING_NAMES.filter((name) => READINGS[name].stage === stage)],
 );

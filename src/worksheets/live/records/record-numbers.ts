@@ -29,7 +29,7 @@ import { NEEDED, weighedBatch } from './weighed-batch.ts';
 
 const WEIGHED = [...NEEDED, 'sand', 'foamAdded', 'baseAdded', 'placed', 'leftOver'] as const;
 
-/** A reading as its own box reads it, its ± with it. */
+/** A reading as its field reads it, with its ±. */
 function weighed(record: BatchRecord, name: (typeof WEIGHED)[number] | 'dryMass' | 'dryVolume') {
   const entry = record.readings[name];
   const full = { ...scaleOf(name, entry, 'metric'), ...entry };
@@ -40,14 +40,17 @@ const LIMITS = readingLimits(RECORD_FIELDS);
 
 export type Reckoned =
   | { readonly ok: true; readonly verdict: VerdictCorrected }
-  /** What is still to be written down, or says none where there was some; and the readings that cannot be. */
+  /**
+   * Readings that are missing, or are 0 where a correction has an amount; and readings that are
+   * refused.
+   */
   | {
       readonly ok: false;
       readonly missing: readonly ReadingName[];
       readonly refused: readonly string[];
-      /** Why the one refused is, where its own bounds let it pass. */
+      /** The reason for a refusal of a reading within its own bounds. */
       readonly why?: DomainError;
-      /** It holds more than its readings name, as planned: what went in is not known by them. */
+      /** The plan has ingredients without a reading, so that the mass put in is not known. */
       readonly more?: true;
     };
 
@@ -56,11 +59,13 @@ const ADDED = [
   ['baseAdded', 'base'],
 ] as const;
 
-/** What a correction added and the readings have none of: reckoned without it, what lived of the foam would be another share. */
+/**
+ * Amounts that a correction added and the readings lack: without them the survival would be wrong.
+ */
 function addedUnsaid(record: BatchRecord): readonly ReadingName[] {
   const { readings, corrections } = record;
   const none = ADDED.every(([name]) => !filled(readings[name]));
-  // One of an earlier version says no amount.
+  // A correction of an earlier version has no amount.
   const open =
     none && corrections.some(({ foam, base }) => foam === undefined && base === undefined);
   return ADDED.flatMap(([name, of]) =>
@@ -73,14 +78,15 @@ function addedUnsaid(record: BatchRecord): readonly ReadingName[] {
   );
 }
 
-/** Sand, where the plan had some and nothing is said of it: the run counted it as planned. */
+/** Sand, if the plan had some and its reading is empty: the run counted it as planned. */
 const sandUnsaid = ({ bench, readings }: BatchRecord): readonly ReadingName[] =>
   /[1-9]/.test(bench['mix.sandCement']?.t ?? '') && !filled(readings.sand) ? ['sand'] : [];
 
 /**
- * What two weighings of the foam say of its draining, a share in ten minutes. `tells`: it fell by more than the ± of
- * both, and was foam and is still. `undrained`: it grew heavier by more, or fell by less, beyond that ±, than one that loses a quarter in the
- * longest that any stands.
+ * The drainage by two weighings of the foam, a share in ten minutes. `tells`: the density fell by
+ * more than the ± of both, and both are densities of foam. `undrained`: it rose by more than that
+ * ±, or fell by so much less than the slowest foam, which drains a quarter in the longest time that
+ * any foam stands.
  */
 export function weighedTwice(
   record: BatchRecord,
@@ -88,7 +94,7 @@ export function weighedTwice(
   const at = (name: ReadingName) => readingValue(record, name);
   const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];
   if (!first || !later || !time) return undefined;
-  // The second is weighed as the first was.
+  // The second weighing has the ± of the first.
   const both = Math.SQRT2 * doubtAbout(weighed(record, 'foamDensity'));
   const lost = first - later;
   const slowest = first * (1 - (1 - DRAINED.thin) ** (time / STANDS_MOST));
@@ -99,12 +105,12 @@ export function weighedTwice(
   };
 }
 
-/** What went into a saved batch against what came out, when enough of it is written down. */
+/** The balance of a saved batch, mass in against mass out, if enough readings are entered. */
 export function reckon(record: BatchRecord): Reckoned {
   const given = WEIGHED.filter((name) => filled(record.readings[name]));
   const read = given.map((name) => [name, weighed(record, name)] as const);
   const refused = [
-    // One that may be left empty is no nought because it was refused.
+    // A refused reading does not count as 0, even if it may be left empty.
     ...given.filter((name) => isRefused(record, name)),
     ...read.flatMap(([name, { pmProblem }]) => (pmProblem ? [`± of ${READINGS[name].label}`] : [])),
   ];
@@ -142,32 +148,46 @@ export function reckon(record: BatchRecord): Reckoned {
   }
 }
 
-/** Whether the readings of a batch cannot all be true: one of them is wrong, and which is not known. */
+/**
+ * Whether the readings of a batch contradict each other: one is wrong, and it is not known which.
+ */
 export const contradicts = (reckoned: Reckoned): boolean =>
   reckoned.ok &&
   ['heavier-than-airless', 'more-air-than-foam', 'gained-mass'].includes(reckoned.verdict.finding);
 
-/** Whether anything follows for the foam: of water and cement that make no base mix, or a mix too heavy for any gas, nothing does. */
+/**
+ * Whether a balance tells of the foam: not if water and cement make no base mix, or the mix is
+ * heavier than without gas.
+ */
 export const tellsOfFoam = ({ finding }: VerdictCorrected): boolean =>
   finding !== 'no-such-base-mix' && finding !== 'heavier-than-airless';
 
-/** Shares of foam that lives, no farther apart, are one plan: that moves a density by no more than batches scatter. A choice. */
+/**
+ * Difference in planned survival below which plans count as the same: its effect on density is
+ * within the scatter of batches. A choice.
+ */
 export const ONE_PLAN = 0.015;
 
-/** What share of its foam’s gas a batch was planned to keep: by the bench it was saved with, else all of it. */
+/** The planned survival of the foam's gas, from the bench that the batch was saved with, or 1. */
 export const sharePlanned = ({ bench }: BatchRecord): number =>
   readNumber(foamShare, bench[foamShare.bench], {}, METRIC).value ?? 1;
 
-/** Those planned as the last of them was: how others landed says nothing of that plan. */
+/** The batches planned with the survival of the last one: others tell nothing about that plan. */
 export function plannedAlike<T extends { readonly record: BatchRecord }>(all: readonly T[]): T[] {
   const shares = all.map(({ record }) => sharePlanned(record));
   return all.filter((_, i) => Math.abs(shares[i]! - shares.at(-1)!) < ONE_PLAN);
 }
 
-/** Share of the time to stripping that the nearest reading of a log may stand for, at either of its ends. A choice. */
+/**
+ * Share of the time to stripping, at either end of a log, that its nearest reading may stand for. A
+ * choice.
+ */
 const NEAR = 0.1;
 
-/** What of the time to stripping a log covers, s from casting; `part`: so little that its ends cannot stand for the rest. */
+/**
+ * The part of the time to stripping that a log covers, s from casting; `part`: too little for its
+ * ends to stand for the rest.
+ */
 export function loggedOf(record: BatchRecord) {
   const age = readingValue(record, 'stripAge');
   const { log } = record;
@@ -176,7 +196,10 @@ export function loggedOf(record: BatchRecord) {
   return { age, from, to, part: from > NEAR * age || age - to > NEAR * age };
 }
 
-/** The coldest written down of a cure in which water in the pores may freeze, K; undefined: it stayed warmer. */
+/**
+ * The lowest temperature recorded until stripping, K, if pore water may freeze at it; else
+ * undefined.
+ */
 export function coldestFrost(record: BatchRecord): number | undefined {
   const until = readingValue(record, 'stripAge') ?? Infinity;
   const { seconds, kelvin } = record.log ?? { seconds: [], kelvin: [] };
@@ -185,7 +208,10 @@ export function coldestFrost(record: BatchRecord): number | undefined {
   return coldest <= FREEZES_AT ? coldest : undefined;
 }
 
-/** Age of a batch when stripped, s at 20 °C by its log or mean temperature; undefined where they leave a part of it open, or it may have frozen. */
+/**
+ * Adjusted age of a batch when stripped, s at 20 °C, by its log or mean temperature; undefined if
+ * they do not cover the time, or it may have frozen.
+ */
 export function ageWhenStripped(record: BatchRecord): number | undefined {
   const age = readingValue(record, 'stripAge');
   if (age === undefined || age <= 0 || coldestFrost(record) !== undefined) return undefined;
@@ -209,7 +235,10 @@ export function ageWhenStripped(record: BatchRecord): number | undefined {
   });
 }
 
-/** Age at which a part came out clean, s at 20 °C; `young`: at less than any estimate speaks of, so that it teaches nothing. */
+/**
+ * Adjusted age at which a part was stripped clean, s at 20 °C; `young`: younger than any estimate
+ * covers, so that it teaches nothing.
+ */
 export function cleanAge(record: BatchRecord) {
   const age = ageWhenStripped(record);
   if (age === undefined || readingChoice(record, 'stripped') !== 'clean') return undefined;
@@ -217,13 +246,16 @@ export function cleanAge(record: BatchRecord) {
   return { age, young: tooYoungToEstimate({ adjustedAge: age, sinceCasting }) };
 }
 
-/** The mean temperature of a cure, K, that nobody means one to have; undefined: none such is written down. */
+/** The mean temperature of a cure, K, if it is too hot to be meant; else undefined. */
 export function curedHot(record: BatchRecord): number | undefined {
   const mean = readingValue(record, 'cureTemperature');
   return mean !== undefined && mean > HOT ? mean : undefined;
 }
 
-/** What the top sank by, a share of the depth filled; undefined: not written down, or by all of it. `collapsed`: by more than leaves it the mix that was weighed. */
+/**
+ * The settlement of the top as a share of the depth filled; undefined if not entered, or as large
+ * as the depth. `collapsed`: so large that the density weighed no longer holds.
+ */
 export function sunkShare(record: BatchRecord) {
   const [depth, sunk] = [readingValue(record, 'depth'), readingValue(record, 'sunk')];
   if (!depth || sunk === undefined || sunk >= depth) return undefined;
@@ -231,7 +263,7 @@ export function sunkShare(record: BatchRecord) {
   return { share, collapsed: share > STILL_THAT_MIX * NEAR_ENOUGH };
 }
 
-/** Density of the dried piece and its ±, kg/m³, and how it was dried; undefined: not written down. */
+/** Density of the dried piece and its ±, kg/m³, and how it was dried; undefined if not entered. */
 export function driedDensity(record: BatchRecord) {
   const [mass, volume] = [readingValue(record, 'dryMass'), readingValue(record, 'dryVolume')];
   if (!mass || !volume) return undefined;

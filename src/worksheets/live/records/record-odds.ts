@@ -9,8 +9,9 @@ import { NEAR_ENOUGH } from '../../shared/mix/near-enough.ts';
 import { cementDensityOf } from './cement-density.ts';
 
 /**
- * How many times in 100 a batch like this one lands near enough to its plan, kg/m³: its foam reckoned as if all of it
- * lived, and with the share learned. Undefined where too little of it is written down, or no such foam gets there.
+ * How many times in 100 a batch like this one lands within tolerance of its target, kg/m³:
+ * `before`, with its foam planned for a survival of 1, and `after`, for the survival learned.
+ * Undefined if too little is entered, or the target is out of reach.
  */
 export function oddsOf(record: BatchRecord, survival: Learned) {
   const at = (name: Parameters<typeof readingValue>[1]) => readingValue(record, name);

@@ -12,9 +12,9 @@ import { ontoBench } from './onto-bench.ts';
 import { nameOf, weighedDensity } from './record-words.ts';
 
 /**
- * When a batch was cast, by the clock where the reader is, and how long ago, s. Its foam is made minutes
- * after the water met the cement, so nothing counted from there comes too early. It may be past midnight by
- * then; a day changed by hand has no time of day.
+ * When a batch was cast, in local time, and how long ago, s: the time its foam was made, minutes
+ * after water met cement, so that no age is overestimated. That may be past midnight of the batch's
+ * date. Undefined if the date was changed by hand.
  */
 function castOf({ foamMade, date }: BatchRecord, now: number) {
   const made = foamMade === undefined ? undefined : new Date(foamMade);
@@ -26,15 +26,19 @@ function castOf({ foamMade, date }: BatchRecord, now: number) {
 const clock = (at: Date) =>
   [at.getHours(), at.getMinutes()].map((n) => String(n).padStart(2, '0')).join(':');
 
-/** Asked for, where it is needed: no example, and no other batch's. */
+/**
+ * An empty entry, so that a worksheet asks for it instead of using the example's or another
+ * batch's.
+ */
 const ASKED: Entry = { t: '' };
 
-/** Sooner after casting there is no age to speak of: the least that the pages take, h. */
+/** The least time since casting that the worksheets take, h. */
 const LEAST_HOURS = 0.1;
 
 /**
- * What pages about the part ask of a batch: the density it was placed at, when it was cast and how long ago.
- * `castAt`: the casting on the bench, which stays while it may be this batch's.
+ * The entries of a batch for the worksheets about the part: its density as placed, when it was cast
+ * and how long ago. `castAt`: the casting time on the bench, which is kept if it may be this
+ * batch's.
  */
 export function onwardEntries(record: BatchRecord, castAt?: Entry, now = Date.now()): Entries {
   const wet = weighedDensity(record);
@@ -58,7 +62,7 @@ export function onwardWords(record: BatchRecord, say: Say): string {
   return `${density}${cast === undefined ? '' : `, cast ${momentInWords(cast)},`}`;
 }
 
-/** What is said once it is done, with what is still asked for. */
+/** The notice once they are entered, with what is still asked for. */
 export function wentOn(record: BatchRecord, say: Say, castAt?: Entry, now = Date.now()): string {
   const goBy = `Curing, stripping and lifting now go by “${nameOf(record)}”: ${onwardWords(record, say)}`;
   const ago = castOf(record, now)?.ago;
@@ -78,7 +82,7 @@ export function wentOn(record: BatchRecord, say: Say, castAt?: Entry, now = Date
   return `${goBy}. ${why}: type ${asked ? 'it, and ' : ''}the time since casting${asked ? ',' : ''} where asked.${there}`;
 }
 
-/** Puts them on the bench, in place of what was planned. */
+/** Puts them on the bench, in place of the planned values. */
 export function goOnWith(record: BatchRecord, say: Say): void {
   const castAt = $entries.get()['curing.castAt'];
   ontoBench('onward', onwardEntries(record, castAt), wentOn(record, say, castAt), {

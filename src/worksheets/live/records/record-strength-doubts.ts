@@ -5,7 +5,10 @@ import type { Judgement } from '../../../islands/worksheet.ts';
 import { KPA, MPA } from '../../shared/words/amounts.ts';
 import { OFF_BAND, strengthsOffBand } from './record-strengths.ts';
 
-/** Strengths so far from all that is published for their density that a slip is likelier, of the number or of its unit. */
+/**
+ * The doubts about strengths so far from the published ones for their density that a wrong number
+ * or unit is likelier.
+ */
 export const recordStrengthDoubts = (record: BatchRecord, say: Say): readonly Judgement[] =>
   strengthsOffBand(record).map(({ reading, strength, end, above }) => {
     const units = reading === 'crush' ? MPA : KPA;

@@ -6,12 +6,20 @@ import { DAY } from '../../../core/quantity/constants.ts';
 import { driedDensity } from './record-numbers.ts';
 import { weighedDensity } from './record-words.ts';
 
-/** Ages at which a strength is held against the published 28-day band. Common practice, no source. */
+/**
+ * Ages at which a strength is compared with the published 28-day band. Common practice, no source.
+ */
 export const ABOUT_28_DAYS = { from: 21 * DAY, to: 60 * DAY } as const;
-/** So many times outside what is published for its density, a strength is rather a slip, most likely of its unit. A choice; “a fifth” in words. */
+/**
+ * Factor outside the published band from which a strength is taken for a slip, probably of its
+ * unit. A choice; “a fifth” in words.
+ */
 export const OFF_BAND = 5;
 
-/** Published strengths at 28 days for the densities of a batch, Pa; not dried yet, for what it weighs wet. */
+/**
+ * Published strengths at 28 days for the densities of a batch, Pa; for its wet density alone if not
+ * dried yet.
+ */
 export function publishedFor(record: BatchRecord) {
   const [wet, dry] = [weighedDensity(record), driedDensity(record)?.density];
   if (!wet || (dry !== undefined && dry > wet)) return undefined;
@@ -19,7 +27,10 @@ export function publishedFor(record: BatchRecord) {
   return band.known && band.high !== null ? { low: band.low, high: band.high, dry } : undefined;
 }
 
-/** The strengths of a batch that lie far outside what is published, with the end of that beyond which they lie, Pa. */
+/**
+ * The strengths of a batch that are far outside the published band, with the end that they exceed,
+ * Pa.
+ */
 export function strengthsOffBand(record: BatchRecord) {
   const crushed = publishedFor(record);
   if (!crushed) return [];
@@ -29,7 +40,7 @@ export function strengthsOffBand(record: BatchRecord) {
     const strength = readingValue(record, reading);
     if (!strength) return [];
     if (strength > OFF_BAND * high) return [{ reading, strength, end: high, above: true }];
-    // A young piece may be as weak; and not dried yet it may be far lighter than it weighs.
+    // A young piece may be that weak, and an undried one may have a far lower dry density.
     const old = (readingValue(record, `${reading}Age`) ?? 0) >= ABOUT_28_DAYS.from;
     return old && crushed.dry !== undefined && strength < low / OFF_BAND
       ? [{ reading, strength, end: low, above: false }]

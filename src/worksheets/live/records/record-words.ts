@@ -16,23 +16,26 @@ export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   tested: 'Tested',
 };
 
-/** What a batch is called: its name or day, and that it is invented, however it was renamed. */
+/** The name of a batch, or its day; marked as invented, however it was renamed. */
 export function nameOf(record: BatchRecord): string {
   const name = record.name || `Batch of ${dayInWords(record.date)}`;
   return record.invented && !/invented/i.test(name) ? `${name} (invented)` : name;
 }
 
-/** As many names as a sentence bears. */
+/** The most names in one sentence. */
 export const MOST_NAMES = 6;
 
-/** Batches by their names: of many the first, and how many more. */
+/** The names of batches; of many the first ones, and how many more. */
 export const namesInWords = (names: readonly string[]): string =>
   `${names
     .slice(0, MOST_NAMES)
     .map((name) => `“${name}”`)
     .join(', ')}${names.length > MOST_NAMES ? ` and ${names.length - MOST_NAMES} more` : ''}`;
 
-/** How far a batch has come, with its day: called cast only once something of the casting is written down. */
+/**
+ * How far a batch has come, with its day: called cast only once something of the casting is written
+ * down.
+ */
 export function progressOf(record: BatchRecord): string {
   const stage = stageOf(record);
   const day = dayInWords(record.date);
@@ -41,11 +44,11 @@ export function progressOf(record: BatchRecord): string {
   return `${stage === 'mixed' ? '' : 'cast '}${day}, ${STAGE_NAMES[stage].toLowerCase()}`;
 }
 
-/** The corrections of a batch in their order: what was weighed, and what was added. */
+/** The corrections of a batch in order, each with the density weighed and the amount added. */
 export const correctionWords = ({ corrections }: BatchRecord, say: Say): string =>
   corrections.map((made) => oneCorrection(made, say)).join('; ');
 
-/** One of them. */
+/** One correction in words. */
 export function oneCorrection({ weighed, out, foam, base }: Correction, say: Say): string {
   const mix = weighed ? say(weighed, 'density') : 'density not known';
   const density = out ? `${mix}, ${say(out, 'mass', { significant: 2 })} taken out` : mix;
@@ -55,13 +58,13 @@ export function oneCorrection({ weighed, out, foam, base }: Correction, say: Say
   return `${density}, then ${say(base, 'mass', { significant: 2 })} of base mix added`;
 }
 
-/** What core may refuse of a correction, by its code. */
+/** The names of the quantities of a correction that core may refuse. */
 export const OF_CORRECTION: Readonly<Record<string, string>> = {
   takenOut: 'Mix taken out',
   weighedBefore: 'Wet density before a correction',
 };
 
-/** How a dry density is called by how the piece was dried. */
+/** The words for a dry state, by how the piece was dried. */
 export const dryWords = (dried: string | undefined): string =>
   dried === 'oven' ? 'oven-dry' : dried === 'air' ? 'air-dry' : 'dry state not written down';
 
@@ -77,7 +80,10 @@ export function belowTare(
   return `${label}: read ${mass(full)}; it must be more than the bucket weighs empty, ${mass(tare)}.`;
 }
 
-/** The wet density of the blend, kg/m³; undefined until its bucket is weighed and can be true. */
+/**
+ * The wet density of the blend, kg/m³; undefined until its bucket is weighed with a possible
+ * result.
+ */
 export function blendDensity(at: (name: ReadingName) => number | undefined): number | undefined {
   const [tare, full, vessel] = [at('tare'), at('full'), at('vessel')];
   return tare !== undefined && full !== undefined && full > tare && vessel
@@ -87,13 +93,13 @@ export function blendDensity(at: (name: ReadingName) => number | undefined): num
 
 const blended = (record: BatchRecord) => blendDensity((name) => readingValue(record, name));
 
-/** The same of a batch, as weighed last; undefined too where no mix weighs so much or so little. */
+/** The same of a saved batch, as last weighed; undefined also for a density that no mix has. */
 export function weighedDensity(record: BatchRecord): number | undefined {
   const wet = blended(record);
   return wet !== undefined && canBe(READINGS.planned, wet) ? wet : undefined;
 }
 
-/** A bucket by whose readings the mix is none, in a sentence. */
+/** A sentence about a bucket whose readings give a density that no mix has. */
 export function noSuchMix(record: BatchRecord, say: Say): string | undefined {
   const value = blended(record);
   if (value === undefined || canBe(READINGS.planned, value)) return undefined;
@@ -102,6 +108,6 @@ export function noSuchMix(record: BatchRecord, say: Say): string | undefined {
   return `${refused({ quantity: 'Wet density', value, kind, allowed }, undefined, say)} Look at the bucket’s weights, its volume and their units.`;
 }
 
-/** Wet density as first weighed, kg/m³: what the plan came to, before any correction mended it; undefined: not known. */
+/** Wet density as first weighed, kg/m³, before any correction; undefined if not known. */
 export const landedDensity = (record: BatchRecord): number | undefined =>
   (record.corrections[0]?.weighed ?? weighedDensity(record)) || undefined;

@@ -4,30 +4,33 @@ import { nameOf } from './record-words.ts';
 
 const KEY = 'suds.removed.1';
 
-/** Removes a batch and goes on; the page gone to next says so, and offers to put it back. */
+/** Removes a batch and goes on to the next page, which tells so and offers to restore it. */
 export function removeAndTell(id: string, name: string, goOn: () => void): Promise<void> {
   return removeToBin([id], (binned) => {
     try {
       if (binned) sessionStorage.setItem(KEY, JSON.stringify({ id, name }));
     } catch {
-      // Nothing is said; the batch is in the bin all the same.
+      // No notice then; the batch is in the bin all the same.
     }
     goOn();
   });
 }
 
-/** Says what was removed on the page before. */
+/** Tells what was removed on the page before. */
 export function sayRemoved(): void {
   try {
     const { id, name } = JSON.parse(sessionStorage.getItem(KEY) ?? '') as Record<string, string>;
     sessionStorage.removeItem(KEY);
     if (id && name) tellRemoved([id], `“${name}” is in the bin.`);
   } catch {
-    // Nothing was.
+    // Nothing was removed.
   }
 }
 
-/** Removes batches; a bin without room is said, and passed by only when the reader asks. `then` hears whether they are in it. */
+/**
+ * Removes batches to the bin; if it has no room, only if the reader agrees to remove them for good.
+ * `then` is called with whether they are in the bin.
+ */
 export async function removeToBin(
   ids: readonly string[],
   then: (binned: boolean) => unknown,
@@ -49,12 +52,12 @@ export async function removeToBin(
   else notify('removed', `Nothing was removed. ${done.say}`);
 }
 
-/** Says that batches are in the bin, and offers to put them back. */
+/** Tells that batches are in the bin, and offers to restore them. */
 export function tellRemoved(ids: readonly string[], words: string): void {
   notify('removed', words, [{ label: 'Put back', run: () => putBackAndTell(ids), undoes: true }]);
 }
 
-/** Puts batches back from the bin, and says of which that could not be. */
+/** Restores batches from the bin, and tells which could not be restored. */
 export async function putBackAndTell(ids: readonly string[]): Promise<void> {
   const done = await putBack(ids);
   const words = done.ok ? done.value.map(backWords).filter(Boolean).join(' ') : done.say;

@@ -10,14 +10,14 @@ export interface Shrunk {
 }
 
 /**
- * A photo made small enough to keep: at most 100 kB, coarser first, then smaller. What the camera wrote
- * beside the picture (place, time, make) is left behind. Undefined when it is no picture.
+ * A photo reduced to at most 100 kB, first in quality, then in size. The camera's metadata (place,
+ * time, make) is removed. Undefined if it is not a picture.
  */
 export async function shrinkPhoto(file: Blob): Promise<Shrunk | undefined> {
   const picture = await createImageBitmap(file).catch(() => undefined);
   if (!picture) return undefined;
   let side = Math.min(LONGEST, Math.max(picture.width, picture.height));
-  // One that is small already is taken at its own size.
+  // A small photo keeps its size.
   do {
     const scale = side / Math.max(picture.width, picture.height);
     const canvas = document.createElement('canvas');

@@ -6,14 +6,14 @@ import { allPhotos, listRecords } from '../../../bench/records/store.ts';
 import { many } from './record-coming.ts';
 
 interface All {
-  /** With what was typed into them and is not stored. */
+  /** Including what was typed and not yet stored. */
   readonly records: readonly BatchRecord[];
   readonly photos: readonly Photo[];
-  /** What to know of them, one sentence each. */
+  /** Remarks, one sentence each. */
   readonly notes: readonly string[];
 }
 
-/** All batches, to be taken out: where they cannot be read, at least what is not stored among them. */
+/** All batches, for export; if the store cannot be read, at least the unsaved drafts. */
 export async function allToTake(pictured: boolean): Promise<All> {
   const stored: { records: readonly BatchRecord[]; photos: readonly Photo[]; notes: string[] } = {
     records: [],
@@ -36,7 +36,9 @@ export async function allToTake(pictured: boolean): Promise<All> {
   return { ...stored, records };
 }
 
-/** What stays behind, for it cannot be read here: of a later version, and set aside. */
+/**
+ * In words: the batches left out because they cannot be read here, of a later version or set aside.
+ */
 const leftWords = (newer: number, aside: number): readonly string[] => [
   ...(newer > 0
     ? [

@@ -13,7 +13,10 @@ export type Opening =
   | { readonly is: 'failed'; readonly say: string }
   | { readonly is: 'open'; readonly editor: Editor };
 
-/** Opens a batch for writing, with what an earlier tab left unsaved, and follows other tabs. */
+/**
+ * Opens a batch for editing, with what an earlier tab left unsaved, and follows changes in other
+ * tabs.
+ */
 export function useEditor(id: string | undefined): Opening {
   const [opening, setOpening] = useState<Opening>({ is: 'waiting' });
   const [, redraw] = useState(0);
@@ -57,7 +60,7 @@ async function open(id: string, hear: () => void): Promise<Opening> {
   const left = drafts.findLast(({ record }) => !stored || content(record) !== content(stored));
   if (!left && found.is === 'unreadable') return { is: 'failed', say: found.say };
   if (!left) return stored ? { is: 'open', editor: new Editor(stored, hear) } : { is: 'none' };
-  // Saved with the revision it was based on: what was saved since shows as a conflict.
+  // Saving uses the revision it was based on, so that a later save elsewhere shows as a conflict.
   const editor = new Editor(left.record, hear);
   editor.drafted = takeOver(left);
   editor.state = { is: 'saving' };

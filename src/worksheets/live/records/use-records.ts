@@ -13,7 +13,7 @@ export type Loaded =
   | { readonly is: 'there'; readonly listed: Listed }
   | { readonly is: 'failed'; readonly say: string };
 
-/** Says which stored batches were set aside, once they are. */
+/** Tells which stored batches were set aside as unreadable. */
 export function tellDamaged({ damaged: { length } }: Listed): void {
   if (length > 0)
     notify(
@@ -22,7 +22,7 @@ export function tellDamaged({ damaged: { length } }: Listed): void {
     );
 }
 
-/** Says of each draft that could not be stored, or not be opened, that it is there. */
+/** Tells of each draft that could not be stored or opened. */
 function tellLeft(left: readonly DraftLeft[]): void {
   for (const { record, drop } of left)
     notify(`draft-${record.id}`, `What was typed into “${nameOf(record)}” last is not stored.`, [
@@ -65,7 +65,7 @@ export function useRecords(): readonly [Loaded, () => Promise<void>] {
             `What you typed into ${recovered === 1 ? 'a batch' : `${recovered} batches`} before a page was closed is stored now.`,
           );
       })
-      // What a browser denies, the list has said.
+      // A browser that denies storage was reported with the list.
       .catch(reportFault);
     const stop = onChange(() => {
       clearTimeout(timer.current);

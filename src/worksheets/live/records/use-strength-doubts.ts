@@ -5,8 +5,8 @@ import type { Judgement } from '../../../islands/worksheet.ts';
 type Doubts = typeof import('./record-strength-doubts.ts');
 
 /**
- * What is doubted of the strengths of batches, and what to say where that cannot be told. What is published of them
- * is fetched once one is written down.
+ * The doubts about the strengths of batches, and a message if they cannot be judged. The published
+ * strengths are loaded once a batch has a strength.
  */
 export function useStrengthDoubts(records: readonly BatchRecord[]): {
   readonly doubtsOf: Doubts['recordStrengthDoubts'];

@@ -11,9 +11,9 @@ import { allToTake } from './take-all.ts';
 const PARTS =
   'All of it is too much for one file: keep every part, and bring them in one after the other.';
 
-/** Takes all batches out, as a table or as a file; what is too much for one file goes out part by part. */
+/** Exports all batches, as a table or as a file; too many for one file are exported in parts. */
 export function useTakeOut(setSaid: (said: string) => void) {
-  /** The parts, and which of them comes next. */
+  /** The parts, and the index of the next one. */
   const [left, setLeft] = useState<{ parts: readonly Batches[]; next: number }>();
   const outPart = (parts: readonly Batches[], i: number, notes: readonly string[] = []) => {
     const { batches, bench } = parts[i]!;

@@ -3,7 +3,7 @@ import type { ReadingName } from '../../../bench/records/readings.ts';
 import type { BatchWeighed, Particles } from '../../../core/records/reconcile.ts';
 import { furtherIn, surfaceDry } from '../../shared/mix/further.ts';
 
-/** Readings without which what went in cannot be held against what came out. */
+/** The readings that the balance of mass in and out cannot do without. */
 export const NEEDED = [
   'cement',
   'water',
@@ -14,7 +14,7 @@ export const NEEDED = [
   'vessel',
 ] as const satisfies readonly ReadingName[];
 
-/** A batch as the balance takes it, once all that is needed is there; what else may be none. */
+/** A batch as the balance takes it, once all needed readings are there; the others default to 0. */
 export const weighedBatch = (
   at: (name: ReadingName) => number | undefined,
   kept: KeptResults,

@@ -7,9 +7,9 @@ import { freeInSand, holdsFurther } from '../../shared/mix/further.ts';
 import type { Worked } from '../worked.ts';
 
 /**
- * What another worksheet than “What goes into the batch?” has as the plan, where its batch is another one or has
- * more in it. What is weighed by the one must not be corrected by the other: the run weighs out by the holder (`runPlan`),
- * and the bench sheet, which knows this one mix alone, gives no amounts.
+ * The plan held by another worksheet than “What goes into the batch?”, if it differs or has more
+ * ingredients. A batch weighed by one must not be corrected by the other: the run uses the holder
+ * (`runPlan`), and the bench sheet, which knows only its own mix, gives no amounts.
  */
 export function planHeld(
   { reading, outcome }: Worked<unknown>,
@@ -18,7 +18,7 @@ export function planHeld(
 ): Kept | undefined {
   const holder = kept['mix.planned'];
   if (!holder || !outcome.ok || isBy(holder, proportionPlan)) return undefined;
-  // A dry density bears on nothing that is weighed out.
+  // The dry density affects no amount.
   const amounts = Object.entries(kept).filter(([key]) => key.startsWith('mix.'));
   const another =
     'waits' in holder ||
@@ -28,7 +28,7 @@ export function planHeld(
   return another ? holder : undefined;
 }
 
-/** That it is so, and what to do. */
+/** The message about it, with what to do. */
 export const PlanHeld = ({ by, from }: Kept) => (
   <>
     <Way to={by}>“{from}”</Way> was worked in last, and its batch is another one: weigh out by the

@@ -26,7 +26,7 @@ import { scaleCarried } from './run-scale.ts';
 import { useAwake } from './use-awake.ts';
 import { useRunTimes } from './use-run-times.ts';
 
-/** What of a plan is nobody’s yet. */
+/** The message which parts of a plan are still the example's. */
 function OnExample({ example, unsized, aimed }: RunPlan) {
   const [size, aim] = [unsized && 'how much to make', aimed === false && 'the density aimed at'];
   const nobodys = [size, aim].filter(Boolean).join(' and ');
@@ -40,7 +40,7 @@ function OnExample({ example, unsized, aimed }: RunPlan) {
   );
 }
 
-/** Each step begins at the head of the screen, and is read out. */
+/** Scrolls to the head of a step and announces it. */
 function toHead(): void {
   const name = document.getElementById('run-step');
   name?.focus({ preventScroll: true });
@@ -49,10 +49,13 @@ function toHead(): void {
 
 const GOES = 'What you typed last is stored nowhere: it goes with this page.';
 
-/** Whether what was typed last is neither stored nor a draft, as is said where the reader is: the head may be out of sight. */
+/**
+ * Whether the last input is neither stored nor a draft; shown at the step, as the head may be out
+ * of sight.
+ */
 function useLost(editor: Editor): boolean {
   const known = useRef(false);
-  // While it is tried again, it is as it was.
+  // While saving is tried again, the message stays as it is.
   if (editor.held) known.current = false;
   else if (editor.state.is !== 'saving') known.current = true;
   const lost = known.current;
@@ -66,7 +69,7 @@ function useLost(editor: Editor): boolean {
   return lost;
 }
 
-/** The batch that is run, at its step: what stands around each step, and the ways on from it. */
+/** The running batch at its step: the frame around each step, and the buttons onwards. */
 export function RunBatch({
   editor,
   going,
@@ -79,7 +82,7 @@ export function RunBatch({
   readonly editor: Editor;
   readonly going: Going;
   readonly cautions: readonly RunCaution[];
-  /** The foam’s clock, while its time counts. */
+  /** The foam clock, while its time counts. */
   readonly clock: ComponentChildren;
   readonly go: (next: Going | undefined) => void;
   readonly stop: () => void;
@@ -104,7 +107,7 @@ export function RunBatch({
   useLayoutEffect(toHead, [step]);
   const { name, work, Step } = RUN_STEPS[step]!;
   const cautions = given.filter(({ id }) => isFor(plan, id));
-  /** Neither stored nor a draft, it would be gone with the page: why stands at the head. */
+  /** Leaves the page unless input would be lost; the reason is shown at the head. */
   const leave = (how: () => void) => (editor.held ? how() : toHead());
   const turn = (by: number) => {
     if (by > 0 && plan) writeAim(editor, plan, say);

@@ -10,7 +10,10 @@ import { runReadings } from './run-readings.ts';
 
 const BUCKET = ['tare', 'vessel'] as const;
 
-/** A bucket’s empty weight and volume in words, with where they were had; undefined while either is missing. */
+/**
+ * A bucket's empty weight and volume in words, with their origin; undefined while either is
+ * missing.
+ */
 function bucketWords(
   { record }: Written,
   before: StepProps['before'],
@@ -27,7 +30,10 @@ function bucketWords(
   return `Bucket: ${say(tare, 'mass', { plain: true })} empty, ${say(vessel, 'volume')}${from}`;
 }
 
-/** The fields of a bucket, folded where it was known as the step began: a field must not move while it is typed in. */
+/**
+ * The fields of a bucket, folded if it was known when the step began, as a field must not move
+ * while typing.
+ */
 export function BucketFields({
   editor,
   before,

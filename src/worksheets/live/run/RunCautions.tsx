@@ -1,6 +1,6 @@
 import { pageAt } from '../../../bench/page-at.ts';
 
-/** A caution as its step shows it: the harm and the precaution in a line. */
+/** A caution as a step shows it: the harm and the precaution in one line. */
 export interface RunCaution {
   readonly id: string;
   readonly title: string;

@@ -3,14 +3,17 @@ import { runDoubts } from './run-doubt.ts';
 import type { StepProps } from './run-plan.ts';
 import { runReadings } from './run-readings.ts';
 
-/** Shown at each step that goes by what was weighed in: it may still be put right. */
+/**
+ * The doubt about the amounts weighed in, shown at each step that depends on them, as they can
+ * still be corrected.
+ */
 export function RunDoubt({
   editor,
   plan,
   said,
   say,
 }: Pick<StepProps, 'editor' | 'plan' | 'say'> & {
-  /** What is told already. */
+  /** A message that is shown already. */
   readonly said?: string | undefined;
 }) {
   return (

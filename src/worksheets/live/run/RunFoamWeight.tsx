@@ -45,13 +45,13 @@ interface Props {
   readonly say: Say;
 }
 
-/** What is no reading of the record lies with its run. */
+/** Stores weighings that are not readings of the record with its run. */
 function keepInRun(more: Pick<Going, 'foam' | 'foamIn' | 'foamMass'>): void {
   const going = $going.get();
   if (going) $going.set({ ...going, ...more });
 }
 
-/** One of the weighings that are no reading of the record but give one. */
+/** Reads one of the weighings that are not readings of the record but give one. */
 const read = (name: keyof typeof SHEET.fields, entry: Entry, say: Say) =>
   readWorksheet(SHEET, { [`run.${name}`]: { ...SCALE[entry.s ?? say.system], ...entry } }, {}, say)
     .fields[name] as NumberReading;
@@ -97,14 +97,17 @@ interface FoamWeighing {
   readonly onEntry: (entry: Entry) => void;
   readonly reading: NumberReading;
   readonly problem: string | undefined;
-  /** What of its bucket is still asked for. */
+  /** A sentence that asks for what the weighing still needs: the empty bucket or its volume. */
   readonly lacks: string | undefined;
-  /** On the bench it lies in the place of the reader’s own. */
+  /** Whether it replaced a weighing that the reader typed on the bench. */
   readonly over: boolean;
   readonly putBack: () => void;
 }
 
-/** The bucket full of foam; with the empty bucket and its volume it gives the foam's density. */
+/**
+ * The weighing of a bucket full of foam, which gives the foam's density with the empty weight and
+ * volume.
+ */
 export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   // A weighing on the bench may be that of another batch's foam.
   const [entry, setEntry] = useState<Entry>(() => $going.get()?.foam ?? { t: '' });
@@ -113,9 +116,9 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   const { density, doubt, problem, lacks } = foamWeighed(withPm(reading), weighing, say);
   const first = useRef(true);
   const last = useRef(density);
-  // With the drawing, not after it: what is typed next is never written over.
+  // Before painting, so that what is typed next is never overwritten.
   useLayoutEffect(() => {
-    // A density that was stored stands until one of its weighings changes.
+    // A stored density stays until one of its weighings changes.
     const untouched = first.current;
     first.current = false;
     const before = last.current;
@@ -123,7 +126,7 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
     if (untouched) return;
     if (density !== undefined)
       put(editor, 'foamDensity', density, say, { significant: 3, pm: doubt });
-    // One of an earlier weighing is not this foam's; one that was typed is nobody's to empty.
+    // A density from an earlier weighing is cleared; a typed one is not.
     else if ((problem || lacks) && cameOf(before, readingValue(editor.record, 'foamDensity')))
       writeReading(editor, 'foamDensity', { t: '' });
   }, [density, doubt, problem === undefined, lacks]);
@@ -148,7 +151,7 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   return { entry, onEntry, reading, problem, lacks, over, putBack };
 }
 
-/** The field of that weighing. */
+/** The field of the bucket full of foam. */
 export function FoamWeight({
   of: { lacks, over, putBack, ...of },
   say,
@@ -182,7 +185,7 @@ export function FoamWeight({
   );
 }
 
-/** Foam weighed into the mixer instead of measured; once its density is known it gives the volume. */
+/** The field of foam weighed into the mixer, which gives its volume once its density is known. */
 export function FoamByWeight({ editor, say }: Props) {
   const [entry, setEntry] = useState<Entry>(() => $going.get()?.foamMass ?? { t: '' });
   const onEntry = (typed: Entry) => {
@@ -197,7 +200,8 @@ export function FoamByWeight({ editor, say }: Props) {
     doubt,
     written,
   });
-  // The last typed of the two counts; what is stored stands until either, or the foam's density, changes.
+  // The last typed of weight and volume counts; a stored volume stays until either, or the foam's
+  // density, changes.
   useLayoutEffect(() => {
     const before = last.current;
     if (written !== before.written) {
@@ -207,7 +211,7 @@ export function FoamByWeight({ editor, say }: Props) {
       put(editor, 'foamVolume', volume, say, { significant: 4, pm: doubt });
       last.current = { volume, doubt, written: readingValue(editor.record, 'foamVolume') };
     } else if (volume === undefined && before.volume !== undefined) {
-      // A weight that is emptied or refused takes along the volume that came of it.
+      // A weight that is emptied or refused clears the volume calculated from it.
       if (cameOf(before.volume, written)) writeReading(editor, 'foamVolume', { t: '' });
       last.current = { written: readingValue(editor.record, 'foamVolume') };
     }

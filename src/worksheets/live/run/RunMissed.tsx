@@ -5,7 +5,7 @@ import { RUN_STEPS } from './RunSteps.tsx';
 import { missedOf } from './run-missed.ts';
 import { runReadings } from './run-readings.ts';
 
-/** Before a batch is done: what was not written down, and the way back to it. */
+/** Before a batch is finished: the missing readings, with links to their steps. */
 export function RunMissed({
   record,
   plan,

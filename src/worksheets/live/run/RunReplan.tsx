@@ -10,7 +10,7 @@ import { weighedOut } from '../../shared/words/as-said.ts';
 import { SAME } from './run-load-before.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
-/** The plan on the bench, where it is the reader's own, weighs out something else, and nothing is weighed yet. */
+/** The plan on the bench, if it is the reader's own, differs, and nothing is weighed yet. */
 export function otherPlan(
   editor: Editor,
   begun: RunPlan | undefined,
@@ -21,7 +21,7 @@ export function otherPlan(
   return differs ? now : undefined;
 }
 
-/** What either of two plans weighs out, foam last: kg, m³. */
+/** The amounts of two plans, foam last: kg, m³. */
 function amounts(begun: RunPlan, now: RunPlan) {
   const [was, is] = [begun, now].map(
     ({ cement, water, sand, other = [], foamVolume }): Readonly<Record<string, number>> => ({
@@ -37,7 +37,9 @@ function amounts(begun: RunPlan, now: RunPlan) {
   );
 }
 
-/** The first amount in which two plans are told apart, as both are shown; undefined where none is. */
+/**
+ * In words: the first amount that is shown differently in two plans; undefined if there is none.
+ */
 export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | undefined {
   for (const [name, ...two] of amounts(begun, now)) {
     const [was, is] = two.map((amount) =>
@@ -49,13 +51,16 @@ export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | un
   return undefined;
 }
 
-/** A vessel as the bench has it now, where it was had from the bench before: of two buckets no halves are mixed. */
+/**
+ * A vessel, replaced by the bench's present one if it was the bench's before; weight and volume
+ * together.
+ */
 const followed = (vessel: FoamIn, before: FoamIn, now: FoamIn): FoamIn =>
   sameVessel(vessel, before) ? now : vessel;
 
 /**
- * A batch taken over to another bench: what was typed at the run stays. What it aims at is the new plan's,
- * written down with the first step.
+ * A batch changed to the plan of another bench: values typed in the run stay. Its planned density
+ * is cleared, and recorded from the new plan with the first step.
  */
 export function replanned(
   record: BatchRecord,
@@ -73,7 +78,7 @@ export function replanned(
   };
 }
 
-/** That it is so, and the way to weigh by it. */
+/** The message about it, with a button to use it. */
 export function RunReplan({
   editor,
   begun,

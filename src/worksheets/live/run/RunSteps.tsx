@@ -26,7 +26,7 @@ import { formsPlanned, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
 
-/** One amount to weigh out: what is planned, large, and what was weighed. */
+/** One amount to weigh out: the planned one in large type, and the field of the one weighed. */
 function Amount({
   editor,
   name,
@@ -37,7 +37,7 @@ function Amount({
   readonly editor: Editor;
   readonly name: 'cement' | 'water' | 'sand' | 'foamVolume';
   readonly planned: number | undefined;
-  /** What the amount is otherwise, and what it follows. */
+  /** The amount in other measures, and what it is based on. */
   readonly why?: readonly string[];
   readonly say: Say;
 }) {
@@ -73,13 +73,13 @@ function Amount({
   );
 }
 
-/** Which ± a weighing is taken to have, and where another is typed. */
+/** The default ± of a weighing, and where another can be typed. */
 function scaleWords(say: Say): string {
   const { p, pu } = SCALE[say.system];
   return `Each weighing counts as ±\u00a0${p}\u00a0${pu}. Type another scale’s ±, at least the step it shows, beside water and cement: the rest follow.`;
 }
 
-/** More than many a kitchen scale takes, kg. A choice. */
+/** The capacity of many kitchen scales, kg. A choice. */
 const SMALL_SCALE = 5;
 const IN_PORTIONS =
   'Your scale takes less? Weigh it in portions, the bowl set to zero each time, and type them as a sum: 4.8 + 4.8 + 4.8.';
@@ -90,19 +90,22 @@ const SAND_UNPLANNED = [
   `${NO_SAND} until it is filled in, no foam is named. Foam is worked out for water, cement and sand alone.`,
 ];
 
-/** So much of what has no field, as it is weighed out; nothing where the plan holds none of it. */
+/**
+ * The amount of an ingredient without a field, as it is weighed out; undefined if the plan has
+ * none.
+ */
 function grams(plan: RunPlan | undefined, what: string, say: Say): string | undefined {
   const mass = plan?.other?.find(({ name }) => name === what)?.mass;
   return mass === undefined ? undefined : onScale(mass, weighedOut(mass, say), say);
 }
 
-/** Cautions of what only some batches hold, and what that is. */
+/** Cautions that only some batches need, each with the ingredient it is for. */
 const ONLY_WITH: Readonly<Record<string, string>> = {
   'pigment-dust': FURTHER.pigment,
   'glass-fibre': FURTHER.fibre,
 };
 
-/** Whether a caution of a step is one of this plan. */
+/** Whether a caution of a step applies to this plan. */
 export const isFor = (plan: RunPlan | undefined, caution: string) =>
   !(caution in ONLY_WITH) || plan?.other?.some(({ name }) => name === ONLY_WITH[caution]);
 
@@ -115,7 +118,7 @@ function BaseMix({ editor, plan, say, over, before }: StepProps) {
     ...(large && large > SMALL_SCALE && planned[name] === large ? [IN_PORTIONS] : []),
   ];
   const fibre = grams(planned, FURTHER.fibre, say);
-  // Pigment stands in the work itself, fibre beneath the jug.
+  // Pigment is named in the work itself, fibre below the jug.
   const beside = planned?.other?.filter(
     ({ name }) => name !== FURTHER.pigment && name !== FURTHER.fibre,
   );
@@ -169,7 +172,10 @@ function BaseMix({ editor, plan, say, over, before }: StepProps) {
   );
 }
 
-/** Asked before the foam’s clock runs; a full bucket that was weighed already is reckoned anew by it. */
+/**
+ * Asks for the foam's bucket before the foam clock runs; a full bucket already weighed is
+ * calculated again.
+ */
 function FoamBucket({ editor, before, say }: Pick<StepProps, 'editor' | 'before' | 'say'>) {
   useFoamWeighing({ editor, say });
   return (
@@ -225,7 +231,7 @@ function Foam({ editor, plan, say, over, before }: StepProps) {
 function Place({ editor, plan, say }: StepProps) {
   const readings = runReadings(editor.record, say);
   const doubt = placedDoubt(readings, plan, say);
-  // As the step begins: it must not come and go with what is typed.
+  // Decided when the step begins, so that it does not come and go while typing.
   const [out] = useState(
     readings.at('placed') === undefined &&
       readings.corrections.some(({ out }) => out) &&
@@ -283,9 +289,9 @@ function Cover({ editor, plan, say, over }: StepProps) {
 }
 
 /**
- * The steps at the bench, in the order of the work; `run-missed.ts` goes by their places. Wet cement is in
- * all of them: its caution stands above. `work`: what is done in it, of which a batch that is only written up is
- * told nothing.
+ * The steps at the bench, in the order of the work; `run-missed.ts` depends on their indices. The
+ * caution on wet cement, which is in all of them, is shown above. `work`: what to do, not shown for
+ * a batch that is only recorded.
  */
 export const RUN_STEPS = [
   {

@@ -26,14 +26,14 @@ import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
 import { lacksOf } from './run-weighings.ts';
 
-/** The field of the full bucket: what is done next, whatever was pressed. */
+/** The id of the full bucket's field, which gets the focus after any button. */
 const FULL = 'record-full';
 
-/** What the bucket reads with the blend as it is aimed at, before it is weighed. */
+/** The expected reading of the bucket full of blend, before it is weighed. */
 const aimWords = (tare: number, mix: number, of: string, say: Say): string =>
   `Full of blended mix it should read ${onScale(tare + mix, scaleReads(mix, say), say)}${of}.`;
 
-/** The bucket holds only a part of what is corrected. */
+/** Advice, as the bucket holds only a part of the load. */
 const TIP_BACK = 'Tip the bucket back into the mixer: this is for the whole load.';
 
 export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepProps) {
@@ -41,20 +41,21 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
   const readings = runReadings(record, say);
   const { at } = readings;
   const [tare, vessel] = [at('tare'), at('vessel')];
-  // Asked once: a field must not move while it is typed in. The blend may be weighed in another than the foam.
+  // Decided once, as a field must not move while typing. The blend's bucket may differ from the
+  // foam's.
   const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
   const density = blendDensity(at);
   const tooLarge = over ? undefined : bucketDoubt(readings, plan, say);
   const bucket = density === undefined ? tooLarge : undefined;
   const target = at('planned') ?? plan?.wetDensity;
-  // Nobody aims at the example’s.
+  // The example's density is no target.
   const aimless = plan?.aimed === false && at('planned') === undefined;
   const doubt = runDoubt(readings, plan, say);
   const found =
     density !== undefined && target !== undefined && !over
       ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
       : undefined;
-  // Nothing is added to what is to be stopped, and it is not placed as it is.
+  // A mix that is stopped gets no advice to add something or to place it.
   const advice =
     doubt?.verdict === 'stop' && (found?.is === 'add' || found?.is === 'place') ? undefined : found;
   const doubted =
@@ -64,10 +65,10 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
       say,
       'look again at its volume and its weights, and at what was put into the mixer',
     );
-  // What is refused or to be weighed again is told so already.
+  // Not beside the message that a reading is refused or to be weighed again.
   const gas = advice && advice.is !== 'refused' && !doubted ? gasDoubt(readings, say) : undefined;
   const mass = massNow(readings, plan, say);
-  // What was taken out goes into the forms too, or does not: nobody knows.
+  // It is not known whether the mix taken out goes into the forms too.
   const placed = advice?.is === 'leave' || advice?.is === 'place';
   const whole = !record.corrections.some(({ out }) => out);
   const short = placed && whole && plan && mass && formsShort(mass / density!, plan, say);
@@ -75,7 +76,7 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
   const I = out ? 'I took that out and' : 'I';
   const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', asked: number) => {
     keepFocus(event, FULL);
-    // As it was said, in the unit it was said in: nobody adds more exactly than that.
+    // As shown, in the unit shown: nobody adds it more exactly.
     const amount =
       name === 'foamAdded'
         ? asSaid(asked, 'volume', { units: ADDED_FOAM, significant: 2 }, say)
@@ -190,10 +191,14 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
   );
 }
 
+/** In words: so much of one ingredient, kg; less than half a kilogram in a small unit. */
 const partOf = (kg: number, say: Say) =>
   onScale(kg, { significant: 2, ...(kg < 0.5 && { units: SMALL_MASS }) }, say);
 
-/** What to weigh for some base mix of this batch’s own make-up; what has no field is in it as planned. */
+/**
+ * In words: the amounts for base mix of this batch's own recipe. Ingredients without a reading are
+ * counted as planned.
+ */
 function madeOf(
   mass: number,
   at: (name: ReadingName) => number | undefined,
@@ -216,7 +221,7 @@ function madeOf(
   return ` (${named.join(', ')})`;
 }
 
-/** Puts a line into the notes, once. */
+/** A button that adds a line to the notes, once. */
 function WriteDown({ editor, line }: Pick<StepProps, 'editor'> & { readonly line: string }) {
   const { notes } = editor.record;
   if (notes.includes(line)) return <p class="note">It is in the notes.</p>;

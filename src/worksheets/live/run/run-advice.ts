@@ -9,7 +9,7 @@ import { NEAR_ENOUGH } from '../../shared/mix/near-enough.ts';
 import { baseIn, massNow } from './run-base.ts';
 import type { RunReadings } from './run-readings.ts';
 
-/** What to do with a blend that weighs so much; undefined while that cannot be told. */
+/** What to do with a blend of this density; undefined while that cannot be told. */
 export function adviceOn(
   { density, target, made }: { density: number; target: number; made: number },
   readings: RunReadings,
@@ -54,7 +54,7 @@ export function adviceOn(
   });
 }
 
-/** Why readings are none of a mix: the full bucket with what it may weigh, where it is that. */
+/** Why readings cannot be those of a mix: for a wrong full bucket, with the range it may weigh. */
 export function refusedWords(readings: RunReadings, plan: RunPlan | undefined, say: Say): string {
   const { at } = readings;
   const [tare = 0, vessel = 0, full = 0] = [at('tare'), at('vessel'), at('full')];
@@ -69,6 +69,6 @@ export function refusedWords(readings: RunReadings, plan: RunPlan | undefined, s
   return `${readingOf('full').label}: read ${mass(full)}; with this foam and this base mix it must be from ${mass(least)} to ${mass(most)}. Weigh again, and look at the bucket’s empty weight and volume.`;
 }
 
-/** The line for the notes of a batch that came out as another mix. */
+/** The line added to the notes of a batch that came out as a different mix. */
 export const anotherMixNote = (density: number, off: number, say: Say): string =>
   `${say(density, 'density')} after two corrections, ${offWords(off, say)}: not for the part it was made for.`;

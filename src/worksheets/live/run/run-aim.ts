@@ -6,8 +6,8 @@ import { proportionPlan } from '../../mix/proportion-plan.ts';
 import { put } from './run-put.ts';
 
 /**
- * What the base mix was weighed for is what the batch is held against later, once the reader aimed at it. The
- * example's density goes with the batch only as what its page asks about.
+ * Records the density that the base mix was weighed for as the planned density of the batch, if the
+ * reader chose it. The example's density is only kept for the page of the batch to ask about.
  */
 export function writeAim(editor: Editor, plan: RunPlan, say: Say): void {
   const { readings, kept } = editor.record;

@@ -12,27 +12,31 @@ import type { RunReadings } from './run-readings.ts';
 export interface BaseIn {
   readonly mass: number;
   readonly density: number;
-  /** How much of it is written down; the rest is taken from the plan. */
+  /** How much of it was entered; the rest is taken from the plan. */
   readonly weighed: 'all' | 'some' | 'none';
 }
 
 const BASE = ['cement', 'water', 'sand'] as const;
 
-/** What a plan holds beside cement, water, sand and foam, kg. */
+/** The mass of a plan's ingredients other than cement, water, sand and foam, kg. */
 export const otherMass = (plan: RunPlan | undefined): number =>
   (plan?.other ?? []).reduce((sum, { mass }) => sum + mass, 0);
 
-/** All of a load, kg. */
+/** The mass of a load, kg. */
 export const planMass = (plan: RunPlan): number =>
   plan.cement + plan.water + plan.sand + otherMass(plan) + plan.foamVolume * plan.foamDensity;
 
-/** What the plan was worked out with; its amounts tell, those of a run begun long ago too. */
+/**
+ * The cement density and survival that a plan was proportioned with, found from its amounts, as
+ * older plans do not store them.
+ */
 const withPlan = (plan: RunPlan | undefined) =>
   plan && ifAllowed(() => plannedWith({ ...plan, sand: plan.sand + otherMass(plan) }));
 
 /**
- * What went into the mixer before the foam, as weighed, else as planned; undefined without either, of sand too: half
- * of a base mix would ask for half of its foam. What no step asks for is taken as planned, and as heavy as the rest.
+ * The base mix in the mixer, from amounts weighed in, else planned; undefined if one of them, sand
+ * included, is neither, as part of a base mix would need only part of its foam. Ingredients without
+ * a step are taken as planned.
  */
 export function baseIn(
   { at, cementDensity: saved }: RunReadings,
@@ -60,9 +64,15 @@ export function baseIn(
   );
 }
 
-/** How much foam the base mix in the mixer wants, m³, and what that follows; or why none is named. */
+/**
+ * How much foam the base mix in the mixer needs, m³, and what that is based on; or why no amount is
+ * given.
+ */
 export type FoamWanted =
-  /** `mix`: what comes out, m³, at `density`, kg/m³; `measures`: the foam by weight and in buckets. */
+  /**
+   * `mix`: the resulting volume, m³, at `density`, kg/m³; `measures`: the foam by weight and in
+   * buckets.
+   */
   | {
       readonly is: 'amount';
       readonly volume: number;
@@ -103,7 +113,7 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
       say: `Foam of ${foam} is not lighter than the ${wet(target)} planned: no amount of it gets there. Weigh the foam again.`,
     };
   const survival = withPlan(plan)?.survival ?? 1;
-  // Base mix alone is a mix that is too heavy by all of its foam.
+  // Base mix alone is treated as a mix to be corrected with all of its foam.
   const fix = ifAllowed(() =>
     correctMix({
       measuredDensity: base.density,
@@ -139,7 +149,10 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
   };
 }
 
-/** Base mix and foam that went into the mixer, kg, corrections and all: as written down, else as planned or wanted. */
+/**
+ * Base mix and foam put into the mixer, kg, corrections included: as entered, else as planned or
+ * needed.
+ */
 export function massIn(
   readings: RunReadings,
   plan: RunPlan | undefined,
@@ -154,13 +167,13 @@ export function massIn(
   return base.mass + (put + (at('foamAdded') ?? 0)) * foamDensity + (at('baseAdded') ?? 0);
 }
 
-/** What was taken out of the mixer before a correction, kg: until some is placed, all that is left over was. */
+/** The mix taken out before a correction, kg: until some is placed, all that is left over. */
 export const outOf = ({ at, corrections }: RunReadings): number =>
   at('placed') === undefined
     ? (at('leftOver') ?? 0)
     : corrections.reduce((sum, { out = 0 }) => sum + out, 0);
 
-/** What of it is in the mixer when the blend is weighed, kg: until some is placed, what is left over was taken out. */
+/** The mass in the mixer when the blend is weighed, kg, less what was taken out before. */
 export function massNow(
   readings: RunReadings,
   plan: RunPlan | undefined,

@@ -10,7 +10,10 @@ import { asSaid } from '../../shared/words/as-said.ts';
 
 type Changed = Pick<BatchRecord, 'readings' | 'corrections'>;
 
-/** The mix of so many kg/m³ that comes out of the mixer before a part of it is corrected, kg; as it was said. */
+/**
+ * The mass of mix of a density, kg/m³, to take out before the rest is corrected, kg; rounded as it
+ * was shown.
+ */
 export const takenOut = (
   { fix, over }: Extract<MixAdvice, { is: 'add' }>,
   density: number,
@@ -21,8 +24,8 @@ export const takenOut = (
     ((fix.volumeBefore * over.volume) / over.load - asSaid(fix.volumeBefore, 'volume', {}, say));
 
 /**
- * A correction is written down, and the bucket is to be weighed again. `amount`: m³ of foam, kg of base mix;
- * `out`: kg of the mix that was taken out for it.
+ * Records a correction, and clears the full bucket to be weighed again. `amount`: m³ of foam or kg
+ * of base mix; `out`: kg of mix taken out for it.
  */
 export function correcting(
   { readings, corrections }: Changed,
@@ -58,13 +61,13 @@ export function correcting(
   };
 }
 
-/** Whether what a correction wrote still stands, so that it can be said that it was not made. */
+/** Whether the values that a correction wrote are unchanged, so that it can be undone. */
 export const stands = (
   { readings, corrections }: Changed,
   { name, made, sum }: Correcting,
 ): boolean => made !== undefined && same(made, corrections.at(-1)) && same(sum, readings[name]);
 
-/** The correction was not made: what it changed is as before, and all that was written since stays. */
+/** Undoes a correction: restores what it changed, and keeps what was written since. */
 export function uncorrected(
   { readings, corrections }: Changed,
   { name, before, full, out }: Correcting,
@@ -83,8 +86,8 @@ export function uncorrected(
 }
 
 /**
- * One of the corrections was not made after all: what it added is taken off the sum written down, which may
- * have been changed by hand since. `back` puts it where it was, and leaves what was written meanwhile.
+ * Removes one of the corrections: its amount is subtracted from the total entered, which may have
+ * been changed by hand since. `back` restores it, and keeps what was written meanwhile.
  */
 export function withoutCorrection(
   record: Changed,
@@ -106,11 +109,11 @@ export function withoutCorrection(
   };
 }
 
-/** What is left of a sum, in the unit it was written in; nothing, where it was all there was. */
+/** What is left of a total, in its unit; undefined if nothing is left. */
 function less(name: Correcting['name'], sum: Entry, amount: number): Entry | undefined {
   const value = readingValue({ readings: { [name]: sum } }, name);
   if (value === undefined || amount === 0) return sum;
-  // Both were rounded to a few digits: less than a hundredth of what was added is nothing.
+  // Both were rounded: a rest below a hundredth of the amount counts as 0.
   if (value - amount < amount / 100) return undefined;
   const { kind, unit } = READINGS[name];
   return { ...sum, t: formatPlain(value - amount, kind, sum.u ?? unit, 4) };

@@ -9,33 +9,35 @@ import { baseIn, foamWanted, massIn, otherMass, outOf } from './run-base.ts';
 import { foamDoubt } from './run-foam-doubt.ts';
 import type { RunReadings } from './run-readings.ts';
 
-/** Foam put in that is off what is wanted by more than this share was measured or typed wrong. A choice. */
+/** Relative difference from the foam needed above which a mistake is assumed. A choice. */
 const ANOTHER_AMOUNT = 0.5;
-/** Nobody’s small batch is a load larger than this, m³: a unit was taken for another. A choice. */
+/** The largest load of a small batch, m³: above it a wrong unit is assumed. A choice. */
 const LARGEST = 0.5;
-/** No more can come out than went in, and bucket and forms are not read closer than this. A choice. */
+/**
+ * Ratio of mass out to mass in that is accepted, as bucket and forms are read no closer. A choice.
+ */
 const OUT_OF_IN = 1.1;
 
 const litres = (volume: number, say: Say) => say(volume, 'volume');
 const look = (words: string): Judgement => ({ verdict: 'look', say: words });
 
 /**
- * What is strange about what was put in so far, the cause before what follows from it; and that the mixer runs
- * over, whatever else is strange.
+ * The doubts about the amounts put in so far: the first one, causes before their effects, and an
+ * overfull mixer beside it.
  */
 export function runDoubts(
   readings: RunReadings,
   plan: RunPlan | undefined,
   say: Say,
 ): readonly Judgement[] {
-  // The example’s plan is nobody’s.
+  // The example's plan is not compared with.
   const own = plan?.example ? undefined : plan;
   const { room, amount } = amountDoubts(readings, plan, own, say);
   const first = baseDoubt(readings, own, say) ?? foamDoubt(readings, plan, say);
   return [first ?? (room ? undefined : amount), room].filter((doubt) => doubt !== undefined);
 }
 
-/** The first of them. */
+/** The first of the doubts. */
 export const runDoubt = (...asked: Parameters<typeof runDoubts>): Judgement | undefined =>
   runDoubts(...asked)[0];
 
@@ -43,7 +45,7 @@ function baseDoubt({ at }: RunReadings, own: RunPlan | undefined, say: Say) {
   const [water, cement] = [at('water'), at('cement')];
   const weighed = cement === 0 || (water !== undefined && cement !== undefined);
   const doubt = weighed ? baseMixDoubt({ water: water ?? 0, cement }, own, say) : undefined;
-  // Of damp sand, some of what it weighs is water.
+  // Damp sand includes water, so that the ratio is not known.
   if (doubt || own?.damp) return doubt;
   const [wet, dry] = weighed
     ? [water ?? 0, cement + (at('sand') ?? own?.sand ?? 0)]
@@ -63,7 +65,7 @@ function amountDoubts(
   const wanted = foamWanted(readings, plan, say);
   const base = baseIn(readings, plan);
   if (wanted.is !== 'amount' || !base) return {};
-  // What a correction had taken out of the mixer runs over nothing.
+  // Mix taken out before a correction is no longer in the mixer.
   const out = outOf(readings);
   const mix = wanted.mix - out / wanted.density;
   if (!hasRoom(mix, own?.largestLoad ?? LARGEST))
@@ -81,7 +83,10 @@ function amountDoubts(
   };
 }
 
-/** A bucket that the whole blend does not fill, while its foam is still in the making and nothing else is strange. */
+/**
+ * The doubt about a bucket that the whole blend will not fill, before the foam is folded in;
+ * undefined if there is another doubt.
+ */
 export function bucketDoubt(
   readings: RunReadings,
   plan: RunPlan | undefined,
@@ -90,14 +95,14 @@ export function bucketDoubt(
   const [vessel, wanted] = [readings.at('vessel'), foamWanted(readings, plan, say)];
   if (!vessel || wanted.is !== 'amount' || wanted.mix >= vessel) return undefined;
   if (runDoubt(readings, plan, say)) return undefined;
-  // Of the example’s amounts nobody mixes.
+  // Nobody mixes the example's amounts.
   if (plan?.example && baseIn(readings, plan)?.weighed !== 'all') return undefined;
   return look(
     `The bucket holds more than all of the mix, ${litres(wanted.mix, say)}: have a smaller vessel ready to weigh the blend in.`,
   );
 }
 
-/** More filled in the forms and left over than ever was in the mixer. */
+/** The doubt about more mass in the forms and left over than was in the mixer. */
 export function placedDoubt(
   readings: RunReadings,
   plan: RunPlan | undefined,

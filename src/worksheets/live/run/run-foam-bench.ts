@@ -11,16 +11,16 @@ import type { FoamIn, Going } from '../../../bench/run.ts';
 import type { Bench } from '../../../bench/store.ts';
 import { putOnBench } from '../records/onto-bench.ts';
 
-/** The bench's own key for the bucket full of foam. */
+/** The bench key of the bucket full of foam. */
 const FOAM_KEY = 'foam-density.full';
 
-/** What is put on the bench or taken off it. */
+/** Entries put on the bench, or undefined to remove one. */
 type Laid = Partial<Entries>;
 
-/** Where a weighing of a mix may lie, in the vessel of the foam until another is typed. */
+/** Bench keys of weighings of a mix, which use the foam's vessel until another is typed. */
 const MIX_WEIGHED = ['correct.full', 'reconcile.full', 'correct-buckets.buckets'];
 
-/** The bucket of a mix that lies there weighed stays its own when the foam's becomes another. */
+/** Keeps the bucket of a mix weighed on the bench when the foam's vessel changes. */
 function mixBucket(entries: Entries, there: FoamIn): Laid {
   if (!MIX_WEIGHED.some((key) => filled(entries[key]) || entries[key]?.rows)) return {};
   const own = [
@@ -35,9 +35,9 @@ function mixBucket(entries: Entries, there: FoamIn): Laid {
 }
 
 /**
- * One weighing of foam as the bench has it: the full bucket together with the bucket it was weighed in, and how
- * it was weighed; nothing while one of the three is missing. A bucket that the bench has already stays as it was
- * known there: read off, or weighed full of water.
+ * The entries for one weighing of foam: the full bucket, its empty weight and volume, and the
+ * method; undefined while one is missing. A bucket that is on the bench already keeps the way its
+ * volume is known: typed, or weighed full of water.
  */
 function foamWeighingOf(
   full: Going['foam'],
@@ -61,16 +61,19 @@ function foamWeighingOf(
   };
 }
 
-/** Whether that takes the place of a weighing, or a bucket, of the reader’s own that lies there. */
+/** Whether entries would replace a weighing or a bucket that the reader typed on the bench. */
 const displaces = (put: Laid, entries: Entries): boolean =>
   ['bucket.tare', 'bucket.volume', FOAM_KEY].some(
     (key) => put[key] && filled(entries[key]) && !same(entries[key], put[key]),
   );
 
-/** What a batch put there last, while this page is open: the way back, and whether it took a place of the reader’s own. */
+/**
+ * The last weighing put on the bench while this page is open: its undo, and whether it replaced the
+ * reader's own.
+ */
 let last: { readonly id: string; readonly back: () => void; readonly over: boolean } | undefined;
 
-/** Puts back what lay on the bench before a batch’s foam was weighed. */
+/** Restores what was on the bench before a batch's foam was weighed. */
 export function takeBack(id: string | undefined): void {
   if (!last || last.id !== id) return;
   last.back();
@@ -78,8 +81,8 @@ export function takeBack(id: string | undefined): void {
 }
 
 /**
- * Hands the weighing of a batch’s foam to the bench, whole; while a part of it is missing, the bench is as it was
- * before. Whether it lies there in the place of one of the reader’s own.
+ * Puts the complete weighing of a batch's foam on the bench; while a part of it is missing, the
+ * bench stays as before. Returns whether it replaced one of the reader's own.
  */
 export function handOver({ id, foam }: Going, foamIn: FoamIn, bench: Bench): boolean {
   const put = foamWeighingOf(foam, foamIn, bench);

@@ -6,16 +6,18 @@ import { foamFault, LIGHT_FOAM } from '../../shared/foam/is-foam.ts';
 import { FOAM } from '../../shared/words/amounts.ts';
 import type { RunReadings } from './run-readings.ts';
 
-/** Foam so many times heavier or lighter than planned was weighed or typed wrong. A choice. */
+/**
+ * Ratio of weighed to planned foam density, either way, above which a mistake is assumed. A choice.
+ */
 const ANOTHER_FOAM = 2;
 
-/** Foam, as planned while none is weighed, that is none, or not that of the reader’s own plan: a slip, or of no use. */
+/** The doubt about foam, planned or weighed, that is unusable or far from the reader's own plan. */
 export function foamDoubt(
   { at }: RunReadings,
   plan: RunPlan | undefined,
   say: Say,
 ): Judgement | undefined {
-  // Worked out of two amounts, it may lie a sliver beside a limit.
+  // As a quotient of two amounts it may be off a limit by a rounding error.
   const planned = plan?.example ? 0 : Number((plan?.foamDensity ?? 0).toPrecision(9));
   const weighed = at('foamDensity');
   const foam = weighed ?? planned;
@@ -32,7 +34,7 @@ export function foamDoubt(
   };
 }
 
-/** What is to be said of foam that may be used all the same. */
+/** The remark on foam that may be used all the same. */
 export function foamLook(
   readings: RunReadings,
   plan: RunPlan | undefined,
@@ -41,7 +43,7 @@ export function foamLook(
   const foam = readings.at('foamDensity');
   if (!foam || foamDoubt(readings, plan, say)) return undefined;
   const pm = readings.pm('foamDensity');
-  // What is wrong with a ± that cannot be read stands beside it.
+  // A ± that cannot be read has its own message at its field.
   const unsure = Number.isFinite(pm) && unsureFoam(pm, say);
   if (unsure) return unsure;
   if (foam >= LIGHT_FOAM) return foamFaultDoubt(foam, say);

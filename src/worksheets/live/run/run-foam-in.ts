@@ -2,12 +2,15 @@ import { foamBench, foamInOf, sameVessel, vesselOf } from '../../../bench/record
 import { $going, type FoamIn } from '../../../bench/run.ts';
 import type { Written } from '../records/RecordFields.tsx';
 
-/** What the foam of the batch at the bench is weighed in: as it was typed there, else as the batch has it. */
+/**
+ * The vessel that the foam of the running batch is weighed in: as typed in the run, else the
+ * batch's.
+ */
 export const foamIn = ({ record }: Written): FoamIn => $going.get()?.foamIn ?? foamInOf(record);
 
 /**
- * The batch as its foam is weighed: the foam's vessel in the place of the blend's bucket, which follows what is typed
- * as long as it is the same one.
+ * The batch for the step that weighs foam: with the foam's vessel in place of the blend's bucket.
+ * As long as the two are the same, typing changes both.
  */
 export function foamWeighing(editor: Written): Written {
   const foam = foamIn(editor);

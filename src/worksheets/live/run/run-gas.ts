@@ -8,9 +8,9 @@ import type { RunReadings } from './run-readings.ts';
 const MAY_BE_NONE = ['sand', 'foamAdded', 'baseAdded'] as const;
 
 /**
- * A blend lighter than it could be had all its foam lived, by more than the ± of its readings: in the words
- * for the bench, and by the rule that judges its record later. Undefined until all of it is weighed, and for a mix
- * that holds more than is, and more than fibre and pigment.
+ * The doubt about a blend lighter than it could be if all its foam had survived, by more than the ±
+ * of its readings: by the same rule as for its record, worded for the bench. Undefined until all
+ * readings are there, and for a mix with ingredients that have no reading.
  */
 export function gasDoubt(
   { at, pm, cementDensity, corrections, kept }: RunReadings,
@@ -19,7 +19,7 @@ export function gasDoubt(
   if (NEEDED.some((name) => at(name) === undefined)) return undefined;
   if (holdsFurther(kept) && !furtherIn(at('cement')!, kept)) return undefined;
   const read = [...NEEDED, ...MAY_BE_NONE.filter((name) => at(name) !== undefined)];
-  // Beside a ± that nobody knows nothing is light beyond it.
+  // With an unknown ± no density is out of its range.
   if (read.some((name) => pm(name) === Number.POSITIVE_INFINITY)) return undefined;
   const batch = { ...weighedBatch(at, kept), ...(cementDensity && { cementDensity }) };
   const doubts = Object.fromEntries(read.map((name) => [name, pm(name)]));

@@ -7,18 +7,21 @@ import { runReadings } from './run-readings.ts';
 import { isRecent, RECENT } from './run-recent.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
-/** Whether a run was begun so long ago that nothing of it is to be mixed or placed any more. */
+/** Whether a run was begun so long ago that it must not be mixed or placed any more. */
 export const isOver = ({ begun = Number.NaN }: Going, now = Date.now()): boolean =>
   now - begun >= RECENT;
 
-/** Whether that goes for a batch: while nothing of it is weighed in, nothing is too old. */
+/** Whether that applies to a batch: not while nothing has been weighed in. */
 export const isPast = (record: BatchRecord, going: Going, now = Date.now()): boolean =>
   !isUnmixed(record) && isOver(going, now);
 
-/** What is said of such a batch, wherever it may be gone on with. */
+/** The words for such a batch, wherever it can be continued. */
 export const PAST = 'begun more than half a day ago: mix and place nothing of it any more';
 
-/** When a batch was begun, ms, or the latest that it can have been: nothing that is known of it is later. */
+/**
+ * When a batch was begun, ms, or the latest time it can have been: the earliest of all times known
+ * of it.
+ */
 export const begunBy = (
   { date, foamMade }: BatchRecord,
   left: Going | undefined,
@@ -32,8 +35,9 @@ export const begunBy = (
   );
 
 /**
- * The first of a batch is weighed in. Planned on an earlier day, it is cast on this one: its half day counts
- * from now, or from its foam, and its day is today. A batch whose day somebody set is written up: it is as old as it says.
+ * The start and date of a batch at its first weighing. If it was planned on an earlier day, its
+ * date is today, and it starts now or when its foam was made. A date set by hand is kept: then the
+ * batch is recorded afterwards.
  */
 export function firstWeighed(
   record: BatchRecord,
@@ -45,13 +49,13 @@ export function firstWeighed(
   return { begun: begunBy({ ...record, date }, undefined, now), date };
 }
 
-/** The step in which the mix is placed: once it is, its foam has no more time to count. */
+/** The index of the placing step, after which the foam's time no longer counts. */
 export const PLACE = 3;
 
-/** The plan of a batch, once it is the reader’s own. */
+/** The plan of a batch, if it is the reader's own. */
 const own = (plan: RunPlan | undefined) => plan && !plan.example && { plan };
 
-/** A batch is begun: it is weighed by the bench that was saved with it, and not by another’s that lies there now. */
+/** Begins a batch, with the plan of the bench saved with it, not of the bench as it is now. */
 export const begun = ({ id, bench, kept }: BatchRecord, say: Say, now = Date.now()): Going => ({
   ...{ id, step: 0, begun: now },
   ...own(runPlan(bench, kept, say)),
@@ -67,8 +71,8 @@ export function foamCounts(
 }
 
 /**
- * A batch is gone on with as its run was left; one whose run is not known, where something is missing, or else
- * where it is placed. What is in its mixer is no younger for that.
+ * Continues a batch at the step where its run was left; without a known step, where a reading is
+ * missing, or else at placing. The age of what is in the mixer is not reset.
  */
 export function resumed(
   record: BatchRecord,
@@ -82,7 +86,10 @@ export function resumed(
   return { ...as, begun: isUnmixed(record) ? (left?.begun ?? now) : begunBy(record, left, now) };
 }
 
-/** On to another step, or back. Once one is done, a plan of the reader’s own is this batch’s. */
+/**
+ * Goes to another step, forward or back. On going forward, the reader's own plan is fixed for this
+ * batch.
+ */
 export const turned = (going: Going, by: number, plan: RunPlan | undefined): Going => ({
   ...going,
   step: going.step + by,

@@ -11,12 +11,12 @@ import { planMass } from './run-base.ts';
 import { runPlan } from './run-plan.ts';
 import { isOfNow, isUnmixed } from './run-unfinished.ts';
 
-/** Amounts of two plans that are nearer than this, as a share, weigh out the same. A choice. */
+/** Relative difference up to which amounts of two plans count as the same. A choice. */
 export const SAME = 0.005;
 
 const alike = (a: number, b: number) => Math.abs(a - b) <= SAME * a;
 
-/** The batch that was at the bench before another one is begun, the same day: the latest saved. */
+/** The batch mixed before this one on the same day: the latest saved. */
 export const loadBefore = (
   { id }: BatchRecord,
   records: readonly BatchRecord[],
@@ -29,9 +29,9 @@ export const loadBefore = (
 const whole = ({ tare, vessel }: FoamIn) => filled(tare) && filled(vessel);
 
 /**
- * A batch about to be begun, with the bucket that the one before was weighed in, its empty weight and its volume
- * together; not where the bench has another for the mix since, nor in the place of one that was typed into the batch.
- * `foamIn`: the foam's, where the bench has one of its own.
+ * A batch about to begin, with the empty weight and volume of the bucket of the one before; unless
+ * the bench has a newer one for the mix, or one was typed into the batch. `foamIn`: the foam's
+ * vessel, if the bench has a different one.
  */
 export function withBucketOf(
   before: BatchRecord,
@@ -49,7 +49,10 @@ export function withBucketOf(
   };
 }
 
-/** What is told of the batch before at the next: its name, its bucket, and the reader's own plan it was weighed by. */
+/**
+ * What the next batch needs of the one before: its name, its bucket, and its plan, if that is the
+ * reader's own.
+ */
 function toldOf(before: BatchRecord, say: Say): LoadBefore {
   const plan = runPlan(before.bench, before.kept, say);
   return {
@@ -59,7 +62,9 @@ function toldOf(before: BatchRecord, say: Say): LoadBefore {
   };
 }
 
-/** The plan of the load before, where this is the next load of the same batch and takes other amounts. */
+/**
+ * The plan of the load before, if this is the next load of the same batch with different amounts.
+ */
 export function replannedLoad(
   before: LoadBefore | undefined,
   now: RunPlan | undefined,
@@ -72,7 +77,10 @@ export function replannedLoad(
   return amounts.every((name) => alike(was[name], now[name])) ? undefined : was;
 }
 
-/** Why a load takes other amounts than the one before, and what of the solution mixed for all of them. */
+/**
+ * Why a load has different amounts from the one before, and whether the solution mixed for all
+ * loads is enough.
+ */
 export function replannedWords(
   { name }: LoadBefore,
   was: RunPlan,
@@ -93,7 +101,7 @@ export function replannedWords(
   return words;
 }
 
-/** What the load before took of it, where it is another amount. */
+/** In words: the amount of the load before, if it differs. */
 export const tookBefore = (
   was: RunPlan | undefined,
   now: RunPlan | undefined,
@@ -104,11 +112,11 @@ export const tookBefore = (
     ? [`The load before took ${say(was[name], 'mass', weighedOut(was[name], say))}.`]
     : [];
 
-/** Whether a bucket is the one that was carried over from the batch before. */
+/** Whether a bucket is the one taken over from the batch before. */
 export const isCarried = (before: LoadBefore | undefined, vessel: FoamIn): boolean =>
   before !== undefined && whole(vessel) && same(before.vessel, vesselOf(vessel));
 
-/** A batch that follows another, as it is begun. */
+/** The run of a batch that follows another, as it begins. */
 export const following = (
   going: Going,
   before: BatchRecord,

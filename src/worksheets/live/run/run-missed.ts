@@ -2,7 +2,7 @@ import type { ReadingName } from '../../../bench/records/readings.ts';
 import type { RunPlan } from '../../../bench/run.ts';
 import type { RunReadings } from './run-readings.ts';
 
-/** What a batch cannot be held against its plan without, by the step in which it is weighed or measured out. */
+/** The readings needed to compare a batch with its plan, with the step that each is taken in. */
 const WEIGHED: readonly (readonly [step: number, reading: ReadingName, word: string])[] = [
   [0, 'cement', 'cement'],
   [0, 'water', 'water'],
@@ -19,7 +19,10 @@ interface Missed {
   readonly steps: readonly number[];
 }
 
-/** What was not written down in a batch that is about to be done; sand, where some is planned: 0 is none. */
+/**
+ * The readings missing in a batch about to be finished; sand, if some is planned: 0 counts as
+ * entered.
+ */
 export function missedOf({ at }: RunReadings, plan: RunPlan | undefined): Missed {
   const missed = WEIGHED.filter(
     ([, reading]) => at(reading) === undefined && (reading !== 'sand' || plan?.sand),

@@ -1,7 +1,7 @@
 import type { BatchRecord } from '../../../bench/records/record.ts';
 import { nameOf } from '../records/record-words.ts';
 
-/** A batch under a name that none of those has, where nobody gave it one: two of one day are told apart. */
+/** An unnamed batch with a name that no other has, to distinguish batches of one day. */
 export function named(record: BatchRecord, others: readonly BatchRecord[]): BatchRecord {
   if (record.name) return record;
   const taken = others.map(nameOf);
@@ -11,7 +11,9 @@ export function named(record: BatchRecord, others: readonly BatchRecord[]): Batc
   }
 }
 
-/** The name of a batch whose day was another until now: one that nobody gave it goes with the day. */
+/**
+ * The name of a batch whose date is changed: an automatic name follows the date, a given one stays.
+ */
 export function nameMoved(
   record: BatchRecord,
   was: string,

@@ -16,23 +16,26 @@ import { worked } from '../worked.ts';
 import { planHeld } from './PlanHeld.tsx';
 import { planMass } from './run-base.ts';
 
-/** What a step at the bench is given. */
+/** The props of a step at the bench. */
 export interface StepProps {
   readonly editor: Editor;
   readonly plan: RunPlan | undefined;
   readonly say: Say;
-  /** It is only written up: nothing is asked to be mixed or placed. */
+  /** The batch is only recorded: nothing is to be mixed or placed. */
   readonly over?: boolean;
-  /** The batch before it at the bench, the same day. */
+  /** The batch mixed before it on the same day. */
   readonly before?: LoadBefore | undefined;
-  /** The last correction, which may be taken back until the bucket is weighed again. */
+  /** The last correction, which can be undone until the bucket is weighed again. */
   readonly undo: Correcting | undefined;
   readonly setUndo: (undo: Correcting | undefined) => void;
 }
 
 const AIM = 'mix.planned';
 
-/** What the volume of a batch comes of: typed in, it has no forms behind it; else it may rest on the example's. */
+/**
+ * The origin of a batch's volume: a typed one has no known forms; otherwise they may be the
+ * example's.
+ */
 function behind(origin: string | undefined, kept: KeptResults) {
   if (origin === 'yours') return { typed: true as const };
   const held = (key: string) => (origin === 'kept' ? kept[key] : undefined);
@@ -50,10 +53,13 @@ function behind(origin: string | undefined, kept: KeptResults) {
   };
 }
 
-/** Where the whole batch has a volume of its own. */
+/** The bench key of the whole batch's own volume. */
 const VOLUME = 'batch.volume';
 
-/** The amounts of one load, as “What goes into the whole batch?” left them; undefined where it did not leave all. */
+/**
+ * The amounts of one load, from the results of “What goes into the whole batch?”; undefined if some
+ * are missing.
+ */
 function wholeBatchPlan(
   entries: Entries,
   kept: KeptResults,
@@ -97,8 +103,8 @@ function wholeBatchPlan(
 }
 
 /**
- * The amounts of one load, as “What goes into the batch?” has them, or the worksheet that holds the plan instead;
- * undefined while that has no answer.
+ * The amounts of one load by “What goes into the batch?”, or by the worksheet that holds the plan
+ * instead; undefined while that has no answer.
  */
 export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan | undefined {
   const batch = worked(proportionPlan, entries, kept, say);
@@ -127,10 +133,10 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
   };
 }
 
-/** How many pieces of one size the forms are; of several sizes, or where nobody told, one. */
+/** The number of pieces, if all have one known size; else 1. */
 const piecesOf = ({ forms = 0, form }: RunPlan) => (form ? Math.round(forms / form) : 1);
 
-/** What the forms hold by the plan, in words; of several loads, each fills its share of them. */
+/** In words: the volume of the forms by the plan; of several loads, the share of each. */
 export function formsPlanned(plan: RunPlan, say: Say): string | undefined {
   const { forms, form, loads } = plan;
   if (!forms) return undefined;
@@ -141,10 +147,10 @@ export function formsPlanned(plan: RunPlan, say: Say): string | undefined {
   return loads > 1 ? `${litres(forms / loads)} a load; in all ${all}` : all;
 }
 
-/** Short by less than this share, forms are as good as full. Common practice, no source. */
+/** Relative shortfall below which forms count as full. Common practice, no source. */
 const AS_FULL = 0.01;
 
-/** That so much mix, m³, is less than the load’s share of the forms. */
+/** The message that the mix, m³, is less than the load's share of the forms. */
 export function formsShort(mix: number, plan: RunPlan, say: Say): string | undefined {
   const wanted = (plan.forms ?? 0) / plan.loads;
   if (plan.unsized || mix >= (1 - AS_FULL) * wanted) return undefined;
@@ -156,7 +162,7 @@ export function formsShort(mix: number, plan: RunPlan, say: Say): string | undef
   return `There are ${there} of it, and ${hold}.`;
 }
 
-/** That some pieces are filled from two loads, where the plan has them so. */
+/** The message that some pieces are filled from two loads, if the plan makes it so. */
 export function jointsPlanned(plan: RunPlan): string | undefined {
   const { forms, form, loads, largestLoad } = plan;
   if (plan.typed) return jointsOfTyped(loads)?.say;

@@ -6,7 +6,10 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { retyped, writeReading, writeReckoned } from '../records/RecordFields.tsx';
 import { RECORD_FIELDS } from '../records/record-fields.ts';
 
-/** Writes a reading in the reader's unit of its field, as if it was typed there; `pm`: its ±, where it is reckoned, and none where that has no bound. */
+/**
+ * Writes a reading in the reader's unit of its field, as if typed there; `pm`: its ±, if
+ * calculated; an infinite one is left out.
+ */
 export function put(
   editor: Editor,
   name: ReadingName,
@@ -18,7 +21,7 @@ export function put(
   if ('options' in spec) return;
   const { system } = say;
   const field = RECORD_FIELDS[name];
-  // Another unit than the field's would turn the field over to it.
+  // Writing another unit would change the unit of the field.
   const unit = ('units' in field ? field.units : KINDS[spec.kind].shown)[system];
   const typed = { t: formatPlain(si, spec.kind, unit, significant), u: unit, s: system };
   if (pm !== undefined)

@@ -6,22 +6,24 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { cementDensityOf } from '../records/cement-density.ts';
 import { readFields } from '../records/RecordFields.tsx';
 
-/** The readings of a batch as its fields take them. */
+/** The readings of a batch as its fields read them. */
 export interface RunReadings {
-  /** In SI; undefined when it is empty, cannot be read or is out of bounds. */
+  /** In SI; undefined if it is empty, unreadable or out of bounds. */
   readonly at: (name: ReadingName) => number | undefined;
-  /** Its ±, in SI: as typed, else its instrument’s; without bound, where what is typed is none. */
+  /** Its ±, in SI: as typed, else its instrument's; infinite if the typed one is refused. */
   readonly pm: (name: ReadingName) => number;
   /** What is wrong with it, in a sentence. */
   readonly problem: (name: ReadingName) => string | undefined;
-  /** Of its cement's particles, kg/m³, as the batch was saved; undefined for the usual one. */
+  /**
+   * The particle density of its cement, kg/m³, as saved with the batch; undefined for the default.
+   */
   readonly cementDensity: number | undefined;
   readonly corrections: BatchRecord['corrections'];
-  /** What lay on the bench it was saved from. */
+  /** The results kept on the bench it was saved from. */
   readonly kept: BatchRecord['kept'];
 }
 
-/** The ± of a field: one that is refused is not nothing. */
+/** The ± of a field; infinite if it is refused, rather than 0. */
 export const pmOf = (reading: FieldReading): number =>
   reading.type === 'number' && reading.pmProblem ? Number.POSITIVE_INFINITY : doubtAbout(reading);
 

@@ -2,7 +2,7 @@ import type { Stage } from '../../../bench/records/readings.ts';
 import { type BatchRecord, filled, stageOf, today } from '../../../bench/records/record.ts';
 import { isRecent, RECENT } from './run-recent.ts';
 
-/** More would push “Begin” off a phone’s screen. */
+/** More would push “Begin” off the screen of a phone. */
 const MOST_OFFERED = 3;
 
 const AT_THE_BENCH: readonly (Stage | undefined)[] = [undefined, 'mixed', 'cast'];
@@ -10,12 +10,12 @@ const AT_THE_BENCH: readonly (Stage | undefined)[] = [undefined, 'mixed', 'cast'
 /** Whether nothing is in the mixer yet. */
 export const isUnmixed = (record: BatchRecord): boolean => stageOf(record) === undefined;
 
-/** Of today, or of the evening before and not long left. */
+/** Whether a batch is of today, or of the evening before and recently worked on. */
 export const isOfNow = ({ date, foamMade, changed }: BatchRecord, now: number): boolean =>
   date === today(new Date(now)) ||
   (date === today(new Date(now - RECENT)) && isRecent(Date.parse(foamMade ?? changed), now));
 
-/** The batches that may still be worked on and are not placed yet, the latest saved first. */
+/** The recent batches that are not placed yet, the latest saved first. */
 export function unfinishedOf(
   records: readonly BatchRecord[],
   now = Date.now(),

@@ -8,10 +8,13 @@ import { FOAM } from '../../shared/words/amounts.ts';
 import { belowTare } from '../records/record-words.ts';
 import type { RunReadings } from './run-readings.ts';
 
-/** Lighter foam than its field takes, kg/m³: a slip, not a foam. */
+/** The least foam density its field takes, kg/m³; less is a slip. */
 const LEAST_FOAM = READINGS.foamDensity.from;
 
-/** What a bucket full of foam comes to: its density and the ± of that, kg/m³, or what is wrong with the weighing. */
+/**
+ * The result of weighing a bucket full of foam: its density with ±, kg/m³, or what is wrong with
+ * the weighing.
+ */
 export interface FoamWeighed {
   readonly density?: number;
   readonly doubt?: number;
@@ -64,11 +67,16 @@ export function foamWeighed(
   }
 }
 
-/** Whether a foam density that is written down is what a weighing came to, to the digits it is written with. */
+/**
+ * Whether an entered foam density is the result of a weighing, to the digits it was entered with.
+ */
 export const cameOf = (weighed: number | undefined, written: number | undefined): boolean =>
   weighed !== undefined && written !== undefined && Math.abs(written / weighed - 1) < 0.005;
 
-/** So much foam by weight, in m³, with the ± of both weighings; undefined until its density is known. */
+/**
+ * Foam measured by weight, converted to m³, with the ± of both weighings; undefined until its
+ * density is known.
+ */
 export function foamByWeight(
   { value: mass, pm: massPm, problem }: Pick<NumberReading, 'value' | 'pm' | 'problem'>,
   { at, pm }: RunReadings,

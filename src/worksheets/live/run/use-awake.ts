@@ -1,6 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** Keeps the screen on while it is shown, where the browser allows it, and says whether it does; takes hold again after a pause. */
+/**
+ * Keeps the screen on while mounted, if the browser allows it, and returns whether it does;
+ * requested again when the page is shown again.
+ */
 export function useAwake(): boolean {
   const [on, setOn] = useState(false);
   useEffect(() => {
@@ -15,7 +18,7 @@ export function useAwake(): boolean {
         else setOn(true);
         held.addEventListener('release', () => setOn(false));
       } catch {
-        // A low battery or a setting forbids it: the bench works, the screen goes dark.
+        // Forbidden by a low battery or a setting: the bench works, but the screen may go dark.
         setOn(false);
       }
     };

@@ -9,8 +9,8 @@ import { nameMoved } from './run-name.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
 /**
- * When the clock is started, the record knows when its foam was made, until it is cleared. The half day of a
- * batch is that of what is in the mixer: it counts from when the first of that is written down.
+ * Copies the start of the foam clock into the record as the time its foam was made, until the clock
+ * is cleared. The start of a batch is reset when its first reading is entered.
  */
 export function useRunTimes(
   editor: Editor,
@@ -28,7 +28,7 @@ export function useRunTimes(
     $going.set({ ...now, begun });
     if (date === record.date) return;
     editor.change({ date });
-    // Where they cannot be listed, its name stays.
+    // If the batches cannot be listed, the name stays.
     listRecords().then(
       ({ records }) => {
         const name = nameMoved(editor.record, record.date, records);
@@ -41,14 +41,14 @@ export function useRunTimes(
   /** The clock before, and the start of one that was cleared here. */
   const [had, cleared] = [useRef(clock), useRef(Number.NaN)];
   useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
-  // With the drawing, not after it: who stops here at once has the time written down too.
+  // Before painting: the time is recorded even if the page is left at once.
   useLayoutEffect(() => {
     const before = had.current;
     had.current = clock;
-    // What is done with the clock while it is only written up, or once it is placed, is not its foam’s.
+    // While a batch is only recorded, or once it is placed, the clock is not for its foam.
     if (over || filled(record.readings.placed)) return;
     if (!clock) {
-      // Of its foam only its own clock tells, when it is cleared: there may have been another, or none.
+      // Clearing a clock clears the foam's time only if that came from this clock.
       if (!before || madeAt(before) !== record.foamMade) return;
       cleared.current = before.start;
       const { foamMade: _, ...untimed } = record;
@@ -58,8 +58,8 @@ export function useRunTimes(
       return;
     }
     const made = madeAt(clock);
-    // A clock of an earlier batch is not this one's; one put back is.
-    // A run that is still to begin was begun before the device's clock was set back: that tells nothing.
+    // A clock of an earlier batch is not used; one restored by undo is.
+    // A start in the future means that the device's clock was set back: it is not compared.
     const its = clock.start >= begun || clock.start === cleared.current || begun > Date.now();
     if (its && made !== record.foamMade) editor.change({ foamMade: made });
   }, [clock?.start]);

@@ -1,6 +1,6 @@
 import { HOUR, MINUTE } from '../../../core/quantity/constants.ts';
 
-/** The clock speaks this often when nothing is known of the foam, and once its time is over. */
+/** Interval of messages if nothing is known of the foam, and once its time is over, s. */
 const EVERY = 5 * MINUTE;
 const WARNING = 2 * MINUTE;
 
@@ -17,8 +17,9 @@ const minutes = (seconds: number) => {
 };
 
 /**
- * The last thing the clock has to say by now, if it has come to any, in words that stay true until the next. With a
- * time in hand: half of it, two minutes before its end, its end, and every five minutes over. Without: every five minutes.
+ * The latest message of the clock by now, if any, in words that stay true until the next. With a
+ * time in hand: at half of it, two minutes before its end, at its end, and every five minutes
+ * after. Without: every five minutes.
  */
 export function milestone(elapsed: number, inHand: number | undefined): Milestone | undefined {
   const rounds = Math.floor(elapsed / EVERY) * EVERY;
@@ -34,7 +35,7 @@ export function milestone(elapsed: number, inHand: number | undefined): Mileston
     };
   if (elapsed >= inHand)
     return { at: inHand, say: 'Time is up: blend it now, or make fresh foam.' };
-  // A short time in hand has no room for every warning.
+  // A short time in hand has no warning before its end.
   if (inHand > 2 * WARNING && elapsed >= inHand - WARNING)
     return { at: inHand - WARNING, say: 'Less than 2 minutes left.' };
   if (elapsed >= inHand / 2) return { at: inHand / 2, say: 'More than half of the time is gone.' };

@@ -4,10 +4,13 @@ import type { Say } from '../../../islands/engine/say.ts';
 import correct from '../../mix/correct.tsx';
 import { worked } from '../worked.ts';
 
-/** What of the weighing is known only once a load is mixed. */
+/** The fields of a weighing that are known only once a load is mixed. */
 export const AT_THE_BENCH = ['full', 'made'];
 
-/** The weighing of a load not mixed yet: as heavy as planned, nothing corrected, whatever the last one was. */
+/**
+ * The weighing of a load not mixed yet: at its planned density and without corrections, whatever
+ * the last one was.
+ */
 export function nextLoad(entries: Entries, kept: KeptResults, say: Say) {
   const ahead = Object.fromEntries(
     Object.entries(entries).filter(([key]) => !AT_THE_BENCH.includes(key.replace('correct.', ''))),

@@ -3,7 +3,7 @@ import { ADDED_FOAM } from '../../shared/words/amounts.ts';
 
 const US = { kg: 'lb', L: 'gal', mm: 'in', '°C': '°F' } as const;
 
-/** By the names of the record where they are short enough; what has no unit is read off a clock. */
+/** Named as in the record where that is short enough; those without a unit are times of day. */
 const BLANKS: readonly (readonly [name: string, unit?: keyof typeof US, us?: string])[] = [
   ['Water temperature', '°C'],
   ['Base mix finished at'],
@@ -21,7 +21,7 @@ const BLANKS: readonly (readonly [name: string, unit?: keyof typeof US, us?: str
   ['Top sank by', 'mm'],
 ];
 
-/** What the bench sheet leaves room for, each with the unit it is read in. */
+/** The blanks of the bench sheet, each with its unit. */
 export const sheetBlanks = (system: System): readonly string[] =>
   BLANKS.map(([name, unit, us]) =>
     unit ? `${name}, ${system === 'us' ? (us ?? US[unit]) : unit}` : name,

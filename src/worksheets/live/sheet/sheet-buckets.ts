@@ -13,7 +13,7 @@ interface Vessel {
   readonly vessel: number;
 }
 
-/** The vessel the reader weighed foam in; where they weighed none, the bucket of the mix. */
+/** The vessel that the reader weighed foam in; if none was weighed, the bucket of the mix. */
 export function foamVessel(
   { reading, result }: Worked<ReturnType<typeof foamDensity.work>>,
   mix: Vessel,
@@ -24,8 +24,8 @@ export function foamVessel(
 }
 
 /**
- * What foam and mix are weighed in, and what that reads full of either, kg/m³; `load` is what there is of each, m³: it
- * may not fill them.
+ * In words: the vessels that foam and mix are weighed in, and their readings when full, for these
+ * densities, kg/m³; `load`: the volume of each in a load, m³, which may not fill them.
  */
 export function vesselWords(
   foam: Vessel,
@@ -48,7 +48,10 @@ export function vesselWords(
     : `Foam’s vessel: ${empty(foam, density.foam)}; full of foam ${foamed}. Mix’s bucket: ${empty(mix, density.mix)}; ${mixed}`;
 }
 
-/** A load's foam, m³ and kg/m³, in the bucket it is measured in: another than it was weighed in has no known weight. */
+/**
+ * In words: a load's foam, m³ and kg/m³, in the bucket it is measured in; a different bucket from
+ * the weighed one has no known empty weight.
+ */
 export function foamInBuckets(
   { foamVolume }: Loads['each'],
   density: number,

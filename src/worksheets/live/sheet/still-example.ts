@@ -8,7 +8,10 @@ import {
 } from '../../../islands/engine/reading.ts';
 import type { AnyWorksheet } from '../../../islands/worksheet.ts';
 
-/** Whether a field shows what a worksheet found, or the example of it: not what was typed or another found. */
+/**
+ * Whether a field shows a worksheet's result or the example, not a typed value or another
+ * worksheet's result.
+ */
 export const restsOn = (
   sheet: AnyWorksheet,
   field: FieldReading | undefined,
@@ -16,7 +19,10 @@ export const restsOn = (
 ): boolean =>
   field?.origin !== 'yours' && !(field?.origin === 'kept' && kept && !isBy(kept, sheet));
 
-/** The fields shown in a worksheet, folded ones that the plan finds and `later` ones aside, that still hold the invented example. */
+/**
+ * The visible fields of a worksheet that still hold the example, except `later` ones and folded
+ * ones that take the plan's result.
+ */
 export const stillExample = (
   sheet: AnyWorksheet,
   reading: Reading,

@@ -2,7 +2,10 @@ import { useEffect, useReducer } from 'preact/hooks';
 
 const MINUTE = 60_000;
 
-/** Draws again each minute, and at once when the page is seen again: what goes by the time of day is asked anew. */
+/**
+ * Renders again every minute, and at once when the page is shown again, for content that depends on
+ * the time of day.
+ */
 export function useMinute(): void {
   const [, look] = useReducer<number, unknown>((n) => n + 1, 0);
   useEffect(() => {

@@ -1,2 +1,5 @@
-/** Where the density of a foam that is only assumed lies on the bench, so that what takes it can say so. */
+/**
+ * The bench key that marks a foam density as assumed, not weighed. Worksheets that use the density
+ * read it in order to say so.
+ */
 export const ASSUMED_FOAM = 'foam.assumed';

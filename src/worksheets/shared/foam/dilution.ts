@@ -6,11 +6,11 @@ const TWO_PARTS = new RegExp(`^\\s*${AMOUNT}\\s*(?::|to)\\s*${AMOUNT}\\s*$`, 'i'
 const numbers = (found: RegExpExecArray | null) =>
   found?.slice(1).map((text) => Number(text.replace(',', '.'))) ?? [];
 
-/** The most concentrate that is read as a dose: as much as there is water. */
+/** The largest percentage that is read as a dose: equal parts of concentrate and water. */
 const MOST = 50;
 
 /**
- * `3 %`, of concentrate and water together, as so many parts of both with 1 of concentrate in them; less that one, as
+ * `3 %` of concentrate in concentrate and water, as N of “1 in N”. With `less` 1, as N of “1 : N”,
  * parts of water.
  */
 const fromPerCent = (text: string, less = 0): string => {
@@ -18,7 +18,7 @@ const fromPerCent = (text: string, less = 0): string => {
   return share > 0 && share <= MOST ? `${+(100 / share - less).toPrecision(9)}` : text;
 };
 
-/** `97:3` → 32.3333333. Whichever comes first, there is less of the concentrate. */
+/** `97:3` → 32.3333333. The smaller number is taken to be the concentrate, in either order. */
 const fromParts = (text: string): string => {
   const [one = 0, other = 0] = numbers(TWO_PARTS.exec(text));
   return one > 0 && other > 0
@@ -32,13 +32,13 @@ const asWater = (text: string): string =>
   /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ??
   fromPerCent(fromParts(text), 1);
 
-/** A percentage typed where parts are asked for, as those parts. */
+/** A sentence that converts a percentage, typed in a field that asks for parts, to parts. */
 const asParts = (share: number): string =>
   share > 0
     ? ` ${formatPlain(share, 'ratio', '%', 3)}\u00a0% is 1 part to ${+(1 / share - 1).toPrecision(3)}.`
     : '';
 
-/** A field for a dilution, “one to so many”, that may be written as one. */
+/** Options of a field for N of “1 : N”. It also reads `1:40`, `97:3` and a percentage. */
 export const dilution = { tooLow: asParts, spelt: asWater } as const;
-/** One for “one in so many”, of which the one is part: a ratio could be either. */
+/** The same for N of “1 in N”. It reads a percentage but no `1:40`, which could mean either. */
 export const oneInMany = { spelt: (text: string) => fromPerCent(text) } as const;

@@ -12,7 +12,8 @@ const DILUTION_NAMES = {
   'percent-mass': 'Percent by mass, water counted',
 } as const;
 
-/** What every sheet that works out the foaming solution asks alike. */
+// Fields that every worksheet about the foaming solution asks in the same way.
+
 export const glycerol = number('ratio', {
   label: 'Glycerol in the solution',
   usual: true,
@@ -45,7 +46,7 @@ export const priming = number('volume', {
   bench: 'foam.priming',
 });
 
-/** “1 : N”: the dose of a label that gives it so, or as each sheet asks for it. */
+/** N of “1 : N”: the usual form of the dose, and the one every worksheet asks for. */
 export const partsWater = number('ratio', {
   label: 'N, parts of water to 1 of concentrate',
   ...dilution,
@@ -56,7 +57,7 @@ export const partsWater = number('ratio', {
   when: { dose: ['parts-water'] },
 });
 
-/** How much concentrate, as its label or recipe says it otherwise. */
+/** The dose of concentrate in the other forms that labels and recipes use. */
 export const stated = {
   dose: choice({
     label: 'How the label gives the dose',
@@ -84,7 +85,7 @@ export const stated = {
   }),
 };
 
-/** What of the concentrate bears on how much of it goes in. */
+/** The properties of the concentrate that affect how much of it goes in. */
 export const concentrate = {
   kind: choice({
     label: 'The concentrate is',
@@ -127,8 +128,9 @@ export const concentrate = {
 const THERE = 'as chosen in “What goes into the foaming solution?”.';
 
 /**
- * The same for sheets that ask for “1 : N”: what was chosen otherwise on the page of the solution counts, and what it
- * asks for is shown, so that none reckons with another dose. The choice itself stays there.
+ * The same fields for worksheets that only ask for “1 : N”. The form of the dose is chosen in “What
+ * goes into the foaming solution?” alone; if it is not “1 : N”, the fields it needs are shown here,
+ * so that all worksheets use the same dose.
  */
 export const otherDose = {
   ...stated,

@@ -5,11 +5,11 @@ import type { concentrate, partsWater, stated } from './dose-fields.ts';
 
 type Dose = Values<typeof stated & typeof concentrate & { readonly partsWater: typeof partsWater }>;
 
-/** Soap that the water of the solution turns to curd; undefined where the concentrate is none. */
+/** The soap that hard water turns to curd; undefined if the concentrate is not a soap. */
 export const curd = (v: Pick<Dose, 'kind' | 'hardness' | 'soap'>) =>
   v.kind === 'soap' ? soapLost(v) : undefined;
 
-/** How much concentrate a foaming solution takes, as the fields say it, whichever worksheet mixes one. */
+/** The dose of concentrate as core takes it, from the fields of any worksheet. */
 export function doseOf(v: Dose) {
   const { dose: convention, concentrateDensity, content } = v;
   const number = { 'parts-water': v.partsWater, 'one-in': v.oneIn }[convention as string];

@@ -3,7 +3,7 @@ import { MINUTE } from '../../../core/quantity/constants.ts';
 import { number } from '../../../islands/fields.ts';
 import { PERCENT } from '../words/amounts.ts';
 
-/** The ways a foam is known to drain, as a choice asks for them. */
+/** The two models of drainage, as the options of a choice. */
 export const DRAINS = { curve: 'Along a fitted curve', line: 'A steady share a minute' } as const;
 
 export const howItDrains = {
@@ -12,7 +12,7 @@ export const howItDrains = {
   follows: { 'foam.drainageExponent': 'curve', 'foam.drainageRate': 'line' },
 } as const;
 
-/** What each way is known by; a sheet says `when`. */
+/** The fields of each model. The worksheet adds `when`. */
 export const drains = {
   half: number('time', {
     label: 'Half has drained after',
@@ -38,7 +38,7 @@ export const drains = {
   }),
 };
 
-/** The drainage of these fields, for core. */
+/** The values of these fields as core takes them. */
 export const drainageOf = (
   way: keyof typeof DRAINS,
   v: { readonly half: number; readonly exponent: number; readonly perMinute: number },

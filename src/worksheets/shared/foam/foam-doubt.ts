@@ -3,7 +3,10 @@ import type { Judgement } from '../../../islands/worksheet.ts';
 import { FOAM } from '../words/amounts.ts';
 import { AS_ASSUMED, foamFault } from './is-foam.ts';
 
-/** What is wrong with a foam of that density, kg/m³, in words. `watered`: what its water makes of the mix; `name`: whose it is. */
+/**
+ * The judgement of a foam by its density, kg/m³; undefined if nothing is wrong. `watered` ends its
+ * first sentence with the effect of the foam’s water; `name` is what the foam is called.
+ */
 export function foamFaultDoubt(
   foam: number,
   say: Say,
@@ -23,7 +26,7 @@ export function foamFaultDoubt(
   };
 }
 
-/** What is to be done where the ± of a foam's density, kg/m³, is wider than that of one assumed. */
+/** What to do if the ± of a weighed foam density, kg/m³, is wider than that of an assumed one. */
 export const unsureFoam = (pm: number, say: Say): Judgement | undefined =>
   pm > AS_ASSUMED
     ? {
@@ -32,7 +35,7 @@ export const unsureFoam = (pm: number, say: Say): Judgement | undefined =>
       }
     : undefined;
 
-/** The same where a mix is there already: only of a foam that none is planned with. */
+/** `foamFaultDoubt` for a mix already made: only a foam that no mix is planned with is reported. */
 export function unfitFoam(foam: number, say: Say): Judgement | undefined {
   const doubt = foamFaultDoubt(foam, say);
   return doubt?.verdict === 'stop' ? doubt : undefined;

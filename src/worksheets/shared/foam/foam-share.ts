@@ -1,10 +1,13 @@
 import { number } from '../../../islands/fields.ts';
 import { PERCENT } from '../words/amounts.ts';
 
-/** No batch is planned to keep less of its foam’s gas: one that kept less is sooner a slip, and teaches nothing of foam. A choice. */
+/**
+ * The smallest share of its gas that a foam can be planned to keep. A batch that kept less is
+ * probably a slip in a reading, and is not learned from. A choice.
+ */
 export const LEAST_LIVES = 0.2;
 
-/** How much of the foam's gas the batch was planned to keep. */
+/** The share of the foam’s gas that the batch was planned to keep. */
 export const foamShare = number('ratio', {
   label: 'Foam that survives until it is in the mix, of its gas',
   usual: true,

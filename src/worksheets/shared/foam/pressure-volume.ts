@@ -2,7 +2,10 @@ import { fromUnit } from '../../../core/quantity/convert.ts';
 import { formatNumber } from '../../../core/quantity/format.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 
-/** What the law measures a vessel by, from J: `192 bar·L`, and in US units beside it. */
+/**
+ * Pressure times volume, the measure that pressure-equipment law uses, from J: `192 bar·L`, in US
+ * units `736 psi·gal (192 bar·L)`.
+ */
 export function pressureVolume(joules: number, say: Say): string {
   const barLitres = `${formatNumber(joules / 100, { decimals: 0 })}\u00a0bar·L`;
   const psiGallon = fromUnit(1, 'pressure', 'psi') * fromUnit(1, 'volume', 'gal');

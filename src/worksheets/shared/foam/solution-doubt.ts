@@ -5,26 +5,27 @@ import type { Judgement } from '../../../islands/worksheet.ts';
 import { PERCENT } from '../words/amounts.ts';
 import { soapLoss } from './soap-loss.ts';
 
-/** More glycerol in the solution, or concentrate in its water, is looked at. A choice: no source draws this line. */
+/** A larger share of glycerol or of concentrate is questioned. A choice, no source. */
 const MUCH = 0.1;
-/** Less concentrate than that, too. A choice: no source. */
+/** A smaller share of concentrate is questioned. A choice, no source. */
 const LITTLE = 0.005;
 
 type Volumes = Pick<FoamingSolution, 'concentrateVolume' | 'waterVolume'>;
 
-/** Concentrate as a share of the volume of concentrate and water, make-up included. */
+/** Concentrate, with the make-up for lost soap, as a share of concentrate and water by volume. */
 export const strengthOf = ({ concentrateVolume, waterVolume }: Volumes): number =>
   concentrateVolume / (concentrateVolume + waterVolume);
 
 /**
- * Solution that only fills the hose, beyond both of these, is sooner a slip of its unit: as a multiple of what becomes
- * foam, and in m³, which 20 m (66 ft) of a wide hose hold. A choice: no source.
+ * If the solution that only fills the hose exceeds both of these, its unit is probably wrong:
+ * `times` what becomes foam, and `volume` in m³, as much as 20 m (66 ft) of a wide hose hold. A
+ * choice, no source.
  */
 const FILLS = { times: 3, volume: 5e-3 } as const;
 
 /**
- * What is strange about a solution by what was asked of it, whichever worksheet asks: its share of glycerol, by mass; the
- * foam, m³ and kg/m³; what fills hose and lance, m³.
+ * What is unusual about a foaming solution; undefined if nothing is. `glycerol` is a share by mass,
+ * `foamVolume` in m³, `foamDensity` in kg/m³, `priming` what fills hose and lance, m³.
  */
 export function solutionDoubt(
   solution: FoamingSolution,
@@ -38,7 +39,7 @@ export function solutionDoubt(
 ): Judgement | undefined {
   const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
   const { soapMakeUp, concentrateMass } = solution;
-  // Of the dose, without what makes up for it.
+  // Relative to the dose without the make-up.
   const lost = soapMakeUp / (concentrateMass - soapMakeUp);
   const verdict = soapLoss(lost);
   if (verdict !== 'good')
@@ -53,7 +54,7 @@ export function solutionDoubt(
       `Check the ${say(priming, 'volume')} that fill tank foot, hose and lance, and their unit: only ${say(becomesFoam, 'volume')} becomes foam.`,
     glycerol > MUCH &&
       `${share(glycerol)} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
-    // 1 : 9 is not above it.
+    // 1 : 9 is exactly a tenth and passes.
     (strength > justOver(MUCH, SLIVER) || strength < justUnder(LITTLE, SLIVER)) &&
       `${share(strength)} of concentrate is far ${strength > MUCH ? 'more' : 'less'} than the one in forty a test starts from. Check which way the label counts, and the number.`,
   ].filter(Boolean);

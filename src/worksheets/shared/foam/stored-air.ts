@@ -14,10 +14,13 @@ import { SMALL_MASS } from '../words/amounts.ts';
 import { pressureVolume } from './pressure-volume.ts';
 
 export const BAR = { metric: 'bar', us: 'psi' } as const;
-/** Vessels of workshop air are seldom marked with more, Pa. From memory. */
+/** Vessels for workshop air are seldom marked for a higher gauge pressure, Pa. From memory. */
 export const OFTEN_MARKED = fromUnit(21, 'pressure', 'bar');
 
-/** What may hold air at all: asked on the page on safety, and folded away beside what is reckoned of a vessel. */
+/**
+ * Fields that tell whether a vessel may hold compressed air. They stand on the page on safety, and
+ * folded away in other worksheets about a vessel.
+ */
 export const vesselSaid = {
   made: choice({
     label: 'What it is',
@@ -56,7 +59,7 @@ export const vesselSaid = {
   }),
 };
 
-/** Why a vessel may not be filled to a gauge pressure, by what was said of it; undefined where nothing forbids it. */
+/** Why a vessel may not be filled to a gauge pressure, Pa; undefined if nothing forbids it. */
 export function unfitVessel(
   { isentropic }: Pick<StoredEnergy, 'isentropic'>,
   { gauge, made, marking, relief }: Values<typeof vesselSaid> & { readonly gauge: number },
@@ -76,13 +79,16 @@ export function unfitVessel(
   return words === undefined ? undefined : { verdict: 'stop', say: words };
 }
 
-/** A pressure that vessels of workshop air are seldom marked with is sooner another unit. */
+/** Questions a gauge pressure, Pa, above `OFTEN_MARKED`: it is probably in another unit. */
 export const muchPressure = (gauge: number, say: Say): string | undefined =>
   gauge > OFTEN_MARKED
     ? `Read the gauge again, the number and the unit (bar, psi or kPa), and the plate: ${say(gauge, 'pressure', { units: BAR })} is more than a vessel of workshop air is often marked for (from memory).`
     : undefined;
 
-/** An answer about a vessel stops where it may not be filled, and is not good before it was asked what much energy could do. */
+/**
+ * Adds the safety of the vessel to a judgement: `stop` if it may not be filled, and never `good`
+ * while its marking or relief valve is not known, or if it holds a hazardous amount of energy.
+ */
 export function mindStored(
   judged: Judgement,
   { stored }: Holds,
@@ -105,18 +111,18 @@ export function mindStored(
 
 const ASKED = '“What would come out of this vessel at once?”, in the chapter on safety';
 
-/** Of a vessel that is said to be marked, and not with what. */
+/** Said of a vessel that is marked, but whose marked pressure was not entered. */
 export const NO_PLATE = 'No plate, no air: read the pressure on its marking and enter it.';
 
 interface Holds {
   readonly stored: StoredEnergy;
 }
 
-/** Stored energy of a vessel at a gauge pressure. */
+/** Stored energy of a vessel, m³, at a gauge pressure, Pa. */
 export const storedAt = ({ vessel, gauge }: { readonly vessel: number; readonly gauge: number }) =>
   storedEnergy({ vessel, pressure: gauge + PCC2_AMBIENT });
 
-/** The results that stand beside every answer about a vessel under air. */
+/** Results that every worksheet about a vessel under air shows. */
 export const storedResults = {
   stored: {
     label: 'Energy in it, if it bursts',
@@ -132,7 +138,7 @@ export const storedResults = {
 
 const amount = { units: SMALL_MASS, significant: 2 } as const;
 
-/** What that energy means, in words, and what is still to be said of the vessel. */
+/** Notes on what that energy means, and on what is not known of the vessel yet. */
 export function storedNotes(
   { stored }: Holds,
   { made, relief }: Pick<Values<typeof vesselSaid>, 'made' | 'relief'>,
@@ -154,7 +160,7 @@ export function storedNotes(
   ];
 }
 
-/** Sources of the two above. */
+/** Sources of `storedResults` and `storedNotes`. */
 export const STORED_SOURCES = [
   'asme-pcc-2',
   'uc-berkeley-stored-energy',

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 
-/** Asks for a file, or for several. The same may be chosen again, and is read anew. */
+/** A button that asks for one file or several. Choosing the same file again reads it again. */
 export function FileButton({
   id,
   accept,
@@ -12,7 +12,7 @@ export function FileButton({
   readonly accept: string;
   readonly multiple?: true;
   readonly children: ComponentChildren;
-  /** One at least. */
+  /** Called with at least one file. */
   readonly onFiles: (files: readonly File[]) => void;
 }) {
   return (
@@ -25,7 +25,7 @@ export function FileButton({
         multiple={multiple}
         onChange={({ currentTarget }) => {
           const files = [...(currentTarget.files ?? [])];
-          // Or the same file chosen again would be no change.
+          // Otherwise choosing the same file again would not fire a change.
           currentTarget.value = '';
           if (files.length > 0) onFiles(files);
         }}

@@ -14,7 +14,7 @@ const UNITS: Options = [
   [String(DAY), 'days'],
 ];
 
-/** What a log leaves open, to be answered, and the scale of its bare numbers. */
+/** Asks what a log leaves open, and the scale of its numbers without a unit. */
 export function LogQuestions({
   log,
   answers,
@@ -23,7 +23,7 @@ export function LogQuestions({
 }: {
   readonly log: TemperatureLog;
   readonly answers: Answers;
-  /** The scale of bare numbers where no heading names one. */
+  /** The scale of numbers without a unit if no heading names one, in words. */
   readonly reader: string;
   readonly onAnswer: (answers: Answers) => void;
 }) {
@@ -83,7 +83,7 @@ export function LogQuestions({
   );
 }
 
-/** Every row that was not plainly a reading. */
+/** Lists every row that was not simply a reading. */
 export function LogRows({ log }: { readonly log: TemperatureLog }) {
   const all = rowsInWords(log.problems);
   return all.length === 0 ? null : (
@@ -95,7 +95,7 @@ export function LogRows({ log }: { readonly log: TemperatureLog }) {
   );
 }
 
-/** A list to pick from; without a value yet, it says so. */
+/** A labelled list to choose from; while nothing is chosen it shows “choose”. */
 export function Choice({
   label,
   value,

@@ -1,15 +1,18 @@
-/** Characters shown of a long file: a box with all of it is slow. */
+/** The number of characters shown of a long file: a box with all of it would be slow. */
 const SHOWN = 20_000;
-/** Stands for the rest of it. */
+/** Shown in place of the rest. */
 const MORE = '\n…';
 
-/** What a file of a logger may be called. */
+/** The types of file that a logger may write. */
 export const LOG_FILES = '.csv,.txt,.tsv,text/*';
 
-/** What numbers without a unit are in, for a reader of these units. */
+/** The temperature scale assumed for numbers without a unit, by the reader’s system of units. */
 export const SCALES = { metric: '°C', us: '°F' } as const;
 
-/** The box for the rows of a temperature log. What is typed into a long one leaves the rest of it as it is. */
+/**
+ * The box for the rows of a temperature log. Of a long log it shows the beginning; typing there
+ * keeps the rest.
+ */
 export function LogText(of: {
   readonly id: string;
   readonly text: string;

@@ -8,7 +8,10 @@ import type { Columns, InputProps, LinesField } from '../../../islands/fields.ts
 import { useEntries } from '../../../islands/hooks.ts';
 import { momentInWords } from '../time/moments.ts';
 
-/** Lines of readings since casting. Those of a log know since which, and say so once Cast at is another. */
+/**
+ * A field for lines of readings since casting. Lines that came from a log store which casting they
+ * count from, and offer to be counted again if “Cast at” changes.
+ */
 export const linesSinceCasting = <const C extends Columns>(
   spec: Omit<LinesField<C>, 'type' | 'as'>,
 ): LinesField<C> => {
@@ -18,7 +21,7 @@ export const linesSinceCasting = <const C extends Columns>(
     const { entry, onEntry } = props;
     const from = entry?.from;
     if (from === undefined || !entry?.t) return <Input {...props} />;
-    // A line more is counted like those above it; others are the reader's own.
+    // Lines added below count from the same casting; a replaced text is the reader’s own.
     const [first] = entry.t.split('\n');
     return (
       <>

@@ -6,7 +6,7 @@ import { HOURS } from '../words/amounts.ts';
 
 export const SYMBOLS = { celsius: '°C', fahrenheit: '°F', kelvin: 'K' } as const;
 
-/** Said while a question waits. */
+/** Said while a question is unanswered. */
 export const WAITS =
   'Nothing is read yet: these rows can be read in more than one way. Choose above.';
 
@@ -35,7 +35,10 @@ const SAID: Readonly<Record<LogProblem['code'], string>> = {
   gap: 'a long stretch without readings ends here; a straight line bridges it',
 };
 
-/** Every row that was not plainly a reading, by kind, with its number: nothing is dropped unsaid. */
+/**
+ * One sentence for each kind of problem, with the numbers of all its rows: no row is dropped
+ * silently.
+ */
 export function rowsInWords(problems: readonly LogProblem[]): readonly string[] {
   return [...new Set(problems.map(({ code }) => code))].map((code) => {
     const rows = problems.flatMap((problem) => (problem.code === code ? [problem.row] : []));
@@ -43,7 +46,7 @@ export function rowsInWords(problems: readonly LogProblem[]): readonly string[] 
   });
 }
 
-/** 1, 2, 3, 7 as `1–3, 7`. */
+/** Row numbers with runs abbreviated: 1, 2, 3, 7 as `1–3, 7`. */
 function runs(rows: readonly number[]): string {
   const parts: [number, number][] = [];
   for (const row of rows) {
@@ -54,7 +57,7 @@ function runs(rows: readonly number[]): string {
   return parts.map(([a, b]) => (a === b ? String(a) : `${a}–${b}`)).join(', ');
 }
 
-/** How many readings, in which scale, over how long, from which temperature to which. */
+/** The number of readings, their scale, and the time and temperatures they span, in a sentence. */
 export function readingsInWords(
   { history, scale, bare, zone, begins }: TemperatureLog,
   say: Say,
@@ -72,9 +75,9 @@ export function readingsInWords(
   }`;
 }
 
-/** Codes of rows that hold nothing to be mended. */
+/** Codes of rows that need no correction. */
 const NOTHING_LOST: readonly LogProblem['code'][] = ['heading', 'blank', 'duplicate', 'next-day'];
 
-/** The rows that hold something and are not counted, a repeat apart. */
+/** The rows with content that are not used; repeated readings are not among them. */
 export const unreadRows = ({ problems }: TemperatureLog) =>
   problems.filter(({ used, code }) => !used && !NOTHING_LOST.includes(code));

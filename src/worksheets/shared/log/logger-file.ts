@@ -17,54 +17,64 @@ import { SYMBOLS, unreadRows, WAITS } from './log-words.ts';
 export { Choice, LogQuestions, LogRows } from './LogReport.tsx';
 export { readingsInWords, rowsInWords, unreadRows, WAITS } from './log-words.ts';
 
-/** Bytes: a reading a minute for some three months. A choice. */
+/** The largest file that is read, bytes: about three months of a reading a minute. A choice. */
 const LARGEST = 5_000_000;
 
-/** What is said of a file too large to be read. */
+/** The refusal of a file that is too large; undefined if it is not. */
 export const tooLarge = ({ name, size }: Pick<File, 'name' | 'size'>): string | undefined =>
   size > LARGEST
     ? `${name ? `‘${name}’` : 'This text'} is larger than 5\u00a0MB and was not read: is it a logger’s file of readings?`
     : undefined;
 
-/** Characters the bench holds in one entry, with some to spare. */
+/** The number of characters that fit in one entry of the bench, less a margin. */
 const ROOM = 3900;
-/** Readings kept of a file, at up to 13 characters each: of one that writes seconds each takes more, and fewer are. */
+/**
+ * The largest number of readings kept of a file, at up to 13 characters each. If the times have
+ * seconds, a reading takes more and fewer are kept.
+ */
 const MOST_KEPT = 290;
 
-/** What the reader says of a file, where it does not say so itself. */
+/** The reader’s answers about what a file leaves open. */
 export interface Answers {
   /** The column of the temperatures, counted from 0. */
   readonly column?: number;
-  /** What stands first in a date. */
+  /** The part of a date that comes first. */
   readonly order?: DateOrder;
-  /** s of one unit of a counted time. */
+  /** Seconds in the unit of an elapsed time. */
   readonly unit?: number;
   /** The scale of numbers without a unit, whatever a heading says. */
   readonly scale?: Scale;
-  /** The day of the first of clocks without a date, from that of the casting on; or that it is the casting. */
+  /**
+   * For times of day without a date: the day of the first reading, counted from the day of casting;
+   * or `casting` if the first reading is the casting.
+   */
   readonly day?: number | 'casting';
 }
 
-/** The answers, and what numbers are in when neither they nor a heading say so. */
+/** The answers, and the scale of numbers if neither they nor a heading name one. */
 interface How extends Answers {
   readonly otherwise: Scale;
-  /** When the part was cast, as `2026-05-08T14:00`, if that is known: dates may lack their year. */
+  /**
+   * When the part was cast, if known, as `2026-05-08T14:00`. Dates without a year are read near it.
+   */
   readonly cast?: string | undefined;
 }
 
-/** Of a log of an unknown casting only this is sure: it was written in the past. */
+/**
+ * Half a year ago: dates without a year are read near it, in the past, if the casting is not known.
+ */
 const inTheLastYear = () => Date.now() / 1000 - YEAR / 2;
 const YEAR = 365 * DAY;
 
-/** The scale of a reader of these units. */
+/** The temperature scale of a reader’s system of units. */
 export const readersScale = (system: System): Scale => (system === 'us' ? 'fahrenheit' : 'celsius');
 
-/** What may stand between cells, the surest first. */
+/** Possible separators between cells, the least ambiguous first. */
 const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
 
 /**
- * The text of a file, which Windows may have written in its own code page: then no UTF-8 has its °. The 'Unicode
- * text' of a spreadsheet is UTF-16, and says so by its mark.
+ * The text of a file. It is UTF-16 if it begins with a byte order mark, as a spreadsheet’s “Unicode
+ * text” does; else UTF-8; and if it is not valid UTF-8, the code page of Windows.
  */
 export async function textOf(file: Blob): Promise<string> {
   const bytes = await file.arrayBuffer();
@@ -74,19 +84,22 @@ export async function textOf(file: Blob): Promise<string> {
   return !utf16 && text.includes('\ufffd') ? new TextDecoder('windows-1252').decode(bytes) : text;
 }
 
-/** A moment of universal time by the clock of this device, to which a casting is typed. */
+/**
+ * A moment of universal time, s, by the clock of this device, which the time of casting goes by.
+ */
 const byThisClock = (seconds: number) =>
   seconds - 60 * new Date(seconds * 1000).getTimezoneOffset();
 
 /**
- * Reads the text of a logger's file or a pasted table. The separator is the one that makes most rows
- * readings, and of those the one that leaves the fewest cells: a decimal comma looks like a separator
- * until the rows are read. What states its zone begins by the clock of this device.
+ * Reads the text of a logger’s file or a pasted table. The separator is the one by which most rows
+ * are readings and, among equals, the one with the fewest cells in a row: a decimal comma looks
+ * like a separator until the rows are read. If the times state their zone, `begins` is converted to
+ * the clock of this device.
  */
 export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
   const { default: csv } = await arrived(import('papaparse'));
-  // The lines of one file may end in several ways, where its heading was written apart. Left in one they would be a
-  // reading: the first time, the last temperature.
+  // A file may mix line endings, if its heading was written separately. Unsplit, such lines would
+  // be read as one reading, with the first time and the last temperature.
   const plain = inNumbers(plainText(text).replaceAll(/\r\n|[\v-\r\u2028\u2029]/g, '\n'));
   const tables = SEPARATORS.map((delimiter) => {
     const { data } = csv.parse<string[]>(delimiter === ' ' ? spaced(plain) : plain, {
@@ -109,7 +122,7 @@ export async function readLoggerText(text: string, how: How): Promise<Temperatur
     ...(scale && { scale }),
     ...(order && { order }),
     ...(unit !== undefined && { elapsedUnit: unit }),
-    // An answer about the columns of a text that was there before is none.
+    // Ignore an answer about the columns of an earlier text.
     ...(column !== undefined &&
       survey.columns.some(({ at }) => at === column) && { temperatureColumn: column }),
   });
@@ -119,15 +132,20 @@ export async function readLoggerText(text: string, how: How): Promise<Temperatur
 const MONTHS =
   'jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?';
 const DAY_OF = '(0?[1-9]|[12]\\d|3[01])(?:st|nd|rd|th)?';
-/** `12 Oct`, `Oct 12, 2026`, `12-Oct-26`; a year of two digits only behind a dash or a bar. */
+/** `12 Oct`, `Oct 12, 2026`, `12-Oct-26`; a two-digit year only after a dash or a slash. */
 const NAMED = new RegExp(
   `(?<![\\p{L}\\d:.,])(?:${DAY_OF}[. \u00a0-]{0,2}(${MONTHS})\\b|(${MONTHS})\\b[. \u00a0-]{0,2}${DAY_OF})(?![\\d:])[.]?(?:[-/](\\d{4}|\\d{2})(?!\\d)|,? (\\d{4})(?!\\d))?`,
   'giu',
 );
 
-/** Left as a word it would be a cell of its own, and frost be read as warmth. */
+/**
+ * A minus sign written as a word. As a cell of its own it would be lost, and frost read as warmth.
+ */
 const MINUS = /(?<![\p{L}\d])(?:minus|negative)[ \u00a0]*(?=[.,]?\d)/giu;
-/** Months by name as numbers: then no order of day and month is in doubt; and a minus said in words as a sign. */
+/**
+ * Replaces names of months by numbers, so that the order of day and month is not in doubt, and a
+ * minus in words by its sign.
+ */
 const inNumbers = (text: string) =>
   text.replaceAll(MINUS, '-').replaceAll(NAMED, (_, d1, m1, m2, d2, y1, y2) => {
     const name = (m1 ?? m2).slice(0, 3).toLowerCase();
@@ -137,7 +155,10 @@ const inNumbers = (text: string) =>
   });
 const two = (number: number | string) => String(number).padStart(2, '0');
 
-/** Cells parted by spaces: one space between two, and none before a unit, brackets, a.m. and p.m., or UTC. */
+/**
+ * Prepares a text whose cells are separated by spaces: one space between cells, and a no-break
+ * space before a unit, brackets, a.m. and p.m., or UTC, which belong to the cell before them.
+ */
 const spaced = (text: string) =>
   text
     .replaceAll(/[ \u00a0\u202f]+/g, ' ')
@@ -153,14 +174,15 @@ export interface Brought {
   readonly kept: number;
   /** K */
   readonly largestMiss: number;
-  /** Readings before casting, which no age is counted from. */
+  /** The number of readings before casting, which do not count. */
   readonly before: number;
 }
 
 /**
- * What of a log goes on the bench: hours since casting and the reader's degrees, one reading a line, as many as
- * it holds: a line typed below them is read as they are. `castAt` s after 1970 by the logger's clock: undefined lets the first reading be the casting.
- * Undefined of a log that ends before it, or has no reading.
+ * The readings of a log as an entry for the bench: hours since casting and degrees of the reader’s
+ * scale, one reading a line, thinned to what an entry holds. `castAt` is s since 1970 by the
+ * logger’s clock; if undefined, the first reading is the casting. Undefined for a log without
+ * readings, or one that ends before the casting.
  */
 export function toBench(
   log: TemperatureLog,
@@ -188,7 +210,7 @@ export function toBench(
     gaps: [],
   };
   const atMost = (most: number): Pick<Brought, 'entry' | 'kept' | 'largestMiss'> => {
-    // Short of a gap, with room for the rounding of the lines.
+    // Just shorter than a gap, allowing for the rounding of the lines.
     const mean = (end - since.times[0]!) / most;
     const longest = 0.95 * Math.min(GAP_INTERVALS * mean, LONGEST_UNREAD);
     const { kept, largestMiss } = thin(since, most, longest);
@@ -203,7 +225,9 @@ export function toBench(
   return { readings: inside.length, before, ...atMost(MOST_KEPT) };
 }
 
-/** Readings that a log left on the bench, counted from a casting so many s `later`. */
+/**
+ * Readings on the bench that came from a log, counted again from a casting `later` by so many s.
+ */
 export async function countedAnew(
   { t = '', s = 'metric' }: Entry,
   later: number,
@@ -214,27 +238,30 @@ export async function countedAnew(
 
 export interface Recorded {
   readonly log: CureLog;
-  /** One in how many readings is kept. */
+  /** One reading in so many is kept. */
   readonly every: number;
 }
 
-/** What of a log goes into a batch's record, whose clock begins with the first reading; as much as it holds. */
+/**
+ * The readings of a log for a batch record, s after the first reading, thinned to what a record
+ * holds; undefined if there are none.
+ */
 export function toRecord({ history }: TemperatureLog): Recorded | undefined {
   if (!history) return undefined;
   const { times, temperatures } = history;
-  const every = Math.ceil(times.length / LIMITS.logPoints);
-  const kept = times.flatMap((_, i) => (i % every === 0 || i === times.length - 1 ? [i] : []));
-  const used = kept.slice(0, LIMITS.logPoints);
+  const last = times.length - 1;
+  const every = Math.max(1, Math.ceil(last / (LIMITS.logPoints - 1)));
+  const kept = times.flatMap((_, i) => (i % every === 0 || i === last ? [i] : []));
   return {
     log: {
-      seconds: used.map((i) => times[i]! - times[0]!),
-      kelvin: used.map((i) => temperatures[i]!),
+      seconds: kept.map((i) => times[i]! - times[0]!),
+      kelvin: kept.map((i) => temperatures[i]!),
     },
     every,
   };
 }
 
-/** What is said of a log that was to be attached to a batch. */
+/** The outcome of attaching a log to a batch, in words. */
 export function attachedInWords(log: TemperatureLog, recorded: Recorded | undefined): string {
   if (log.waits) return WAITS;
   if (!recorded) return 'No line could be read as a time and a temperature; nothing was attached.';

@@ -19,14 +19,17 @@ interface Props {
 
 const TOP = 14;
 const DEEP = 250;
-/** The bucket's half width at a depth below its rim. */
+/** Half the width of the bucket at a depth below its rim. */
 const half = (depth: number) => 80 - depth * 0.09;
 const MIDDLE = 90;
-/** Where the labels begin, near the rim: on a phone the longest just fits. */
+/** The left edge of the labels: the longest just fits on a phone. */
 const LABELS = 189;
 const LEAST_LABEL = 19;
 
-/** A bucket with the batch in it, unblended: the parts by volume, heaviest at the bottom. */
+/**
+ * A picture of a bucket with the parts of the batch as layers by volume, in the order given, from
+ * the bottom.
+ */
 export function Bucket({ title, parts, say }: Props) {
   const present = parts.filter(({ volume }) => volume > 0);
   const total = present.reduce((sum, { volume }) => sum + volume, 0);
@@ -89,7 +92,9 @@ export function Bucket({ title, parts, say }: Props) {
   );
 }
 
-/** Where each label stands: at its layer, pushed up where two would touch. */
+/**
+ * The height of each label: in the middle of its layer, or higher if it would touch the one below.
+ */
 function spread<T extends { readonly top: number; readonly bottom: number }>(layers: readonly T[]) {
   let last = Number.POSITIVE_INFINITY;
   return layers.map((layer) => {
@@ -99,13 +104,16 @@ function spread<T extends { readonly top: number; readonly bottom: number }>(lay
   });
 }
 
-/** A circle as one arc, but for a gap nobody sees: all bubbles together weigh less so than an element for each. */
+/**
+ * A circle as one arc with an invisible gap. One path of all bubbles is much shorter than an
+ * element for each.
+ */
 const circle = ([x, y, r]: readonly [number, number, number]) =>
   `M${x - r} ${y}a${r} ${r} 0 1 1 0 .1`;
 
 const even = (x: number) => 2 * Math.round(x / 2);
 
-/** Bubbles scattered over a layer, the same each time: a figure must not flicker as numbers move. */
+/** Bubbles scattered over a layer, always the same ones, so that the figure does not flicker. */
 function bubbles(top: number, bottom: number): (readonly [number, number, number])[] {
   const found: [number, number, number][] = [];
   let seed = 7;
@@ -114,7 +122,7 @@ function bubbles(top: number, bottom: number): (readonly [number, number, number
     return seed / 2147483647;
   };
   for (let i = 0; i < 150; i++) {
-    // Even numbers: the figure stands in the page, and digits nobody sees have a weight.
+    // Even numbers keep the markup short: the figure is part of the page.
     const r = even(3 + chance() * 7);
     const y = even(TOP + chance() * DEEP);
     const x = even(MIDDLE + (chance() * 2 - 1) * (half(y - TOP) - r - 2));

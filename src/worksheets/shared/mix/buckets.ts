@@ -4,12 +4,15 @@ import { handy } from '../../../islands/engine/handy.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { onScale, scaleReads } from '../words/as-said.ts';
 
-/** Less of a bucket than this is none. A choice. */
+/** A smaller share of a bucket counts as nothing. A choice. */
 const NONE = 0.005;
 
 type Buckets = Loads['foamBuckets'];
 
-/** `1 full and 5.32 L`, of a bucket that holds so much, m³; with the foam's density, kg/m³, what the rest weighs too. */
+/**
+ * A count of buckets in words: `1 full and 5.32 L`. `bucket` is the volume of one, m³. With the
+ * density of the `foam`, kg/m³, the mass of the rest is added.
+ */
 export function buckets({ whole, part }: Buckets, bucket: number, say: Say, foam?: number): string {
   const weighs = foam ? ` (${say(part * bucket * foam, 'mass')})` : '';
   const rest = part > NONE ? say(part * bucket, 'volume') + weighs : '';
@@ -18,7 +21,10 @@ export function buckets({ whole, part }: Buckets, bucket: number, say: Say, foam
   return rest ? `${full} and ${rest}` : full;
 }
 
-/** What the scale shows with foam in the last bucket, kg/m³ and kg: few buckets have litres marked in them. */
+/**
+ * What the scale reads with the foam in the last bucket, for buckets without a litre scale. `foam`
+ * is its density, kg/m³. Empty if the bucket’s empty weight is not known.
+ */
 export function lastReads(
   { whole, part }: Buckets,
   { tare, vessel }: { readonly tare: number | undefined; readonly vessel: number },
@@ -30,13 +36,16 @@ export function lastReads(
   const filled = (whole + part) * each;
   const full = tare + part * each;
   const unit = KINDS.mass.shown[say.system];
-  // Where foam and bucket are both less than a kilogram, in the unit of the foam.
+  // If foam and bucket both weigh less than a kilogram, use the smaller unit.
   const small = handy(Math.max(filled, full), 'mass', unit) !== unit;
   const reads = onScale(full, small ? {} : scaleReads(filled, say), say);
   return `: the ${whole > 0 ? 'last' : 'bucket'} then reads ${reads}`;
 }
 
-/** So much foam, m³ and kg/m³, by weight and in the bucket it is measured in, as far as that is known. */
+/**
+ * A volume of foam, m³, by weight and in buckets, as far as the bucket is known. `density` in
+ * kg/m³.
+ */
 export function foamMeasures(
   volume: number,
   density: number,

@@ -4,37 +4,43 @@ import type { Judgement } from '../../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, PERCENT } from '../words/amounts.ts';
 import { STILL_THAT_MIX } from './near-enough.ts';
 
-/** Each correction stirs the mix again and breaks foam. Common practice, no source. */
+/**
+ * The largest number of corrections: each stirs the mix again and breaks foam. Common practice, no
+ * source.
+ */
 export const MOST_CORRECTIONS = 2;
 
-/** Behind “near enough”: nobody aimed at that. */
+/** Follows “near enough” while the target is still the example’s, which nobody aimed at. */
 export const TO_EXAMPLE =
   'to the invented example’s density. Place it only if that is what you want.';
 
 /**
- * More than this is no correction but a slip: base mix as a share of the mass in the mixer, foam of its
- * volume. A bucket read in kilograms and taken for pounds, or the other way round, asks for more at any
- * density. Lines of our own, no source.
+ * A larger addition is not a correction but the result of a slip: base mix as a share of the mass
+ * in the mixer, foam as a share of the volume. A bucket read in kilograms and taken for pounds, or
+ * the reverse, asks for more at any density. A choice, no source.
  */
 const MOST_ADDED = { base: 0.5, foam: 1 } as const;
 
-/** Whether a correction asks for more than any correction should. Amounts and the mix in hand, SI. */
+/** Whether a correction adds more than `MOST_ADDED`. All in SI. */
 const isTooMuch = (
   { foamVolume, baseMass }: Pick<Correction, 'foamVolume' | 'baseMass'>,
   { mass, density }: { readonly mass: number; readonly density: number },
 ): boolean => baseMass > MOST_ADDED.base * mass || foamVolume > (MOST_ADDED.foam * mass) / density;
 
-/** A mixer may hold this many times “the most it takes”: that leaves room for the paddle. A choice. */
+/**
+ * A mixer may be filled to this many times “the largest load it takes”, which leaves room for the
+ * paddle. A choice.
+ */
 const ROOM = 1.05;
 
-/** Whether a mixer has room for so much, m³. */
+/** Whether a mixer of a largest `load` has room for a volume, both m³. */
 export const hasRoom = (volume: number, load: number): boolean => volume <= ROOM * load;
 
-/** The most of a mix that can be corrected in a mixer, as a share of it; `volume`: corrected whole. */
+/** The share of a mix that can be corrected in the mixer. `volume`: of all of it once corrected. */
 const shareThatFits = (volume: number, load: number): number =>
   hasRoom(volume, load) ? 1 : load / volume;
 
-/** The same correction of a part of the mix. */
+/** The same correction for a share of the mix. */
 function partOf(fix: Correction, share: number): Correction {
   if (share === 1) return fix;
   const { foamVolume, foamMass, baseVolume, baseMass, baseParts: b } = fix;
@@ -53,7 +59,10 @@ function partOf(fix: Correction, share: number): Correction {
   };
 }
 
-/** What is left to do with a mix that its corrections did not bring home. `off`: the share above the target. */
+/**
+ * What to do with a mix that may not be corrected again. `off`: how far it is above the target, as
+ * a share.
+ */
 export interface Spent {
   readonly is: 'place' | 'another-mix';
   readonly off: number;
@@ -62,7 +71,10 @@ export interface Spent {
 /** Whether a mix may not be corrected again. */
 export const isSpent = (made: number, most = MOST_CORRECTIONS): boolean => made >= most;
 
-/** Densities in kg/m³; `tolerance` is what is near enough, either way. */
+/**
+ * What to do with a mix that may not be corrected again. All in kg/m³; `tolerance` is “near
+ * enough”.
+ */
 export function spentAdvice(mix: {
   readonly density: number;
   readonly target: number;
@@ -73,29 +85,33 @@ export function spentAdvice(mix: {
   return { is: thatMix ? 'place' : 'another-mix', off: density / target - 1 };
 }
 
-/** What to do with a mix that weighs so much, wherever it is asked. */
+/** What to do with a mix of a measured density. */
 export type MixAdvice =
-  /** No mix of that base mix and that foam weighs that. */
+  /** `refused`: no mix of this base mix and this foam has such a density. */
   | { readonly is: 'refused' | 'leave' }
   | Spent
-  /** What it would take is no correction: the reading is to be doubted first. */
+  /** The addition would be so large that the reading is probably wrong. */
   | { readonly is: 'weigh-again'; readonly off: number }
-  /** No bucket can be filled from a mix smaller than itself, m³. */
+  /** The bucket holds more than the whole mix, whose volume is given in m³. */
   | { readonly is: 'too-small'; readonly volume: number }
-  /** The ± of the readings is wider than what is near enough. */
+  /** The ± of the readings is wider than the tolerance. */
   | { readonly is: 'too-doubtful' }
   | Addition;
 
 interface Addition {
   readonly is: 'add';
   readonly fix: Correction;
-  /** The mixer has no room for all of it, and `fix` is of the part it has: both whole, m³. */
+  /**
+   * Set if the mixer has no room for the whole corrected mix: its volume and the largest load, m³.
+   * `fix` is then for the part that fits.
+   */
   readonly over?: { readonly volume: number; readonly load: number };
 }
 
 /**
- * `fix` as core has it, for a mix of that density (kg/m³) after so many corrections. `vessel` it was weighed
- * in and `load` the mixer takes, m³; `doubt`: the ± of the density. Each is left out where it is not known.
+ * The advice on a mix, from the correction that core gives for it. `made`: corrections so far;
+ * `most`: the reader’s own limit on them; `vessel` it was weighed in and largest `load`, m³;
+ * `doubt`: the ± of the density, kg/m³. The last three are omitted if not known.
  */
 export function mixAdvice(
   fix: Correction,
@@ -121,7 +137,7 @@ export function mixAdvice(
   return { is: 'add', fix: partOf(fix, share), ...over };
 }
 
-/** Whether no mix of that base mix and that foam weighs that. */
+/** Whether no mix of this base mix and this foam has the measured density. */
 const isRefused = ({ notes }: Correction) => notes.some(({ code }) => code === 'check-reading');
 
 const INSTEAD: Partial<Record<MixAdvice['is'], string>> = {
@@ -134,8 +150,8 @@ const INSTEAD: Partial<Record<MixAdvice['is'], string>> = {
 };
 
 /**
- * A line of a table: what it says in the place of an amount, or the amounts, and before them what comes out of
- * the mixer first.
+ * A row of a table of corrections: the amounts in `fix`, or words `instead` of them. `first` says
+ * what to take out of the mixer before they are added.
  */
 export function inTable(row: Correction, mix: Parameters<typeof mixAdvice>[1], say: Say) {
   const advice = mixAdvice(row, mix);
@@ -148,21 +164,24 @@ export function inTable(row: Correction, mix: Parameters<typeof mixAdvice>[1], s
   };
 }
 
-/** Whether a bucket holds more than a load that weighs what was planned: none of it can fill it. */
+/**
+ * Whether the bucket holds more than a whole load of the planned density, which then cannot fill
+ * it.
+ */
 export const overflows = (load: {
   readonly vessel: number;
   readonly massInHand: number;
   readonly targetDensity: number;
 }): boolean => load.vessel * load.targetDensity > load.massInHand;
 
-/** The least vessel named, m³: rounded to fluid ounces too it is no less than the fields take. */
+/** The smallest vessel that is named, m³: rounded to fluid ounces, the fields still accept it. */
 const LEAST_VESSEL = 0.12e-3;
 
-/** A vessel that a mix of so much, m³, does fill: about a fifth of it. A choice. */
+/** A vessel that a mix of this volume, m³, can fill: a fifth of it. A choice. */
 export const vesselFor = (mix: number, say: Say): string =>
   `a vessel of about ${say(Math.max(mix / 5, LEAST_VESSEL), 'volume', { significant: 1 })}, weighed and measured`;
 
-/** What to add, and what comes out of the mixer before it. */
+/** What to take out of the mixer first, and what to add, in words. */
 export function addWords({ fix, over }: Addition, say: Say): string {
   const litres = (volume: number) => say(volume, 'volume');
   const what =
@@ -174,8 +193,8 @@ export function addWords({ fix, over }: Addition, say: Say): string {
 }
 
 /**
- * Why a weighing gets no amount, and what to weigh instead; undefined for other advice. `slip`: where a bucket that
- * holds more than the mix comes from.
+ * Why a doubtful weighing gets no amount, and what to do; undefined for other advice. `slip`: the
+ * likely reason for a bucket that holds more than the mix.
  */
 export function doubtWords(
   advice: MixAdvice,
@@ -196,10 +215,10 @@ export function doubtWords(
   return undefined;
 }
 
-/** What is done with a mix that is none for its part. */
+/** What to do with a mix that does not suit its part. */
 const ASIDE = 'place it where nothing is asked of it, or set it aside';
 
-/** Why no amount is named, and what to look at. */
+/** Why no amount is given, and which readings to check. */
 const weighAgainWords = (off: number, say: Say): Judgement => ({
   verdict: 'stop',
   say: `Weigh again before anything is added. Look at the unit of the reading (kg or lb), the bucket’s empty weight and its volume${
@@ -209,11 +228,11 @@ const weighAgainWords = (off: number, say: Say): Judgement => ({
   }. If it is right, it is another mix, not for that part: do not correct it, ${ASIDE}.`,
 });
 
-/** How far a mix came out from what was planned, in words. */
+/** How far a mix is from its planned density, in words. */
 export const offWords = (off: number, say: Say): string =>
   `${say(Math.abs(off), 'ratio', { units: PERCENT, significant: 2 })} ${off > 0 ? 'heavier' : 'lighter'} than planned`;
 
-/** What it means, and what to do. */
+/** The judgement of a mix that may not be corrected again. */
 export function spentWords({ is, off }: Spent, target: number, say: Say): Judgement {
   if (is === 'place')
     return {
@@ -227,7 +246,7 @@ export function spentWords({ is, off }: Spent, target: number, say: Say): Judgem
   };
 }
 
-/** The same on a worksheet, from which the density is copied to the bench sheet. */
+/** The same for a worksheet, whose reader copies the density to the bench sheet. */
 export function spentJudgement(mix: Parameters<typeof spentAdvice>[0], say: Say): Judgement {
   const words = spentWords(spentAdvice(mix), mix.target, say);
   const density = say(mix.density, 'density');

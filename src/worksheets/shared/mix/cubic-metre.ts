@@ -1,6 +1,6 @@
 import { type Proportion, proportion, type WaterCementOf } from '../../../core/mix/proportion.ts';
 
-/** What the batch is planned with, its target aside. */
+/** The planned mix without its target. */
 interface Planned {
   readonly waterCement: number;
   readonly counts: WaterCementOf;
@@ -11,8 +11,8 @@ interface Planned {
 }
 
 /**
- * A cubic metre of that mix, of the wet density that the bucket reads: whichever water the ratio counts, and with
- * the foam that dies made up for.
+ * A cubic metre of that mix at a wet density, kg/m³, as the bucket reads it. It respects which
+ * water the w/c counts, and makes up for the foam that dies.
  */
 export const cubicMetre = (
   { waterCement, counts, sandCement, cementDensity, foamDensity, foamLives }: Planned,

@@ -1,6 +1,9 @@
 import { type KeptResults, keptValue } from '../../../bench/entries.ts';
 
-/** What a batch may hold beside cement, water, sand and foam: no reading names it. Kept by these names. */
+/**
+ * What a batch may hold besides cement, water, sand and foam. A batch record has no readings for
+ * these. They are kept on the bench under these names.
+ */
 export const FURTHER = {
   slag: 'Ground slag',
   'fly-ash': 'Fly ash',
@@ -14,12 +17,13 @@ export const FURTHER = {
 export type Further = keyof typeof FURTHER;
 export const FURTHER_NAMES = Object.keys(FURTHER) as Further[];
 
-/** Whether a plan holds anything of that. */
+/** Whether the plan holds any of these. */
 export const holdsFurther = (kept: KeptResults): boolean => !!keptValue(kept['mix.further']);
 
 /**
- * Fibre and pigment of the loads weighed in, kg and m³: as planned, for as many loads as the cement, kg, makes.
- * Undefined where the plan holds nothing such, or something whose water or binding is not known by that.
+ * The mass, kg, and the volume, m³, of the fibre and pigment in the loads weighed in: as planned,
+ * for the whole number of loads nearest to the cement weighed, kg. Undefined if the plan holds
+ * none, or holds an ingredient that takes part in the water or the cement.
  */
 export function furtherIn(cement: number, kept: KeptResults) {
   const [mass, volume, planned, loads] = ['further', 'furtherVolume', 'portland', 'loads'].map(
@@ -30,10 +34,16 @@ export function furtherIn(cement: number, kept: KeptResults) {
   return { further: share * mass, furtherVolume: share * volume };
 }
 
-/** Water that comes with sand as the plan has it weighed, as a share of that sand; of sand that drinks, below 0. */
+/**
+ * Free water in the sand of the plan, as a share of its mass as weighed; negative if the sand
+ * absorbs water.
+ */
 export const freeInSand = (kept: KeptResults): number => keptValue(kept['mix.sandFree']) ?? 0;
 
-/** Water and surface-dry sand, kg, of what was poured and of sand as it lies. */
+/**
+ * Mixing water and surface-dry sand, kg, from the water `poured` and the sand as it was weighed,
+ * `lying`.
+ */
 export const surfaceDry = (poured: number, lying: number, kept: KeptResults) => ({
   water: poured + lying * freeInSand(kept),
   sand: lying * (1 - freeInSand(kept)),

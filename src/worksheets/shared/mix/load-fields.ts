@@ -3,13 +3,13 @@ import { number } from '../../../islands/fields.ts';
 export const largestLoad = number('volume', {
   label: 'Largest load the mixer takes',
   example: '40 L',
-  // A jug and a hand blender.
+  // The smallest mixer is a jug with a hand blender.
   min: '0.1 L',
   max: '10 m3',
   bench: 'mix.largestLoad',
 });
 
-/** More loads than the mixer asks for, so that each fills whole pieces. */
+/** The reader may ask for more loads than the mixer needs, so that each fills whole pieces. */
 export const leastLoads = number('count', {
   label: 'Loads, at least',
   usual: true,

@@ -4,21 +4,25 @@ import { wholeOnes } from '../../../core/mix/whole.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { saidApart } from '../words/said-apart.ts';
 
-/** A w/c in hundredths, told apart from what it is held against. */
+/**
+ * A w/c to two decimals, or more if it would otherwise read the same as a mark it is compared with.
+ */
 export const hundredths = (ratio: number, marks: readonly number[], say: Say) =>
   saidApart(ratio, 'count', marks, say, { decimals: 2 });
 
-/** Why a paste has too little water; where the ratio counts the foam’s too, how much that would have to be. */
+/**
+ * Why a paste has too little water and, if the w/c counts all water, the least w/c that would do.
+ */
 function robsFoam({ value, allowed: { min = 0 } }: DomainError, say: Say): string {
   const least = BASE_WATER_CEMENT.min;
   const all = min > least ? ` With this much foam it takes ${upTo(min)} in all.` : '';
   return `A water/cement ratio of ${hundredths(value, [least, min], say)} leaves the paste less than ${least.toFixed(2)}: it would take its water from the foam and break it.${all}`;
 }
 
-/** In hundredths, never less. */
+/** A ratio rounded up to two decimals. */
 const upTo = (ratio: number) => (wholeOnes(100 * ratio) / 100).toFixed(2);
 
-/** Why a mix cannot be had at all, whichever worksheet asks. */
+/** The sentences for mixes that cannot exist, by the code of core’s refusal. */
 export const mixRefusals = {
   'heavier-than-base-mix': (e: DomainError, say: Say) =>
     `${say(e.value, 'density')} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { significant: 4 })}. Aim lower, or add sand.`,

@@ -1,6 +1,12 @@
-/** How far off is near enough, as a share of the target. @source california-721-2-1 */
+/**
+ * “Near enough”: the tolerance of a wet density, as a share of the target.
+ * @source california-721-2-1
+ */
 export const NEAR_ENOUGH = 0.05;
-/** Farther off than so many times that, the mix is not the one that was planned. A line of our own, no source. */
+/** Beyond this many times that tolerance, a mix is not the planned one. A choice, no source. */
 export const STILL_THAT_MIX = 2;
-/** Batches off by less than this share on average are no reason to correct a plan: so much comes of a share learned from few. A choice. */
+/**
+ * A mean deviation of batches below this share is no reason to correct the plan: a survival learned
+ * from few batches causes as much. A choice.
+ */
 export const WORTH = 0.02;

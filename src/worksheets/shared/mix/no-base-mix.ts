@@ -4,6 +4,6 @@ import type { Say } from '../../../islands/engine/say.ts';
 /** A w/c in words. */
 export const inWords = (ratio: number, say: Say) => say(ratio, 'count', { decimals: 2 });
 
-/** A w/c that no base mix for foam has, in words. */
+/** Questions a w/c that is not that of a base mix for foam. */
 export const noBaseMixWords = (ratio: number, say: Say): string =>
   `The w/c weighed in is ${inWords(ratio, say)}, and base mixes for foam have ${FOAMED_BASE.min} to ${FOAMED_BASE.max}: water and cement swapped, or one of them in another unit?`;

@@ -6,7 +6,10 @@ import { number } from '../../../islands/fields.ts';
 import { waterCement } from './recipe.ts';
 import { countsElsewhere } from './recipe-details.ts';
 
-/** The part of a w/c as typed which is no water of the base mix, where it counts all water. */
+/**
+ * The foam’s liquid over cement: the part of a w/c that counts all water which is not in the base
+ * mix.
+ */
 export const solutionCement = number('ratio', {
   label: 'Foam’s liquid to cement, by mass',
   help: 'The ratio counts all water: so much of it comes with the foam.',
@@ -18,14 +21,17 @@ export const solutionCement = number('ratio', {
   folded: true,
 });
 
-/** What a worksheet asks to know the water of the base mix. */
+/** Fields from which a worksheet finds the w/c of the base mix. */
 export const baseRatioFields = {
   waterCement: { ...waterCement, folded: true },
   counts: countsElsewhere,
   solutionCement,
 } as const;
 
-/** A w/c as it is typed: of the base mix, unless it counts all water; and what of that comes with the foam. */
+/**
+ * A w/c as typed: of the base mix or, if it `counts` all water, with the part that comes with the
+ * foam.
+ */
 export interface TypedRatio {
   readonly waterCement: number;
   readonly counts?: WaterCementOf;
@@ -36,7 +42,7 @@ export interface TypedRatio {
 export const baseWaterCement = ({ waterCement, counts, solutionCement = 0 }: TypedRatio): number =>
   waterCement - (counts === 'total' ? solutionCement : 0);
 
-/** The w/c of the base mix alone, refused as in the plan where the foam’s liquid leaves it too little. */
+/** The same, refused as in the plan if the foam’s liquid leaves the base mix too little water. */
 export function pasteWaterCement(ratio: TypedRatio): number {
   const base = baseWaterCement(ratio);
   const brought = ratio.waterCement - base;

@@ -1,7 +1,7 @@
 import { choice, number } from '../../../islands/fields.ts';
 import { CEM_TWO_WEIGHS } from '../words/cement-bag.ts';
 
-/** Of the grains, not of the bagful: blended cements are lighter than Portland cement. */
+/** The particle density, not the bulk density. Blended cements are lighter than Portland cement. */
 export const cementDensity = number('density', {
   label: 'Density of the cement’s particles',
   example: '3150 kg/m3',
@@ -11,10 +11,10 @@ export const cementDensity = number('density', {
   folded: true,
 });
 
-/** The same with what a blend weighs. */
+/** The same, with the density of a blended cement as its help. */
 export const helpedCementDensity = { ...cementDensity, help: CEM_TWO_WEIGHS } as const;
 
-/** Which water that ratio counts. Its place on the bench is from when one worksheet alone asked. */
+/** Which water the w/c counts. Its bench key dates from when only one worksheet asked it. */
 export const counts = choice({
   label: 'The water/cement ratio counts',
   options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
@@ -23,10 +23,10 @@ export const counts = choice({
   folded: true,
 });
 
-/** Which water the ratio counts, where another worksheet asks and this one only goes by it. */
+/** The same for worksheets that use the choice but leave it to be made on another. */
 export const countsElsewhere = { ...counts, when: { counts: [] as readonly string[] } } as const;
 
-/** Whether the target has the foam's own mass in it. */
+/** Whether the target density includes the foam’s own mass. */
 export const convention = choice({
   label: 'The foam’s own mass',
   help: 'The bucket on the scale counts it.',

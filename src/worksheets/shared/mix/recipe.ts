@@ -1,7 +1,8 @@
 import { number } from '../../../islands/fields.ts';
 import { FOAM } from '../words/amounts.ts';
 
-/** The recipe’s two ratios and its foam, shared by every worksheet that needs them. */
+// The recipe’s two ratios and its foam.
+
 export const waterCement = number('ratio', {
   label: 'Water/cement ratio',
   usual: true,
@@ -22,7 +23,7 @@ export const sandCement = number('ratio', {
   bench: 'mix.sandCement',
 });
 
-/** The foam, as it was weighed or is assumed. */
+/** The density of the foam, as weighed or assumed. */
 export const foamDensityField = number('density', {
   label: 'Foam density',
   example: '80 g/L',
@@ -33,7 +34,7 @@ export const foamDensityField = number('density', {
   bench: 'mix.foamDensity',
 });
 
-/** The wet density that a mix is planned for, where it may be any. */
+/** The wet density that a mix is planned for. */
 export const targetDensity = number('density', {
   label: 'Target wet density',
   example: '600 kg/m3',

@@ -1,4 +1,4 @@
-/** Said beside a dry density for which nobody asked what the grains hold. */
+/** A note beside an oven-dry density that was worked out without the absorption of the sand. */
 export const sandTakenAsDry = ({ sandCement: sand }: { readonly sandCement: number }) =>
   sand > 0
     ? [

@@ -2,7 +2,7 @@ import { MIX_TARE, MIX_VESSEL } from '../../../bench/mix-bucket.ts';
 import { number } from '../../../islands/fields.ts';
 import { FOAM_TARE, FOAM_VESSEL } from '../foam/foam-vessel.ts';
 
-/** The bucket in which the blend is weighed: the foam’s vessel, until another is typed. */
+/** The bucket the blend is weighed in. It is the foam’s vessel until the reader types another. */
 export const weighingBucket = {
   tare: number('mass', {
     label: 'Bucket, empty',

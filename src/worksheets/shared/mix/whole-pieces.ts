@@ -3,12 +3,12 @@ import { loadsOfWholePieces } from '../../../core/mix/loads.ts';
 import { justOver, SLIVER } from '../../../core/quantity/dust.ts';
 import { TYPED_VOLUME } from './batch-volume.ts';
 
-/** A batch in its loads. Volumes of mix, m³. */
+/** A batch divided into loads, and the pieces it fills. Volumes of mix, m³. */
 interface InLoads {
   readonly pieces: number;
-  /** Of one size, all of them. */
+  /** All pieces are of one size. */
   readonly alike: boolean;
-  /** The loads, and what divides them, that share pieces of several sizes out as they are. */
+  /** For several sizes: any divisor of this number of loads shares the pieces out evenly. */
   readonly evenLoads?: number | undefined;
   /** What the largest of several sizes holds. */
   readonly largest?: number | undefined;
@@ -17,7 +17,7 @@ interface InLoads {
   readonly largestLoad: number;
 }
 
-/** What a worksheet that sized the pieces keeps of them. */
+/** The bench keys under which a worksheet keeps the pieces it sized. */
 export const PIECES_KEPT = [
   'batch.volume',
   'batch.count',
@@ -27,8 +27,8 @@ export const PIECES_KEPT = [
 ] as const;
 
 /**
- * The volume of one piece, m³, where one worksheet sized it and all of the batch, and there is no other size: of
- * pieces alike as many loads share them evenly as there are pieces.
+ * The volume of one piece, m³; undefined unless the same worksheet sized the piece and the batch
+ * and all pieces are of one size. (Then the number of even loads equals the number of pieces.)
  */
 export function alikePiece(kept: KeptResults): number | undefined {
   const [all, count, one, even] = PIECES_KEPT.map((key) => kept[key]);
@@ -37,7 +37,7 @@ export function alikePiece(kept: KeptResults): number | undefined {
   return shared === undefined || shared === keptValue(count) ? keptValue(one) : undefined;
 }
 
-/** The pieces that a batch of that volume (m³) fills, where one worksheet sized them and it. */
+/** The pieces that a batch of this volume, m³, fills; undefined unless one worksheet sized both. */
 export function piecesFilled(
   kept: KeptResults,
   volume: number,
@@ -55,18 +55,20 @@ export function piecesFilled(
 
 export interface Joints {
   readonly say: string;
-  /** The same in a line. */
+  /** The same, shorter. */
   readonly short: string;
-  /** However the pieces are shared out. */
+  /** The joint cannot be avoided by how the pieces are shared out. */
   readonly sure?: true;
-  /** The number of loads that avoids them. */
+  /** A number of loads that avoids joints. */
   readonly better?: number;
 }
 
 const JOINT =
   'a joint where the first waits, a plane of weakness that lets water through (common practice, no source)';
 
-/** The joints of a batch of that volume (m³) by what the bench knows of its pieces: of a volume typed in, nothing. */
+/**
+ * The joints of a batch, by the pieces on the bench. For a typed volume the pieces are not known.
+ */
 export function jointsKnown(
   entries: Entries,
   kept: KeptResults,
@@ -77,7 +79,7 @@ export function jointsKnown(
   return entries[TYPED_VOLUME]?.t === undefined ? undefined : jointsOfTyped(batch.loads);
 }
 
-/** Where a load is no whole number of pieces: that some get a joint, and how to avoid it. */
+/** Warns of joints if the loads do not fill whole pieces, and says how to avoid them. */
 export function jointsOf(batch: InLoads): Joints | undefined {
   const { pieces, alike, loads } = batch;
   if (loads === 1) return undefined;
@@ -104,8 +106,8 @@ export function jointsOf(batch: InLoads): Joints | undefined {
 }
 
 /**
- * Pieces of several sizes, that so many loads do not share out as they are; so many as are `better` do. The largest
- * may take more than a load: then no sharing out helps it.
+ * Warns of joints in pieces of several sizes, unless the loads share them out evenly. `better`: a
+ * number of loads that would. If the largest piece takes more than a load, sharing out cannot help.
  */
 export function jointsOfUnlike(
   batch: Pick<InLoads, 'evenLoads' | 'largest' | 'loads' | 'volume' | 'largestLoad'>,
@@ -136,7 +138,7 @@ export function jointsOfUnlike(
   };
 }
 
-/** Pieces nobody told of: that none is to be filled from two loads. */
+/** Warns of joints if the pieces are not known. */
 export const jointsOfTyped = (loads: number): Joints | undefined =>
   loads === 1
     ? undefined

@@ -1,7 +1,7 @@
 import { choice, number } from '../../../islands/fields.ts';
 import { DAYS, KPA } from '../words/amounts.ts';
 
-/** Where the flexural strength comes from: set once, followed by every worksheet that needs it. */
+/** Where the flexural strength comes from: chosen once, used by every worksheet that needs it. */
 export const strengthFrom = choice({
   label: 'Bending strength from',
   options: {
@@ -13,7 +13,8 @@ export const strengthFrom = choice({
   follows: { 'part.flexural': 'bars' },
 });
 
-/** What broken bars said: the mean, the low end for the next one, and when they were broken. */
+// The results of broken bars: their mean, the low end for the next bar, their number and their age.
+
 export const barMean = number('stress', {
   label: 'Mean strength of the bars',
   help: 'From “How strong is it in bending?”.',
@@ -38,7 +39,7 @@ export const barLow = number('stress', {
   when: { strengthFrom: ['bars'] },
 });
 
-/** From one bar the low end is a guess, so its number goes along. */
+/** Needed because the low end of a single bar is a guess. */
 export const barsCounted = number('count', {
   label: 'Bars counted',
   example: '4',

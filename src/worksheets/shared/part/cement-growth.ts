@@ -2,9 +2,10 @@ import { GROWTH_COEFFICIENT } from '../../../core/curing/strength-growth.ts';
 import { choice, number } from '../../../islands/fields.ts';
 import { CEMENT_CLASS } from './cement-class.ts';
 
+/** How quickly the cement gains strength, in one word. */
 export const cement = choice(CEMENT_CLASS);
 
-/** How the reader's own cubes or cores grow, s: the fit of “How strong is it getting?”. */
+/** The growth coefficient s fitted to the reader’s own cubes or cores. */
 export const ownGrowth = number('ratio', {
   label: 'Growth by your own results, s',
   help: 'From “How strong is it getting?”. Empty: the cement’s alone counts.',
@@ -17,7 +18,7 @@ export const ownGrowth = number('ratio', {
   folded: true,
 });
 
-/** The slowest and the fastest growth coefficient s a choice of cement allows. */
+/** The growth coefficients s of the slowest and the fastest cement that each option allows. */
 export const GROWTH = {
   unknown: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']],
   slow: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['32.5N']],

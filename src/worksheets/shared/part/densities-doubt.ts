@@ -3,7 +3,10 @@ import { leastOvenDryDensity } from '../../../core/mix/least-dry.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { saidApart } from '../words/said-apart.ts';
 
-/** Why a wet and a dry density, kg/m³, are of no one mix; undefined where they may be. Least dries of w/c 2 and wet foam; the foam is a choice: common practice, no source. */
+/**
+ * Why no mix can have both this wet and this dry density, kg/m³; undefined if one can. The mix that
+ * dries to least is taken with a w/c of 2 and wet foam (common practice, no source).
+ */
 export function densitiesDoubt(wetDensity: number, dry: number, say: Say): string | undefined {
   const least = leastOvenDryDensity({ wetDensity, foamDensity: WET_FOAM });
   return dry < least

@@ -1,6 +1,8 @@
 import { number } from '../../../islands/fields.ts';
 
-/** The mix as placed. Until a part has been seen to dry it weighs what it weighed then. */
+/**
+ * The density of the mix as placed. The part is taken to weigh the same until it is seen to dry.
+ */
 export const wetDensity = number('density', {
   label: 'Wet density',
   help: 'What the mix weighed when it was placed.',

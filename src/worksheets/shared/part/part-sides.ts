@@ -1,13 +1,14 @@
 import { number } from '../../../islands/fields.ts';
 
-/** The volume left out of the form, while anything is. */
+/** The bench key of the volume of the cores, present only if the form has any. */
 const cores = 'part.cores';
 const aWall = (side: string) => ({
   beside: cores,
   say: `the form has cores, and this is worked out for a solid part. Type the ${side} of one wall.`,
 });
 
-/** The sides of a solid part, shared by every worksheet about it. */
+// The sides of a solid part.
+
 export const partLength = number('length', {
   label: 'Length',
   example: '450 mm',
@@ -42,7 +43,9 @@ export const partThickness = number('length', {
   },
 });
 
-/** As the mix lies in the form: its depth there need not be the thin way through, nor its face the part's long sides. */
+// The part as it lies in its form: its depth there may not be its thickness, nor its open face its
+// two long sides.
+
 export const partDepth = number('length', {
   label: 'Depth of the part as it lies',
   example: '60 mm',

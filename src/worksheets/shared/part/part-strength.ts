@@ -7,15 +7,15 @@ export interface Band {
 }
 
 /**
- * What stands beside a strength guessed from density: its low end is what specifications ask, and measured
- * points lie far below it (`wong-2026`).
+ * Shown beside a strength guessed from density. Its low end is what specifications require; some
+ * measured points lie far below it (`wong-2026`).
  */
 export const WEAKER = 'Weaker mixes have been measured, of another binder: break a bar to be sure.';
 
 /**
- * What flexural strength published figures let one expect at 28 days, Pa: the compressive band of the
- * density times the band of ratios. Undefined where nothing is published. Where only minima are, the
- * largest of them stands for the high end.
+ * The flexural strength to expect at 28 days, Pa: the published compressive band for the density
+ * times the band of flexural-to-compressive ratios. Undefined if nothing is published. If only
+ * minima are, the largest of them is the high end.
  */
 export function flexuralAt28Days(mix: {
   readonly wetDensity: number;

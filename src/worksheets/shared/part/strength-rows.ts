@@ -3,7 +3,7 @@ import type { Say } from '../../../islands/engine/say.ts';
 
 type Relations = StrengthBand['relations'];
 
-/** How each source of a strength is called where there is little room. */
+/** Short names of the sources of strengths. */
 const NAMES: Readonly<Record<string, string>> = {
   'caltrans-19-10': 'California, classes',
   'astm-c869': 'ASTM C869, standard batch',
@@ -15,13 +15,13 @@ const NAMES: Readonly<Record<string, string>> = {
 };
 export const strengthName = ({ source, where }: Relations[number]) => NAMES[source] ?? where;
 
-/** What each source says of the strength at a density: a table without its rows. */
+/** The caption and head of a table of the strengths that each source gives at a density. */
 export const STRENGTH_TABLE = {
   caption: 'What each source says at this density',
   columns: ['Source', 'Density', 'Strength', 'Standing'],
 };
 
-/** Its rows. */
+/** The rows of that table. */
 export const strengthRows = (relations: Relations, say: Say): string[][] =>
   relations.map((relation) => {
     const [low, high] = [relation.low, relation.high].map(

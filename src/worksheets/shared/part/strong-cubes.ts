@@ -2,10 +2,10 @@ import { MOST_OF_ALL } from '../../../core/finished/strength-relations/relation.
 import type { Say } from '../../../islands/engine/say.ts';
 import { saidApart } from '../words/said-apart.ts';
 
-/** What a strength beyond all that is published asks for first. */
+/** The first thing to do if a strength exceeds every published one. */
 export const CHECK = 'Check the force, the sides and their units before you rely on';
 
-/** Why cubes or cores that bore so much, Pa, are not to be believed yet, whatever their density; undefined where they may be. */
+/** Why the strength of cubes or cores, Pa, is not credible at any density; undefined if it is. */
 export function strongCubes(strength: number, say: Say): string | undefined {
   if (strength <= MOST_OF_ALL) return undefined;
   const mpa = (pa: number, apart: number) =>

@@ -3,7 +3,10 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { HOURS } from '../words/amounts.ts';
 import { saidApart } from '../words/said-apart.ts';
 
-/** What a part too young for an estimate counts as, where not the clock but its adjusted age makes it so; else nothing. */
+/**
+ * The adjusted age of a part, in a sentence, if that makes it too young for an estimate; otherwise
+ * an empty text. `age` and `since` casting by the clock, s.
+ */
 export function youngWords(
   { age, since }: { readonly age: number; readonly since: number | undefined },
   say: Say,

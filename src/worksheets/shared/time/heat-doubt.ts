@@ -4,18 +4,21 @@ import type { Say } from '../../../islands/engine/say.ts';
 import type { Judgement } from '../../../islands/worksheet.ts';
 
 /**
- * Nobody means a mix to be warmer than this, K, nor a part that cures, and a figure in °F typed as °C looks like it: 40 °C,
- * with room for the last digit of 104 °F. A choice.
+ * No mix or curing part is meant to be warmer than this, K: 40 °C, with a margin for the rounding
+ * of 104 °F. A higher figure may be in °F, typed as °C. A choice.
  */
 export const HOT = ICE_POINT + 40 + 1e-6;
 
 const CHECK = 'Check the figure and its unit, °C or °F; if it is right,';
 
-/** Doubts as one text, or undefined where there is none. */
+/** Several doubts as one text; undefined if there are none. */
 export const oneText = (...doubts: readonly (string | undefined)[]): string | undefined =>
   doubts.filter(Boolean).join(' ') || undefined;
 
-/** What the warmest of a cure makes doubtful, whatever is reckoned from it; undefined where nothing is. `what` is so warm. */
+/**
+ * The judgement of the warmest temperature of a cure, K; undefined if it is acceptable. `what`
+ * begins the sentence.
+ */
 export function heatDoubt(warmest: number, say: Say, what = 'It'): Judgement | undefined {
   if (warmest <= HOT) return undefined;
   const [t, limit] = [warmest, PEAK_LIMIT].map((kelvin) =>

@@ -18,24 +18,30 @@ const MONTHS = [
 
 const two = (n: number) => String(n).padStart(2, '0');
 
-/** To the minute for what was read off a clock; by forecasts, up to the hour for what is waited for and down for what threatens. */
+/**
+ * To the minute for a time read off a clock. For a forecast to the hour: up for what is waited for,
+ * down for what threatens.
+ */
 type Rounding = 'minute' | 'hour-up' | 'hour-down';
 
-/** A moment, s after 1970, rounded as its use asks. */
+/** A moment, s since 1970, rounded. */
 export function roundMoment(seconds: number, to: Rounding): number {
   const minutes = Math.round(seconds / 60);
   if (to === 'minute') return minutes * 60;
   return Math[to === 'hour-up' ? 'ceil' : 'floor'](minutes / 60) * HOUR;
 }
 
-/** So long, s, after a moment on the reader's clock, by that clock: it may be put forward or back between. */
+/**
+ * The moment some `seconds` after another, both s since 1970 by the reader’s clock. Summer time may
+ * begin or end in between.
+ */
 export function clockAfter(moment: number, seconds: number): number {
-  // Written without its Z, it is read by the clock of this device.
+  // Without the Z, the text is parsed as local time.
   const at = Date.parse(new Date(moment * 1000).toISOString().slice(0, -1)) / 1000 + seconds;
   return at - 60 * new Date(at * 1000).getTimezoneOffset();
 }
 
-/** A moment on the reader's clock, s after 1970, in words: `Sat 9 May, 14:00`. */
+/** A moment, s since 1970 by the reader’s clock, in words: `Sat 9 May, 14:00`. */
 export function momentInWords(seconds: number, to: Rounding = 'minute'): string {
   const date = new Date(roundMoment(seconds, to) * 1000);
   return `${DAYS[date.getUTCDay()]}\u00a0${date.getUTCDate()}\u00a0${MONTHS[date.getUTCMonth()]}, ${two(date.getUTCHours())}:${two(date.getUTCMinutes())}`;

@@ -4,19 +4,25 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { DAYS, HOURS } from '../words/amounts.ts';
 import { saidApart } from '../words/said-apart.ts';
 
-/** Two ways to count age; they part most in the cold, and the spread is the honest answer. */
+/**
+ * Two laws of ageing. They differ most in the cold, so the result is given as the band between
+ * them.
+ */
 const LAWS: readonly AgeLaw[] = [
   { law: 'fhp' },
   { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM },
 ];
 
-/** Adjusted age that a second brings, at the least and at the most, between two temperatures, K. */
+/** The least and the greatest adjusted age gained per second between two temperatures, K. */
 export const paceBetween = (cold: number, warm: number) => ({
   slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
   fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
 });
 
-/** Why an adjusted age, s, cannot come of the time since casting, s, at the warmest a part should get; undefined where it may. */
+/**
+ * Why an adjusted age, s, cannot have been reached in the time since casting, s, even at the
+ * highest temperature a part should have; undefined if it can.
+ */
 export function tooOld(
   { age, since }: { readonly age: number; readonly since: number | undefined },
   say: Say,

@@ -1,7 +1,10 @@
 import { number } from '../../../islands/fields.ts';
 import { SINCE_CASTING } from './since-casting.ts';
 
-/** By the clock, for a worksheet that asks the adjusted age as well: warmth does not shorten the first hours. */
+/**
+ * Time since casting by the clock, for worksheets that also ask the adjusted age: warmth does not
+ * shorten the first hours.
+ */
 export const sinceCasting = number('time', {
   label: 'Time since casting, by the clock',
   help: 'Warmth does not shorten the first hours. Leave it empty if you do not know it, or if it is more than 60 days: then the adjusted age alone counts.',

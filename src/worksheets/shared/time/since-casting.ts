@@ -3,7 +3,7 @@ import { HOURS } from '../words/amounts.ts';
 import { SinceCast } from './SinceCast.tsx';
 import { AHEAD } from './since.ts';
 
-/** How long ago it was cast, wherever that is asked. */
+/** Options that every field for the time since casting shares. */
 export const SINCE_CASTING = {
   example: '24 h',
   max: `${AHEAD / DAY} d`,

@@ -1,4 +1,6 @@
 import { DAY } from '../../../core/quantity/constants.ts';
 
-/** How far ahead temperatures are carried, s: what is not reached in two months is not waited for. */
+/**
+ * How far ahead temperatures are continued, s. What is not reached in two months is not awaited.
+ */
 export const AHEAD = 60 * DAY;

@@ -13,8 +13,8 @@ interface Found {
 }
 
 /**
- * What the reader's own batches say beside an estimate that has no field for it; nothing until they
- * say something.
+ * A note with what was learned from the reader’s batches, beside an estimate that has no field for
+ * it. Draws nothing until something is learned.
  */
 export function LearnedNote({
   name,
@@ -28,7 +28,7 @@ export function LearnedNote({
   const { low, high } = found ?? {};
   const earlier = found && low === undefined;
   useEffect(() => {
-    // An earlier summary has less; ask the next page to learn it again.
+    // A summary from an earlier version lacks the interval; have the next page learn it again.
     if (earlier) noteUnlearned();
   }, [earlier]);
   return found && low !== undefined && high !== undefined ? (

@@ -1,20 +1,20 @@
-// Alternatives to a kind’s own units, which apply wherever none are given.
+// Units to show instead of the usual ones of a kind.
 
-/** Foam added in a correction: in US units quarts, and ounces of it. */
+/** Foam added in a correction: its volume, and its mass below. */
 export const ADDED_FOAM = { metric: 'L', us: 'qt' } as const;
 export const ADDED_FOAM_MASS = { metric: 'kg', us: 'oz' } as const;
 export const SMALL_VOLUME = { metric: 'mL', us: 'fl oz' } as const;
 export const SMALL_MASS = { metric: 'g', us: 'oz' } as const;
 export const PERCENT = { metric: '%', us: '%' } as const;
-/** Foam, as this trade states it. */
+/** Foam density, as the trade states it. */
 export const FOAM = { metric: 'g/L', us: 'lb/ft3' } as const;
-/** Base mix in a jug: in US units as mud balances show it. */
+/** Density of base mix in a jug; the US unit is that of mud balances. */
 export const JUG = { metric: 'kg/L', us: 'lb/gal' } as const;
-/** Alkalinity: reports give it in mg/L everywhere. */
+/** Alkalinity: water reports give it in mg/L in both systems. */
 export const ALKALINITY = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
-/** Times: how long a mix sets, a part cures. */
+/** Times of setting, and of curing below. */
 export const HOURS = { metric: 'h', us: 'h' } as const;
 export const DAYS = { metric: 'd', us: 'd' } as const;
-/** Stresses: tens and hundreds of kilopascals in young foamed concrete, megapascals in hardened. */
+/** Stresses: kilopascals for young foamed concrete, megapascals below for hardened. */
 export const KPA = { metric: 'kPa', us: 'psi' } as const;
 export const MPA = { metric: 'MPa', us: 'psi' } as const;

@@ -1,5 +1,5 @@
 import { fromUnit, toUnit } from '../../../core/quantity/convert.ts';
-import { KINDS, type Kind } from '../../../core/quantity/kinds.ts';
+import { KINDS } from '../../../core/quantity/kinds.ts';
 import { handy } from '../../../islands/engine/handy.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import type { Units } from '../../../islands/fields.ts';
@@ -15,7 +15,7 @@ interface Said {
  * An amount as `say` shows it, converted back to SI. Pressing “exactly that” records the number
  * that was on screen, in its unit.
  */
-export function asSaid(si: number, kind: Kind, how: Said, say: Say): number {
+export function asSaid(si: number, kind: 'mass' | 'volume', how: Said, say: Say): number {
   const given = (how.units ?? KINDS[kind].shown)[say.system];
   const unit = how.decimals === undefined ? handy(si, kind, given) : given;
   const number = toUnit(si, kind, unit);

@@ -24,7 +24,7 @@ export function oneUnit(
   return { units: { metric: unit, us: unit }, decimals } as const;
 }
 
-/** Foam and base mix to add. */
+/** Foam and base mix to add, m³ and kg. */
 interface Added {
   readonly foamVolume: number;
   readonly foamMass: number;

@@ -28,7 +28,7 @@ import { expectLimits } from '../../refuses.ts';
 const M = { C: 56.077, S: 60.084, A: 101.961, F: 159.688, s: 80.063 };
 
 describe('Bogue', () => {
-  test('the factors are those of the molar masses', () => {
+  test('the Bogue factors follow from the molar masses', () => {
     // Oxides made up from known compounds and gypsum's SO3 must give the compounds back.
     const c3s = 0.58;
     const c2s = 0.17;
@@ -65,7 +65,7 @@ describe('Bogue', () => {
     expect(heat).toBeLessThan(510_000);
   });
 
-  test('refuses oxides that are no cement', () => {
+  test('refuses oxides that no portland cement has', () => {
     expect(() => bogue({ cao: 0.3, sio2: 0.5, al2o3: 0.05, fe2o3: 0.03, so3: 0.02 })).toThrow(
       DomainError,
     );
@@ -76,13 +76,13 @@ describe('Bogue', () => {
 });
 
 describe('heat of a binder', () => {
-  test('cement alone is its own heat, and what carries none thins it', () => {
+  test('cement alone has its own heat, and an inert part lowers the heat in proportion', () => {
     expect(binderHeat({ cement: 3, cementHeat: 450_000 })).toBe(450_000);
     expect(binderHeat({ cement: 3, cementHeat: 450_000, other: 1 })).toBe(337_500);
     expect(binderHeat({ cement: 1, cementHeat: 450_000, slag: 1 })).toBe(455_500);
   });
 
-  test('two answers of a set give a third: cement 3 with and without slag', () => {
+  test('two results published for one cement give the third: cement 3 with and without slag', () => {
     // From the first mix's answer comes the cement's heat; the second mix must then follow.
     const ash = 125 * 0.1 * 1800;
     const cement3 = (432.957043 * 575 - ash - 100 * 550) / 350;
@@ -101,7 +101,7 @@ describe('heat of a binder', () => {
 });
 
 describe('hydration', () => {
-  test('rises from nothing to its end, and half way at τ/(ln 2)^(1/β)', () => {
+  test('rises from 0 to the ultimate degree, and is half way at τ/(ln 2)^(1/β)', () => {
     const curve = { ultimate: 0.8, tau: 50_000, beta: 0.9 };
     expect(degreeOfHydration({ ...curve, age: 0 })).toBe(0);
     expect(degreeOfHydration({ ...curve, age: 1e12 })).toBeCloseTo(0.8, 6);
@@ -119,7 +119,7 @@ describe('hydration', () => {
     expect(degreeOfHydration({ ...curve, age: half })).toBeCloseTo(0.4, 12);
   });
 
-  test('an ordinary composition gives hours and kilojoules of the ordinary size', () => {
+  test('an ordinary composition gives a usual half age and activation energy', () => {
     const found = hydrationOf({
       compounds: { c3s: 0.56, c3a: 0.08, c4af: 0.09, so3: 0.028 },
       blaine: 370,
@@ -134,7 +134,7 @@ describe('hydration', () => {
     expect(found.referenceTemperature).toBeCloseTo(294.25, 9);
   });
 
-  test('each compound, and the fineness, has its own power in the curve', () => {
+  test('each compound, and the fineness, enters the curve with its own exponent', () => {
     const pure = { c3s: 1, c3a: 1, c4af: 1, so3: 1 };
     const one = hydrationOf({ compounds: pure, blaine: 1 });
     // Schindler & Folliard 2005, from memory: the factors, and the powers of τ, β and the activation energy.
@@ -164,7 +164,7 @@ describe('hydration', () => {
     expect(() => hydrationOf({ compounds: { ...pure, so3: 0 }, blaine: 1 })).toThrow('so3');
   });
 
-  test('the plain curve is half way at its half age', () => {
+  test('the hyperbolic curve is half way at its half age', () => {
     expect(simpleDegreeOfHydration({ age: 40_000, halfAge: 40_000 })).toBe(0.5);
     expectLimits(
       simpleDegreeOfHydration,
@@ -173,11 +173,11 @@ describe('hydration', () => {
     );
   });
 
-  test('never hydrates beyond all of it', () => {
+  test('the ultimate degree of hydration is at most 1', () => {
     expect(ultimateDegree({ waterCement: 2, flyAsh: 0.4, slag: 0.3 })).toBe(1);
   });
 
-  test('warming without loss is the heat over the heat capacity', () => {
+  test('the adiabatic rise is the heat over the heat capacity', () => {
     const heatCapacity = freshHeatCapacity({ cement: 400, water: 200 });
     expect(heatCapacity).toBe(400 * 750 + 200 * 4187);
     expect(adiabaticRise({ heat: 450_000, degree: 0.75, cement: 400, heatCapacity })).toBeCloseTo(
@@ -188,7 +188,7 @@ describe('hydration', () => {
 });
 
 describe('thermal properties', () => {
-  test('are asked of masses and specific heats that can be', () => {
+  test('refuse masses and specific heats out of range', () => {
     const positive = { refuses: [0, -1] };
     const notNegative = { takes: [0], refuses: [-1] };
     const mix = { cement: 400, water: 200, sand: 100, cementSpecificHeat: 750 };
@@ -202,7 +202,7 @@ describe('thermal properties', () => {
   });
 });
 
-describe('the most a fresh mix can conduct', () => {
+describe('the upper bound on the conductivity of a fresh mix', () => {
   const { paste, sand, wetGas } = MOST_CONDUCTED;
   /** Shares of the cubic metre: paste of w/c 0.4, sand, and the rest gas. */
   const of = (share: number, grains = 0) => {
@@ -215,7 +215,7 @@ describe('the most a fresh mix can conduct', () => {
     expect(of(0.336)).toBeCloseTo(0.336 * paste + 0.664 * wetGas, 9);
   });
 
-  test('lies between what the same parts would conduct one behind another and side by side', () => {
+  test('lies between the conductivities of the same parts in series and in parallel', () => {
     const share = fc.double({ min: 0.01, max: 1, noNaN: true });
     fc.assert(
       fc.property(share, fc.double({ min: 0, max: 1, noNaN: true }), (base, ofBase) => {
@@ -228,14 +228,14 @@ describe('the most a fresh mix can conduct', () => {
     );
   });
 
-  test('grains of sand lead a little at first three times the gain of paste, and fill it at last', () => {
+  test('a little sand adds what Maxwell’s formula gives for spheres, and sand alone has its own conductivity', () => {
     // Far apart, spheres add 3(q − 1)/(q + 2) of their share, by Maxwell.
     const q = sand / paste;
     expect((of(0.999, 0.001) - paste) / 0.001).toBeCloseTo((3 * (q - 1)) / (q + 2), 2);
     expect(mostFreshConductivity({ cement: 0, water: 0, sand: 2650 })).toBeCloseTo(sand, 9);
   });
 
-  test('a wet gas near 60 °C conducts as vapour lets it', () => {
+  test('the conductivity of wet gas near 60 °C includes the heat that diffusing vapour carries', () => {
     // Heat carried by vapour: L·D·M/(RT)·P/(P − p)·dp/dT, beside dry air's own 0.028; from memory.
     const kelvin = 333.15;
     const p = (temperature: number) => saturationPressure({ temperature });
@@ -246,7 +246,7 @@ describe('the most a fresh mix can conduct', () => {
     expect(Math.abs(vapour + 0.028 - wetGas)).toBeLessThan(0.03);
   });
 
-  test('is asked of masses that fit in a cubic metre', () => {
+  test('refuses masses that do not fit in a cubic metre', () => {
     const notNegative = { takes: [0], refuses: [-1] };
     const mix = { cement: 400, water: 200, sand: 100 };
     expectLimits(mostFreshConductivity, mix, {
@@ -260,7 +260,7 @@ describe('the most a fresh mix can conduct', () => {
   });
 });
 
-test('dry cement’s specific heat is the sum of its oxides’ own', () => {
+test('the specific heat of dry cement agrees with the sum over its oxides', () => {
   // Molar heat capacities at 25 °C, J/(mol·K), and molar masses, g/mol: from memory.
   const oxides = [
     { share: 0.635, heat: 42.0, mass: 56.08 },
@@ -274,7 +274,7 @@ test('dry cement’s specific heat is the sum of its oxides’ own', () => {
   expect(Math.abs(sum * 1000 - SPECIFIC_HEAT.cement)).toBeLessThan(0.03 * SPECIFIC_HEAT.cement);
 });
 
-test('the table of a hydration curve is the curve to 1e-8', () => {
+test('the table of a hydration curve agrees with the curve to 1e-8', () => {
   const tau = 17 * 3600;
   for (const beta of [0.01, 0.1, 0.2, 0.3, 0.4, 0.5, 0.8, 1.065, 2, 10]) {
     const table = degreeTable({ beta });

@@ -59,7 +59,7 @@ describe('against exact series', () => {
   };
 
   test.each([1, 2] as const)(
-    'halving cells and steps quarters the error: round %s ways',
+    'halving cells and steps quarters the error: curved in %s directions',
     (round) => {
       const held = steadyFace({ temperature: 400, transfer: Number.POSITIVE_INFINITY });
       const middle = (n: number) => {
@@ -86,7 +86,7 @@ describe('against exact series', () => {
     expect(Math.log2((c - b) / (d - c))).toBeGreaterThan(1.7);
   });
 
-  test('a steady flow ends as a straight line', () => {
+  test('a steady heat flow gives a straight temperature profile', () => {
     const run = conduct({
       thickness: 0.2,
       conductivity: 0.3,
@@ -115,7 +115,7 @@ test.each([
       { from: 600, transfer: 1e6 },
     ],
   ],
-])('a sudden warmth rings nowhere: no place cools after %s', (_, coverings) => {
+])('a sudden warming causes no oscillation: no place cools after %s', (_, coverings) => {
   const { ambient } = steadyFace({ temperature: 400, transfer: 0 });
   const { temperatures } = conduct({
     thickness: 0.1,
@@ -155,13 +155,13 @@ describe('short first steps', () => {
     expect(grown.energy.imbalance).toBeLessThan(1e-9);
   });
 
-  test('end with a change that comes before they have grown, or with the run', () => {
+  test('are cut short at a change of covering and at the end of the run', () => {
     const early = { ...wrapped, coverings: [wrapped.coverings[0]!, { from: 200, transfer: 8 }] };
     const run = conduct({ ...slab, near: early, duration: 500, step: 1200, firstStep: 75 });
     expect([...run.times]).toEqual([0, 75, 150, 200, 275, 350, 425, 500]);
   });
 
-  test('are followed by longer ones from a time on, and start anew where a covering changes after it', () => {
+  test('are followed by longer ones from a given time, and begin again where a covering changes after it', () => {
     const late = [{ from: 20_000, step: 7200 }];
     const run = conduct({
       ...slab,
@@ -194,7 +194,7 @@ describe('short first steps', () => {
     expect(() => conduct({ ...slab, late: [{ from: -1, step: 60 }] })).toThrow('late');
   });
 
-  test('follow a sudden cooling that long ones miss', () => {
+  test('resolve a sudden cooling that long steps miss', () => {
     const { hydration: _, ...cooling } = slab;
     const warm = { ...cooling, initialTemperature: 313.15, duration: 4800, step: 1200, cells: 60 };
     const biot = (8 * 0.15) / 0.4;
@@ -210,7 +210,7 @@ describe('short first steps', () => {
     expect(off(75)).toBeLessThan(0.03);
   });
 
-  test('are no shorter than the sum can bear', () => {
+  test('are no shorter than 1/4096 of the long ones, and no longer than them', () => {
     const of = (firstStep: number) => () => conduct({ ...slab, step: 900, firstStep });
     expect(of(0)).toThrow('firstStep');
     expect(of(900 / 4097)).toThrow('firstStep');
@@ -222,7 +222,7 @@ describe('short first steps', () => {
 });
 
 describe('faces', () => {
-  test('layers and film stand in series', () => {
+  test('layers and surface film add in series', () => {
     const transfer = throughLayers({
       film: 10,
       layers: [
@@ -268,7 +268,7 @@ describe('faces', () => {
     expect(() => through(1, less)).toThrow('thickness = -0.01');
   });
 
-  test('refuses what cannot be', () => {
+  test('refuses cells, steps, layers and films out of range', () => {
     expect(() => conduct({ ...slab, thickness: 0 })).toThrow(DomainError);
     for (const cells of [1, 2.5])
       expect(() => conduct({ ...slab, cells })).toThrow(`cells = ${cells}`);

@@ -33,7 +33,7 @@ describe('hydration in the slab', () => {
     expect(run.degrees[1]).toBeCloseTo(degreeOfHydration({ ...ORDINARY_CEMENT, age }), 6);
   });
 
-  test('equal faces give a mirrored picture', () => {
+  test('equal faces give a symmetric temperature profile', () => {
     const { temperatures, depths } = conduct(slab);
     for (const along of [10, 100, 190].map((row) => temperatures[row]!)) {
       expect(along).toHaveLength(depths.length);
@@ -58,7 +58,7 @@ describe('hydration in the slab', () => {
     expect(at(covered, DAY + 3600)).toBeLessThan(at(covered, DAY) - 5);
   });
 
-  test('peak and difference are what a search by hand finds', () => {
+  test('the peak and the largest difference are those found by searching every moment and depth', () => {
     const run = conduct(slab);
     const peak = peakOf(run);
     expect(peak.temperature).toBe(Math.max(...run.temperatures.flat()));
@@ -73,7 +73,7 @@ describe('hydration in the slab', () => {
 });
 
 test.each([0, 1, 2] as const)(
-  'cells and steps are fine enough unless told: a part round %s ways',
+  'the default cells and steps are fine enough: a part curved in %s directions',
   (round) => {
     const bare = steadyFace({ temperature: 288.15, transfer: 7.7 });
     for (const thickness of [0.03, 0.1, 0.3, 1])
@@ -96,7 +96,7 @@ test.each([0, 1, 2] as const)(
   },
 );
 
-describe('of a run written down by hand', () => {
+describe('a run written down by hand', () => {
   const run = (...temperatures: number[]) => ({
     ...conduct(slab),
     depths: Float64Array.of(0, 0.05, 0.15, 0.2),
@@ -104,7 +104,7 @@ describe('of a run written down by hand', () => {
     temperatures: [0, 4, 8].map((from) => temperatures.slice(from, from + 4)),
   });
 
-  test('the history of a face is its own at each time, and not of what lies between', () => {
+  test('the history of a face is its own temperature at each time, not one between two cells', () => {
     const of = run(280, 250, 250, 282, 279, 250, 250, 281, 283, 250, 250, 284);
     const times = [0, 60, 120];
     expect(faceHistory(of, 'near')).toEqual({ times, temperatures: [280, 279, 283], gaps: [] });
@@ -146,7 +146,7 @@ describe('heat inside a part', () => {
     expect(thin!.run.energy.imbalance).toBeLessThan(1e-6);
   });
 
-  test('says where ageing is stretched, and where it boils', () => {
+  test('notes temperatures beyond the age law, and boiling', () => {
     const codes = (more: object) =>
       heatInside({ ...part, conductivity: 0.25, ...more }).notes.filter(
         ({ code, of }) => code === 'boils' || of === 'temperature',
@@ -203,7 +203,7 @@ describe('heat inside a part', () => {
     return hottest;
   }
 
-  test('a column and a ball are cooler than a slab as thick, as much as another scheme has it', () => {
+  test('a cylinder and a sphere are cooler than a slab as thick, as an independent scheme finds', () => {
     const hottest = ([0, 1, 2] as const).map((round) => {
       const found = heatInside({ ...part, thickness: 0.3, round, conductivity: 0.5 });
       expect(found.run.energy.imbalance).toBeLessThan(1e-6);
@@ -215,7 +215,7 @@ describe('heat inside a part', () => {
     expect(hottest[1]).toBeGreaterThan(hottest[2]! + 10);
   });
 
-  describe('of parts that make none', () => {
+  describe('parts without heat of hydration', () => {
     const inert = { ...part, mix: { cement: 0, water: 400 }, conductivity: 0.4, duration: 3600 };
     const codes = (initialTemperature: number, face: Face, more: object = {}) =>
       heatInside({ ...inert, initialTemperature, near: face, far: face, ...more }).notes.map(
@@ -224,13 +224,13 @@ describe('heat inside a part', () => {
     const held = (temperature: number) =>
       steadyFace({ temperature, transfer: Number.POSITIVE_INFINITY });
 
-    test('the limits themselves are not passed: 80 °C and the boil', () => {
+    test('80 °C and the boiling point themselves get no note', () => {
       expect(codes(353.15, held(353.15))).toEqual([]);
       expect(codes(373.15, held(373.15))).toEqual(['outside-range']);
       expect(codes(373.16, held(373.16))).toEqual(['outside-range', 'boils']);
     });
 
-    test('the cooler face is the one that counts, whichever it is', () => {
+    test('the difference is taken to the cooler of the two faces', () => {
       for (const cold of ['near', 'far']) {
         const faces = { near: held(293.5), far: held(293.5), [cold]: held(273.25) };
         const { difference } = heatInside({ ...inert, initialTemperature: 293.5, ...faces });
@@ -238,7 +238,7 @@ describe('heat inside a part', () => {
       }
     });
 
-    test('a frost that is over by the end is told all the same, and so is a heat', () => {
+    test('frost or heat that is over by the end is noted all the same', () => {
       const weather = (middle: number): Face => ({
         ambient: temperatureHistory({
           times: [0, DAY, 2 * DAY],
@@ -253,7 +253,7 @@ describe('heat inside a part', () => {
     });
   });
 
-  test('a chosen conductivity takes the place of the most the mix can', () => {
+  test('a chosen conductivity replaces the upper bound of the mix', () => {
     const thin = { ...part, thickness: 0.05 };
     expect(heatInside({ ...thin, conductivity: 0.25 }).conductivity).toBe(0.25);
     expect(heatInside(thin).conductivity).toBe(mostFreshConductivity(part.mix));

@@ -23,7 +23,7 @@ describe('a cement', () => {
     mgo: 0.02,
   };
 
-  test('has oxides that are shares, and what is left out is none', () => {
+  test('takes oxides from 0 to 1, and those left out as 0', () => {
     const beyond = { refuses: [-1e-6, 1.01] };
     expectLimits(bogue, oxides, {
       cao: beyond,
@@ -38,7 +38,7 @@ describe('a cement', () => {
     expect(bogue(five)).toEqual(bogue({ ...five, freeLime: 0, mgo: 0 }));
   });
 
-  test('has at least 0.64 of alumina to iron oxide, when it has iron at all', () => {
+  test('needs an alumina to iron ratio of at least 0.64, if it has iron', () => {
     // ASTM C150 Annex A1, from memory: below 0.64 there is no C₃A and other factors hold. White cement
     // has next to no iron.
     const iron = (fe2o3: number) => () => bogue({ ...oxides, fe2o3 });
@@ -56,7 +56,7 @@ describe('a cement', () => {
     expectLimits(cementHeat, none, Object.fromEntries(Object.keys(none).map((k) => [k, share])));
   });
 
-  test('is blended with masses, heats and lime that can be', () => {
+  test('refuses masses, heats and lime of a blend out of range', () => {
     const blend = {
       cement: 300,
       cementHeat: 450e3,
@@ -84,7 +84,7 @@ describe('a run that was worked out', () => {
   const { hydration: _, ...inert } = slab;
   const run = conduct({ ...inert, duration: DAY });
 
-  test('is read at its own moments and depths only', () => {
+  test('refuses moments and depths that are not its own', () => {
     const last = run.times.length - 1;
     expectLimits(
       ({ depth, row }: { depth: number; row: number }) => temperatureInside(run, depth, row),
@@ -96,13 +96,13 @@ describe('a run that was worked out', () => {
     );
   });
 
-  test('of a slab that nothing warms is hottest where and when it began', () => {
+  test('has its peak at the start, in a slab that nothing warms', () => {
     expect(peakOf(run)).toEqual({ temperature: 293.15, time: 0, depth: 0 });
   });
 });
 
 describe('a slab by its series', () => {
-  test('is asked within its faces, and not before the series converges', () => {
+  test('refuses places outside the slab, and times before the series converges', () => {
     const fourier = { takes: [1e-4], refuses: [9e-5, 0, -1] };
     expectLimits(
       slabSeriesHeld,
@@ -131,7 +131,7 @@ describe('a slab by its series', () => {
     );
   });
 
-  test('has roots that solve ξ·tan ξ = Bi, one in each stretch, for any Biot number', () => {
+  test('has roots that solve ξ·tan ξ = Bi, one in each interval of π, for any Biot number', () => {
     for (const biot of [1e-8, 0.01, 1, 50, 1e6])
       for (const [n, root] of biotRoots({ biot, count: 5 }).entries()) {
         expect(root).toBeGreaterThan(n * Math.PI);

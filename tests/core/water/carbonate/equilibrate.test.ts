@@ -14,7 +14,7 @@ const beside = fc.constantFrom(
 );
 
 describe('a water beside calcite', () => {
-  test('changes no more once it is at rest', () => {
+  test('does not change further once at equilibrium', () => {
     fc.assert(
       fc.property(waters, beside, (water, solid) => {
         const once = equilibrateWithCalcite(water, solid);
@@ -25,7 +25,7 @@ describe('a water beside calcite', () => {
     );
   });
 
-  test('gives and takes calcium, carbon and alkalinity one to one to two', () => {
+  test('exchanges calcium, carbon and alkalinity in the ratio 1 : 1 : 2', () => {
     fc.assert(
       fc.property(waters, (water) => {
         const rest = equilibrateWithCalcite(water, { calcite: Infinity });
@@ -39,7 +39,7 @@ describe('a water beside calcite', () => {
     );
   });
 
-  test('ends saturated with a bed of it, and never above without', () => {
+  test('ends saturated beside excess calcite, and never supersaturated without', () => {
     fc.assert(
       fc.property(waters, (water) => {
         expect(Math.abs(si(equilibrateWithCalcite(water, { calcite: Infinity })))).toBeLessThan(
@@ -50,7 +50,7 @@ describe('a water beside calcite', () => {
     );
   });
 
-  test('only throws down what it has too much of', () => {
+  test('precipitates only from supersaturation', () => {
     fc.assert(
       fc.property(waters, (water) => {
         const rest = equilibrateWithCalcite(water);
@@ -63,7 +63,7 @@ describe('a water beside calcite', () => {
     );
   });
 
-  test('dissolves no more than there is', () => {
+  test('dissolves no more calcite than there is', () => {
     const soft = { temperature: 288.15, alkalinity: 0, carbon: 1e-3 };
     const full = equilibrateWithCalcite(soft, { calcite: Infinity });
     const little = equilibrateWithCalcite(soft, { calcite: 1e-5 });
@@ -72,7 +72,7 @@ describe('a water beside calcite', () => {
     expect(equilibrateWithCalcite(soft, { calcite: 1 }).precipitated).toBe(full.precipitated);
   });
 
-  test('gives its CO₂ to the air and its scale to the kettle', () => {
+  test('loses CO₂ to air, and then precipitates calcite', () => {
     const before = mains();
     const after = equilibrateWithCalcite(before, { carbonDioxidePressure: 40.3 });
     expect(after.pH).toBeGreaterThan(before.pH);

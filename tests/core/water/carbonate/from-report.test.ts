@@ -4,7 +4,7 @@ import { expectLimits } from '../../refuses.ts';
 
 const report = { temperature: 288.15, calcium: 0.095, magnesium: 0.018 };
 
-test('each ion of a report is moles in a kilogram of water: by hand', () => {
+test('each ion of a report is converted to mol/kg of water as worked out by hand', () => {
   // 1000 kg of water in a cubic metre of it; molar masses 40.078, 24.305, 22.990, 39.098, 35.45, 96.06, 62.00.
   const found = solutesFromReport(
     {
@@ -30,7 +30,7 @@ test('each ion of a report is moles in a kilogram of water: by hand', () => {
   });
 });
 
-test('a report silent on chloride leaves it to balance, on the rest has none', () => {
+test('without chloride in a report it stays undefined, other missing ions are 0', () => {
   const found = solutesFromReport(report, 1000);
   expect(found.chloride).toBeUndefined();
   expect([found.sodium, found.sulfate, found.otherCations, found.otherAnions]).toEqual([
@@ -39,7 +39,7 @@ test('a report silent on chloride leaves it to balance, on the rest has none', (
   expect(solutesFromReport({ ...report, chloride: 0 }, 1000).chloride).toBe(0);
 });
 
-test('no ion is less than none', () => {
+test('refuses a negative ion', () => {
   const given = { calcium: 0.1, magnesium: 0.02, chloride: 0.03, nitrate: 0.01 };
   const none = { takes: [0], refuses: [-0.001] };
   expectLimits((ions) => solutesFromReport({ ...report, ...ions }, 1000), given, {

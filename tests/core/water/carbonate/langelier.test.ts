@@ -30,7 +30,7 @@ const indexAt = (water: Speciation, pH: number) => {
 /** Every pH from 4 to 11 by hundredths: the slow way to see whether any is saturated. */
 const hundredths = Array.from({ length: 701 }, (_, i) => 4 + i / 100);
 
-test('a water has a saturation pH where any pH is saturated, and is just saturated there', () => {
+test('a water has a saturation pH wherever some pH is saturated, and is exactly saturated there', () => {
   fc.assert(
     fc.property(
       solutes,
@@ -52,7 +52,7 @@ test('a water has a saturation pH where any pH is saturated, and is just saturat
   );
 });
 
-test('a summit of saturation between two steps of the search is not stepped over', () => {
+test('a maximum of saturation between two steps of the search is found', () => {
   const salts = { temperature: 293.15, calcium: 2.87e-4, sodium: 1e-4, chloride: 1e-4 };
   const thin = { alkalinity: 1.44e-4, carbon: 1.44e-4 };
   const water = speciate(salts, thin);
@@ -91,17 +91,17 @@ test('a water without calcium, or without alkalinity, has no saturation pH', () 
   expect(saturationPH(acid)).toBeUndefined();
 });
 
-test('a water that turns to brine on the way to its saturation pH is refused as one', () => {
+test('a water too concentrated at its saturation pH is refused as too concentrated', () => {
   const brine = speciate({ temperature: 298.15, calcium: 1e-9 }, { pH: 8, alkalinity: 1 });
   expect(() => saturationPH(brine)).toThrow('too-concentrated');
 });
 
-test('where hydroxide outweighs the alkalinity first there is no saturation pH', () => {
+test('where hydroxide exceeds the alkalinity first there is no saturation pH', () => {
   const thin = speciate({ temperature: 298.15, calcium: 1e-6 }, { pH: 7, alkalinity: 1e-5 });
   expect(saturationPH(thin)).toBeUndefined();
 });
 
-test('a factor table refuses calcium and alkalinity alike, in what both are written in', () => {
+test('the factor table refuses calcium and alkalinity in the same unit, as calcium carbonate', () => {
   const water = { pH: 7.4, temperature: 298.15, calcium: 2, alkalinity: 4 };
   expect(() => langelierByFactors(water)).not.toThrow();
   const refusal = (change: Partial<typeof water>) => {
@@ -121,7 +121,7 @@ test('a factor table refuses calcium and alkalinity alike, in what both are writ
   expect(refusal({ alkalinity: 2 * molar })).toEqual(expected);
 });
 
-test('the field formula is within three tenths of the full reckoning on a mains water', () => {
+test('the field formula agrees with the full model within 0.3 for a mains water', () => {
   const water = mains();
   const field = langelierField({
     pH: 7.4,
@@ -133,7 +133,7 @@ test('the field formula is within three tenths of the full reckoning on a mains 
   expect(Math.abs(field.saturationPH - saturationPH(water)!)).toBeLessThan(0.3);
 });
 
-test('a report becomes molalities by the water in the sample', () => {
+test('a report is converted to molalities by the mass of water in the sample', () => {
   const report = { temperature: 293.15, calcium: 0.080156, sodium: 0.02299, nitrate: 0.031 };
   const solutes = solutesFromReport(report);
   expect(solutes.calcium).toBeCloseTo(2e-3 / 0.9982071, 8);

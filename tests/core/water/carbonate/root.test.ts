@@ -13,12 +13,12 @@ test('finds roots that are flat, steep, kinked or near an end', () => {
   expect(root((x) => x - 1e-9, { low: 0, high: 1 }, { x: 1e-18, f: 1e-18 })).toBeCloseTo(1e-9, 16);
 });
 
-test('says so when there is none to find', () => {
+test('reports that there is no root', () => {
   expect(() => root((x) => x * x + 1, { low: -1, high: 1 }, within)).toThrow(NotConverged);
   expect(() => root(() => Number.NaN, { low: -1, high: 1 }, within)).toThrow(NotConverged);
 });
 
-test('a balance that nothing can meet is not converged, and not returned', () => {
+test('a balance without a solution throws NotConverged', () => {
   const impossible = {
     offset: [0, 0, 0, 0, 0, 0],
     dry: [0, 0, 0, 0, 0, 0],

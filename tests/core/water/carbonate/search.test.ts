@@ -17,7 +17,7 @@ describe('a water of known pH and alkalinity', () => {
     expect(speciate(brine, { pH, alkalinity }).carbon / carbon).toBeCloseTo(1, 9);
   });
 
-  test('holds at least the alkalinity of its hydroxide, and the refusal says how much that is', () => {
+  test('has at least the alkalinity of its hydroxide, which a refusal gives', () => {
     const caustic = { temperature: 293.15, sodium: 0.01 };
     const { alkalinity: hydroxide } = speciate(caustic, { pH: 11.5, carbon: 0 });
     // pKw is 14.17 at 20 °C: OH⁻ of activity 2.1 mmol/kg, and more of it than that.
@@ -44,7 +44,7 @@ describe('a water of known pH and alkalinity', () => {
     }
   });
 
-  test('pure water may be called pH 7.00', () => {
+  test('accepts pH 7.00 for pure water at 25 °C', () => {
     for (const pH of [7, 6.99]) {
       const { carbon } = speciate({ temperature: 298.15 }, { pH, alkalinity: 0 });
       expect(carbon).toBeLessThan(1e-8);

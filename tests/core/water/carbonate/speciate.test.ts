@@ -20,7 +20,7 @@ describe('a speciated water', () => {
     );
   });
 
-  test('holds all of every ion put in, and no more', () => {
+  test('conserves every ion', () => {
     fc.assert(
       fc.property(
         solutes,
@@ -36,7 +36,7 @@ describe('a speciated water', () => {
     );
   });
 
-  test('has a pressure of CO₂ that gives it back, and so for every pair', () => {
+  test('is found again from its CO₂ pressure, and from every other pair of values', () => {
     fc.assert(
       fc.property(waters, (water) => {
         const { pH, alkalinity, carbon, carbonDioxidePressure } = water;
@@ -56,7 +56,7 @@ describe('a speciated water', () => {
     );
   });
 
-  test('has no alkalinity where none was given, and keeps one that is not rounding', () => {
+  test('has exactly the alkalinity given, 0 included', () => {
     for (const temperature of [273.15, 283.15, 298.15, 323.15])
       for (const carbonDioxidePressure of [10, 42, 500, 5000]) {
         const of = (alkalinity: number) =>
@@ -67,7 +67,7 @@ describe('a speciated water', () => {
       }
   });
 
-  test('is found again from carbon and CO₂ where those tell waters apart', () => {
+  test('is found again from carbon and CO₂ where these are unambiguous', () => {
     fc.assert(
       fc.property(waters, (water) => {
         const { carbon, carbonDioxidePressure } = water;
@@ -90,7 +90,7 @@ describe('a speciated water', () => {
     expect(water.ionicStrength).toBeGreaterThan(0.97 * strength);
   });
 
-  test('is found again by Davies from pH and CO₂ however strong, up to the strongest', () => {
+  test('is found again by Davies from pH and CO₂ up to the strongest water allowed', () => {
     const strong = fc.record({
       salts: solutes,
       pH: fc.double({ min: 9, max: 12.5, noNaN: true }),
@@ -110,7 +110,7 @@ describe('a speciated water', () => {
     );
   });
 
-  test('comes to an answer or is too strong: the search does not stop between', () => {
+  test('is either found or refused as too concentrated: the search never fails between', () => {
     fc.assert(
       fc.property(
         solutes,
@@ -138,14 +138,14 @@ describe('a speciated water', () => {
     );
   });
 
-  test('says when it is too salty for its activity model', () => {
+  test('notes a salinity beyond its activity model', () => {
     const salty = (sodium: number) =>
       speciate({ temperature: 288.15, sodium }, { pH: 8, alkalinity: 2e-3 }).notes;
     expect(salty(0.09)).toEqual([]);
     expect(salty(0.2)).toEqual([{ code: 'outside-range', of: 'ionicStrength' }]);
   });
 
-  test('that is pure has the pH of pure water', () => {
+  test('without solutes has the pH of pure water', () => {
     const pure = speciate({ temperature: 298.15 }, { alkalinity: 0, carbon: 0 });
     expect(pure.pH).toBeCloseTo(7.0, 3);
     expect(pure.molality.hydrogen).toBeCloseTo(pure.molality.hydroxide, 15);
@@ -158,7 +158,7 @@ describe('a speciated water', () => {
     expect(short.chargeImbalance).toBeCloseTo(1e-4, 8);
   });
 
-  test('comes out much the same by Davies in fresh water, and not in strong', () => {
+  test('agrees with Davies in fresh water, and differs in strong', () => {
     const of = (scale: number, activity: 'davies' | 'extended-debye-hueckel') =>
       speciate(
         { temperature: 298.15, activity, calcium: 0.5 * scale, sodium: scale },
@@ -171,7 +171,7 @@ describe('a speciated water', () => {
   });
 });
 
-describe('a water that cannot be', () => {
+describe('an impossible water', () => {
   const salts = { temperature: 288.15 };
   const because = (work: () => unknown) => {
     try {

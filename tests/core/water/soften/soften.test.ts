@@ -60,7 +60,7 @@ describe('washing soda', () => {
     }
   });
 
-  test('says so when the magnesium alone is more than was asked for', () => {
+  test('reports a target below the magnesium as unreachable', () => {
     const found = sodaForHardness({ water, target: water.magnesium });
     expect(found).toMatchObject({ reached: false });
     if (!found.reached) expect(found.least).toBeGreaterThan(water.magnesium);
@@ -70,14 +70,14 @@ describe('washing soda', () => {
     expect(sodaForHardness({ water, target: hardness })).toMatchObject({ reached: true, soda: 0 });
   });
 
-  test('without soda is not counted on to lose the lime it holds in excess', () => {
+  test('without soda keeps its hardness, even if supersaturated', () => {
     const { hardness: balanced, settled } = softenWithSoda({ water, soda: 0 });
     expect(balanced).toBeLessThan(0.99 * hardness);
     expect(settled.min).toBeCloseTo(hardness, 12);
     expect(settled.max).toBeCloseTo(hardness, 12);
   });
 
-  test('leaves 30 to 35 mg/L in a cold bucket, whatever equilibrium says', () => {
+  test('leaves 30 to 35 mg/L in a cold bucket, above equilibrium', () => {
     const much = softenWithSoda({ water, soda: 5e-3 });
     expect(much.water.calcium).toBeLessThan(SETTLED_COLD.min / 1000);
     expect((much.settled.min - much.water.magnesium) * 100086.9).toBeCloseTo(30, 6);
@@ -86,21 +86,21 @@ describe('washing soda', () => {
     expect(softenWithSoda({ water: soft, soda: 1e-3 }).settled.max).toBeCloseTo(1e-4, 10);
   });
 
-  test('is stirred into a water that can be: its sodium hides none that was less than nothing', () => {
+  test('refuses a water with negative sodium', () => {
     expect(() => softenWithSoda({ water: { ...water, sodium: -1e-3 }, soda: 1e-3 })).toThrow(
       'sodium',
     );
     expect(() => softenWithSoda({ water, soda: -1e-3 })).toThrow('soda');
   });
 
-  test('makes as much sludge as calcium it takes out', () => {
+  test('precipitates as many moles as calcium is removed', () => {
     const { water: left, sludge } = softenWithSoda({ water, soda: 2e-3 });
     expect(sludge).toBeCloseTo((water.calcium - left.calcium) * 0.1000869, 12);
     const acid = speciate({ temperature: 288.15, calcium: 1e-4 }, { pH: 6, alkalinity: 1e-4 });
     expect(softenWithSoda({ water: acid, soda: 0 }).sludge).toBe(0);
   });
 
-  test('weighed in the wrong form is out by 2.7', () => {
+  test('in the wrong form is wrong by a factor of 2.7', () => {
     const soda = 2e-3;
     const weak = sodaMixUp({ water, soda, meant: 'anhydrous', used: 'decahydrate' });
     const strong = sodaMixUp({ water, soda, meant: 'decahydrate', used: 'anhydrous' });
@@ -110,7 +110,7 @@ describe('washing soda', () => {
     expect(strong.got.water.pH).toBeGreaterThan(strong.meant.water.pH + 0.3);
   });
 
-  test('weighs what it is made of, both ways', () => {
+  test('converts between mass and moles, both ways', () => {
     expect(sodaMass(1, 'decahydrate') / sodaMass(1, 'anhydrous')).toBeCloseTo(2.6997, 4);
     expect(sodaMoles(sodaMass(0.3, 'decahydrate'), 'decahydrate')).toBeCloseTo(0.3, 12);
   });
@@ -130,7 +130,7 @@ test('boiling takes carbonate hardness only, and never more than the alkalinity 
 });
 
 describe('ion exchange', () => {
-  test('puts in two sodium for each calcium, and lasts capacity over load', () => {
+  test('adds two sodium for each calcium, and lasts its capacity over the hardness', () => {
     const bed = ionExchange({ capacity: 20, hardness: 3.11 });
     expect(bed.volume).toBeCloseTo(20 / 6.22, 10);
     expect(bed.sodiumAdded).toBeCloseTo(6.22 * 0.02299, 5);
@@ -149,7 +149,7 @@ describe('ion exchange', () => {
     expect(() => ionExchange({ capacity: 20, hardness: 3, leaves: 3 })).toThrow(RangeError);
   });
 
-  test('holds back nothing once it lets everything through', () => {
+  test('removes nothing once it is exhausted', () => {
     expect(heldBack({ volumes: [1, 2], effluent: [5, 5], feed: 5 })).toBeCloseTo(0, 12);
     expect(heldBack({ volumes: [1, 2], effluent: [0, 0], feed: 5 })).toBe(10);
     expect(() => heldBack({ volumes: [2, 1], effluent: [0, 0], feed: 5 })).toThrow(RangeError);
@@ -163,7 +163,7 @@ describe('lime and soda', () => {
     expect(dose.soda).toBe(0);
   });
 
-  test('to a target: by hand', () => {
+  test('for a target are those worked out by hand', () => {
     // 40 mg/L as calcium carbonate is what the process leaves, and what magnesium may stay.
     const forty = 0.04 / 0.1000869;
     const { lime, soda, magnesiumRemoved } = limeSodaToTarget({
@@ -180,7 +180,7 @@ describe('lime and soda', () => {
     expect(soda).toBeCloseTo(1.5, 6);
   });
 
-  test('as impure as they are take so much more; what holds none is refused', () => {
+  test('scale with the reciprocal of purity; a purity of 0 is refused', () => {
     const ions = { calcium: 2, magnesium: 1, bicarbonate: 4 };
     const pure = limeSodaForIons(ions);
     const half = limeSodaForIons({ ...ions, limePurity: 0.5, sodaPurity: 0.8 });
@@ -194,7 +194,7 @@ describe('lime and soda', () => {
     );
   });
 
-  test('leave no less than nothing, and take no more hardness than there is', () => {
+  test('leave no negative hardness, and remove no more than there is', () => {
     expectLimits(
       (of: Record<'nonCarbonate' | 'sodaRemoves' | 'carbonateLeft', number>) =>
         limeSodaResidual({ excessLime: true, ...of }),
@@ -234,7 +234,7 @@ describe('sequestrants', () => {
     expect(citrate.timesRetarding).toBeGreaterThan(1);
   });
 
-  test('are for a hardness that can be, and a cement that has some water', () => {
+  test('refuse a negative hardness and a w/c of 0', () => {
     expectLimits(
       (of: Record<'hardness' | 'waterCement', number>) =>
         sequester({ sequestrant: 'citricAcid', ...of }),
@@ -247,7 +247,7 @@ describe('sequestrants', () => {
   });
 });
 
-test('equivalents are refused as the moles they stand for', () => {
+test('a refused equivalent is reported in moles', () => {
   const ions = { calcium: 2, magnesium: 1, carbonDioxide: 0.2, bicarbonate: -4 };
   const asCarbonate = expect.objectContaining({
     quantity: 'bicarbonate',
