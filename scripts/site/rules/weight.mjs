@@ -9,7 +9,7 @@ export const MOST = {
   /** A page without worksheets. */
   prose: 3_000,
   /** A page with all its worksheets awake. */
-  script: 49_600,
+  script: 49_800,
   /** What home needs before it can be read: its HTML and CSS. */
   home: 14_000,
   /** All that is kept for use without a network. */
@@ -35,53 +35,53 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page, the dose as it was answered, whose plan is weighed, and where the foam is assumed.
-  'first-batch/': 95_200,
+  'first-batch/': 96_250,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam, or that none do.
-  'mix/proportion/': 62_450,
+  'mix/proportion/': 63_300,
   // Two ways to count age, from typed days or a logger’s file, nights nobody read, and two pictures with their words.
-  'curing/temperature-and-age/': 55_850,
+  'curing/temperature-and-age/': 56_400,
   // Two strengths against two frosts, with whose air it is and what its hours count as, and neither before 16 of them.
-  'curing/frost/': 54_750,
+  'curing/frost/': 55_000,
   // The rules of three countries, growth found from the reader's own cubes, and the set that European class 1 wants.
-  'curing/plan/': 55_850,
+  'curing/plan/': 56_100,
   // How long by drainage and by density, for foam of which a share is planned to die, and how sure its rate is.
-  'foam/time-in-hand/': 56_050,
+  'foam/time-in-hand/': 56_250,
   // The odds of landing by trials, with what the reader's foam is known to.
-  'mix/how-close/': 49_800,
+  'mix/how-close/': 50_000,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
-  'mix/correct/': 56_950,
+  'mix/correct/': 57_900,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 61_450,
+  'bench/': 62_400,
   // The whole of a batch, its log and its comparison, and which of its readings cannot be.
-  'bench/run/': 96_850,
-  'batch-records/batch/': 83_250,
-  'batch-records/learn/': 71_150,
-  'batch-records/compare/': 74_300,
-  'batch-records/': 70_550,
-  'batch-records/keep/': 58_950,
+  'bench/run/': 98_050,
+  'batch-records/batch/': 84_100,
+  'batch-records/learn/': 71_750,
+  'batch-records/compare/': 74_850,
+  'batch-records/': 71_000,
+  'batch-records/keep/': 59_200,
   // Four worksheets, two of them with the carbonate balance, and what pH or soda no foam bears.
-  'water/softening/': 63_900,
+  'water/softening/': 64_150,
   // The carbonate balance of a water, from its ions or its total, each species of it, and what pH no foam bears.
-  'water/balance/': 52_600,
+  'water/balance/': 52_800,
   // Two waters into one, the picture of it, and the pH of each and of both.
-  'water/blending/': 55_750,
+  'water/blending/': 55_950,
   // Three worksheets of air: what a compressor gives, what a hole lets through, and what a receiver holds.
-  'foam/air/': 50_900,
+  'foam/air/': 51_050,
   // When it may be stripped, by strength or by bars, what strength the mix has by then, whether a jerk uses it up, and
   // that no day is given by another part's move.
-  'demoulding/when-to-strip/': 52_950,
+  'demoulding/when-to-strip/': 53_650,
   // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
-  'curing/strength/': 51_700,
+  'curing/strength/': 52_300,
   // Any shape less its cores, sloping or not, its picture, and test bars with how loads share them and the pieces.
-  'placing/how-much/': 49_650,
+  'placing/how-much/': 49_850,
   // All of a lifting job, row by row, with what is said of one lift.
-  'demoulding/lift/': 50_200,
+  'demoulding/lift/': 50_400,
   // One part held in seven ways, beside one another, and its picture.
-  'demoulding/handling/': 52_850,
+  'demoulding/handling/': 53_400,
   // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.
-  'curing/heat-inside/': 64_450,
+  'curing/heat-inside/': 65_100,
   // Three ways to a time of setting, along the air a thin part takes on too, what quickens it, and what is too cold or hot.
-  'curing/set/': 54_250,
+  'curing/set/': 54_500,
 };
 
 /**

@@ -69,11 +69,11 @@ describe('the step that weighs the blend', () => {
     const made = { weighed: 640, foam: 0 };
     const words = drawnOf(2, { ...mixed, corrections: [made, made] }, own);
     expect(words).toContain('Weigh again before anything is added or placed.');
-    expect(words).toMatch(/If it stands: No more corrections\..*place it as it is/);
+    expect(words).toMatch(/If it is right: No more corrections\..*place it as it is/);
     const heavy = { ...mixed.readings, full: { t: '13.6', u: 'kg', s: 'metric' } as const };
     const told = drawnOf(2, { ...mixed, readings: heavy, corrections: [made, made] }, own);
     expect(told).toContain('No more corrections.');
-    expect(told).not.toContain('If it stands');
+    expect(told).not.toContain('If it is right');
   });
 
   test('says what base mix to add is made of, its pigment and fibre too', () => {

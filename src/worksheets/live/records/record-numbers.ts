@@ -236,7 +236,7 @@ export function ageWhenStripped(record: BatchRecord): number | undefined {
 }
 
 /**
- * Adjusted age at which a part was stripped clean, s at 20 °C; `young`: younger than any estimate
+ * Adjusted age, s, at which a part was stripped clean; `young`: younger than any estimate
  * covers, so that it teaches nothing.
  */
 export function cleanAge(record: BatchRecord) {

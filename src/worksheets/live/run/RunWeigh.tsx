@@ -154,7 +154,7 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
         />
       )}
       {/* Not in one breath with “weigh again before anything is placed”. */}
-      {spent && <Verdict {...spent} say={`${gas ? 'If it stands: ' : ''}${spent.say}`} />}
+      {spent && <Verdict {...spent} say={`${gas ? 'If it is right: ' : ''}${spent.say}`} />}
       {short && (
         <p class="note" data-heard>
           {short}
