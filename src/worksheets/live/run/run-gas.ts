@@ -10,7 +10,8 @@ const MAY_BE_NONE = ['sand', 'foamAdded', 'baseAdded'] as const;
 /**
  * The doubt about a blend lighter than it could be if all its foam had survived, by more than the ±
  * of its readings: by the same rule as for its record, worded for the bench. Undefined until all
- * readings are there, and for a mix with ingredients that have no reading.
+ * readings are there, and for a mix with ingredients, other than fibre and pigment, that have no
+ * reading.
  */
 export function gasDoubt(
   { at, pm, cementDensity, corrections, kept }: RunReadings,
