@@ -48,7 +48,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
         <p>There is no bench sheet yet.</p>
         <p>
           <PlanHeld {...held} />
-          {!('waits' in held) && ' At the bench, one step at a time weighs out by it.'}
+          {!('waits' in held) && ' The steps at the bench take their amounts from it.'}
         </p>
       </div>
     );

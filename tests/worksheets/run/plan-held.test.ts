@@ -66,7 +66,7 @@ describe('what is weighed by one plan is not corrected by another', () => {
   ])('the whole batch, worked in last, has %s', (_, entries) => {
     worked({ ...size, ...entries }, proportion, batch);
     expect(sheet()).toMatch(
-      /no bench sheet yet\..*“What goes into the whole batch, .*worked in l.*again\. At the bench, one step at a time weighs out by it\./s,
+      /no bench sheet yet\..*“What goes into the whole batch, .*worked in l.*again\. The steps at the bench take their amounts from it\./s,
     );
     // The run weighs by the whole batch, and wants as much foam for it as the table there says.
     const plan = amounts()!;
