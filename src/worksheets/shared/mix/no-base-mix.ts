@@ -1,8 +1,12 @@
 import { FOAMED_BASE } from '../../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 
-/** A w/c in words. */
-export const inWords = (ratio: number, say: Say) => say(ratio, 'count', { decimals: 2 });
+/** Above this a w/c is no mix at all, and its digits tell nothing. A choice. */
+const NO_MIX = 100;
+
+/** A w/c in words; with next to no cement it may be beyond any number. */
+export const inWords = (ratio: number, say: Say) =>
+  ratio > NO_MIX ? `over ${NO_MIX}` : say(ratio, 'count', { decimals: 2 });
 
 /** Questions a w/c that is not that of a base mix for foam. */
 export const noBaseMixWords = (ratio: number, say: Say): string =>
