@@ -55,7 +55,8 @@ export function speciation(system: System, solutes: Solutes, solved: Balanced): 
     SPECIES.reduce((sum, _, i) => sum + of(i) * solved.molality[i]!, 0);
   const alkalinity = total((i) => alkalinityOf(SPECIES[i]!));
   const shares = total((i) => Math.abs(alkalinityOf(SPECIES[i]!)));
-  const totalOf = (component: Component) => total((i) => SPECIES[i]!.of[PLACE[component]]!);
+  const totals = COMPONENTS.map((_, c) => total((i) => SPECIES[i]!.of[c]!));
+  const totalOf = (component: Component) => totals[PLACE[component]]!;
   const absent = (component: Component) => component !== 'hydrogen' && totalOf(component) === 0;
   const lnActivity = COMPONENTS.map((name, c) => [
     name,

@@ -20,6 +20,9 @@ export interface System {
 /** The temperatures at which the solver has been checked, K: 0–50 °C. */
 const SOLVER_RANGE = { min: ICE_POINT, max: ICE_POINT + 50 } as const;
 
+/** The system asked for last: a search asks for the same one many times. */
+let latest: System | undefined;
+
 /**
  * Every constant of the carbonate system at a temperature in K. Range 0–50 °C, where the solver is
  * checked.
@@ -30,9 +33,10 @@ export function systemAt(
   temperature: number,
   activity: ActivityModel = 'extended-debye-hueckel',
 ): System {
+  if (latest?.temperature === temperature && latest.activity === activity) return latest;
   demand('temperature', temperature, 'temperature', SOLVER_RANGE);
   const ln = (k: Parameters<typeof logK>[0]) => logK(k, temperature) * Math.LN10;
-  return {
+  latest = {
     temperature,
     activity,
     debyeHueckel: debyeHueckel(temperature),
@@ -40,4 +44,5 @@ export function systemAt(
     lnCalcite: ln(CALCITE),
     lnGas: ln(HENRY) + ln(FIRST_DISSOCIATION) + ln(SECOND_DISSOCIATION),
   };
+  return latest;
 }
