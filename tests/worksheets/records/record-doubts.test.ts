@@ -189,6 +189,13 @@ describe('a mix that missed its plan', () => {
     expect(more).toEqual([]);
   });
 
+  test('says so too where the balance cannot be worked out', () => {
+    const record = small('173');
+    const { cement: _, ...readings } = record.readings;
+    expect(reckon({ ...record, readings }).ok).toBe(false);
+    expect(recordPlanDoubt({ ...record, readings }, say)).toEqual(recordPlanDoubt(record, say));
+  });
+
   test('says how far off it is once the scale’s own ± is typed', () => {
     expect(verdicts(small('173', '1')).map(({ say }) => say)).toEqual([
       expect.stringContaining('440\u00a0kg/m³ where 400\u00a0kg/m³ was planned, 10\u00a0% heavier'),

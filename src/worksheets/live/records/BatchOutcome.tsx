@@ -207,7 +207,7 @@ export function judgementsOf(
 ): readonly Judgement[] {
   const base = recordBaseDoubt(record, say);
   // If readings contradict each other, the density may be wrong.
-  const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say, reckoned);
+  const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
   const doubts = [...readingDoubts(record, reckoned, say, strengths), ...(ofPlan ? [ofPlan] : [])];
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
   const judgement = reconcileJudgement(reckoned.verdict, readingValue(record, 'sand'), say);

@@ -4,11 +4,13 @@ import { READINGS } from '../../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../../bench/records/record.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../../core/curing/limits.ts';
 import { ICE_POINT } from '../../../core/quantity/constants.ts';
+import { doubtAbout } from '../../../islands/engine/doubt.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import type { Judgement } from '../../../islands/worksheet.ts';
 import { foamFaultDoubt } from '../../shared/foam/foam-doubt.ts';
 import { LEAST_LIVES } from '../../shared/foam/foam-share.ts';
 import { isFoam } from '../../shared/foam/is-foam.ts';
+import { densityDoubt } from '../../shared/mix/density-doubt.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from '../../shared/mix/near-enough.ts';
 import { HOURS, PERCENT } from '../../shared/words/amounts.ts';
 import { saidApart } from '../../shared/words/said-apart.ts';
@@ -22,6 +24,7 @@ import {
   type Reckoned,
   reckon,
   sunkShare,
+  weighed,
   weighedTwice,
 } from './record-numbers.ts';
 import { noSuchMix, weighedDensity } from './record-words.ts';
@@ -42,16 +45,21 @@ export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | unde
  * The doubt about a mix placed so far off its planned density that it is a different mix, however
  * well its readings agree; or weighed so coarsely that it may be one.
  */
-export function recordPlanDoubt(
-  record: BatchRecord,
-  say: Say,
-  reckoned = reckon(record),
-): Judgement | undefined {
+export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const [planned, wet] = [readingValue(record, 'planned'), weighedDensity(record)];
   if (!planned || wet === undefined) return undefined;
   const far = STILL_THAT_MIX * NEAR_ENOUGH * planned;
   const off = wet - planned;
-  const pm = reckoned.ok ? reckoned.verdict.u.wetDensity : 0;
+  // Of the bucket alone: what else was written down does not make its weighing finer.
+  const of = (read: (name: 'tare' | 'full' | 'vessel') => number) => ({
+    tare: read('tare'),
+    full: read('full'),
+    vessel: read('vessel'),
+  });
+  const pm = densityDoubt(
+    of((name) => readingValue(record, name)!),
+    of((name) => doubtAbout(weighed(record, name))),
+  );
   if (Math.abs(off) <= far && pm <= far) return undefined;
   const density = (x: number) => say(x, 'density');
   if (2 * pm >= Math.abs(off))
