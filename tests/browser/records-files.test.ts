@@ -1,4 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
 import { type BatchRecord, RECORD_VERSION } from '../../src/bench/records/record.ts';
@@ -193,6 +196,27 @@ describe.concurrent('out and in', () => {
     await press(page, 'Bring in one batch');
     await expect.poll(async () => (await stored(page)).length).toBe(2);
     expect(await next.count()).toBe(0);
+  });
+
+  test('a file that is gone by the time it is looked at is told of, and the rest still wait', async ({
+    expect,
+    page,
+  }) => {
+    const folder = await mkdtemp(join(tmpdir(), 'files-'));
+    const paths = ['one', 'two', 'three'].map((name) => join(folder, `${name}.json`));
+    const of = (id: string) =>
+      JSON.stringify({ format: FORMAT, version: 1, batches: [slabs(id)], photos: [] });
+    for (const [i, path] of paths.entries()) await writeFile(path, of(`${i}`));
+    await keep(page);
+    await page.locator('input[type="file"]').setInputFiles(paths);
+    await expect.poll(() => status(page)).toContain('“one.json” holds one batch');
+    await rm(paths[1]!);
+    await press(page, 'Leave it');
+    await press(page, 'See the next file, “two.json”, and 1 after it');
+    await expect.poll(() => status(page)).toContain('“two.json” cannot be read: was it moved');
+    await press(page, 'See the next file, “three.json”');
+    await expect.poll(() => status(page)).toContain('“three.json” holds one batch');
+    await rm(folder, { recursive: true });
   });
 
   const hostile = [

@@ -82,7 +82,15 @@ export default function BatchesFile() {
       );
       return;
     }
-    const read = readFile(await file.text());
+    // Moved or saved anew since it was chosen, a file cannot be read.
+    const text = await file.text().catch(() => undefined);
+    if (text === undefined) {
+      setSaid(
+        `“${file.name}” cannot be read: was it moved or changed? Choose it again. Your batches are as they were.`,
+      );
+      return;
+    }
+    const read = readFile(text);
     if (!read.ok) {
       setSaid(read.why);
       return;
