@@ -38,6 +38,21 @@ test('nothing that was typed is written over', () => {
   expect(carried.going.foam).toBe(foam);
 });
 
+test('a ± corrected beside the base mix is corrected beside what follows, but not one typed there', () => {
+  const { going: after, readings } = scaleCarried(
+    batch(lb('18.2', '1 lb'), lb('45.4', '1 lb')),
+    going,
+  )!;
+  const corrected = { ...readings, ...batch(lb('18.2', '1 oz'), lb('45.4', '1 oz')).readings };
+  const carried = scaleCarried({ readings: corrected }, { ...going, ...after })!;
+  expect(carried.readings.full).toEqual(ounce);
+  expect(carried.going).toEqual({ foam: { t: '', ...ounce }, foamMass: { t: '', ...ounce } });
+  const own = { ...corrected, full: { p: '0.5', pu: 'lb' } };
+  const kept = scaleCarried({ readings: own }, { ...going, ...after })!;
+  expect(kept.readings.full).toEqual(own.full);
+  expect(kept.going).toEqual(after);
+});
+
 test('of two scales, or of none, nobody knows which comes next', () => {
   expect(scaleCarried(batch(lb('18.2', '1 oz'), lb('45.4', '0.2')), going)).toBeUndefined();
   expect(scaleCarried(batch(lb('18.2', '1 oz'), lb('45.4')), going)).toBeUndefined();

@@ -1,5 +1,5 @@
 import type { Entry } from '../../../bench/entries.ts';
-import type { BatchRecord } from '../../../bench/records/record.ts';
+import { type BatchRecord, filled } from '../../../bench/records/record.ts';
 import type { Going } from '../../../bench/run.ts';
 
 type Weighed = Pick<BatchRecord, 'readings'>;
@@ -17,11 +17,17 @@ export function withScaleOf(before: Weighed, record: BatchRecord): BatchRecord {
   return { ...record, readings: { water: scale, cement: scale, ...record.readings } };
 }
 
-/** The same ± beside the weighings that follow the base mix, where nothing is typed for them yet. */
+/**
+ * The same ± beside the weighings that follow the base mix, where nothing is typed for them yet. What was carried to
+ * all of them follows it when it is corrected.
+ */
 export function scaleCarried({ readings }: Weighed, { foam, foamMass }: Going) {
   const scale = oneScale({ readings });
   if (!scale) return undefined;
   const empty = { t: '', ...scale };
+  const { full } = readings;
+  if ([full, foam, foamMass].every((of) => !filled(of) && of?.p === full?.p && of?.pu === full?.pu))
+    return { readings: { ...readings, full: scale }, going: { foam: empty, foamMass: empty } };
   return {
     readings: { full: scale, ...readings },
     going: { foam: foam ?? empty, foamMass: foamMass ?? empty },
