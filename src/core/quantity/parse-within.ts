@@ -17,9 +17,8 @@ const SPACED = /^\s*[1-9]\d{0,2}(?: \d{3})+(?![\d/])/;
  * could make a value a thousand times too large pass as a small one. So the comma is read as a
  * decimal one only for a mass in kg, off a scale that shows grams (`2,007 kg`), and never where US
  * units are shown. Otherwise nothing is guessed; nor is a thousands separator assumed in a sum that
- * contains a decimal comma. Digits apart by plain spaces, as in `1 200`, could be two numbers: they
- * are read as one where that gives an allowed value. Everything else is as `parseQuantity` reads it, and the caller refuses
- * what is not allowed. No range: any text.
+ * contains a decimal comma. Digits apart by plain spaces, as in `1 200`, are one number. Everything
+ * else is as `parseQuantity` reads it, and the caller refuses what is not allowed. No range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits, a space may)
  */
@@ -35,7 +34,7 @@ export function parseWithin(
   if (SPACED.test(text) && parsed.problem.code === 'several-numbers') {
     const closed = text.replace(SPACED, (number) => number.replaceAll(' ', ''));
     const whole = parseQuantity(closed, kind, shownUnit);
-    return whole.ok && allows(whole.value) ? whole : parsed;
+    return whole.ok ? whole : parsed;
   }
   if (parsed.problem.code !== 'ambiguous' || text.includes('.')) return parsed;
   const [small, large] = ['.', ''].map((mark) => {
