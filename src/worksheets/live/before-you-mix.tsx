@@ -1,7 +1,7 @@
 import { $ticks } from '../../bench/ticks.ts';
 import { useEntries, useUsed } from '../../islands/hooks.ts';
 import { useTicks } from '../../islands/use-ticks.ts';
-import { useMinute } from './sheet/use-minute.ts';
+import { useMinute } from '../shared/time/use-minute.ts';
 
 export interface Checklist {
   readonly sheets: readonly {

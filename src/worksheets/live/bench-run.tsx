@@ -10,6 +10,7 @@ import { $going, $left, type Going, runInstead } from '../../bench/run.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
+import { useMinute } from '../shared/time/use-minute.ts';
 import FoamClock, { CLOCK_NOTICE } from './foam-clock.tsx';
 import { nameOf } from './records/record-words.ts';
 import { tellRefused } from './records/refused-notice.ts';
@@ -24,7 +25,6 @@ import { named } from './run/run-name.ts';
 import { isRecent } from './run/run-recent.ts';
 import { withScaleOf } from './run/run-scale.ts';
 import { isUnmixed, unfinishedOf } from './run/run-unfinished.ts';
-import { useMinute } from './sheet/use-minute.ts';
 
 /** One batch at the bench, step by step, written into its record as it goes. */
 export default function BenchRun({ given }: { readonly given?: unknown }) {

@@ -3,10 +3,9 @@ import { formatQuantity } from '../../../core/quantity/format.ts';
 import type { OffersProps } from '../../../islands/fields.ts';
 import { useEntries } from '../../../islands/hooks.ts';
 import { AHEAD } from './since.ts';
+import { useMinute } from './use-minute.ts';
 
 const CAST_AT = 'curing.castAt';
-/** Sooner there is no age to speak of, h. */
-const LEAST = 0.1;
 
 /**
  * How long ago a local date and time such as `2026-05-08T14:00` was, h; undefined where that is no time to count
@@ -14,11 +13,12 @@ const LEAST = 0.1;
  */
 export function hoursSince(castAt: string | undefined, now = Date.now()): number | undefined {
   const hours = Math.floor((now - Date.parse(castAt ?? '')) / (100 * HOUR)) / 10;
-  return hours >= LEAST && hours * HOUR <= AHEAD ? hours : undefined;
+  return hours > 0 && hours * HOUR <= AHEAD ? hours : undefined;
 }
 
 /** Beside how long ago it was cast: the time since the casting that lies on the bench. */
 export function SinceCast({ onText }: OffersProps) {
+  useMinute();
   const hours = hoursSince(useEntries([CAST_AT])[CAST_AT]?.t);
   if (hours === undefined) return null;
   const { text } = formatQuantity(hours * HOUR, 'time', 'h', { decimals: 1 });
