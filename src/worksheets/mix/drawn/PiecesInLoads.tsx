@@ -37,7 +37,7 @@ export function PiecesInLoads({
             enter('mix.leastLoads', { t: String(better), u: '1', s: say.system });
           }}
         >
-          Make it in {better} loads
+          Make it in {better === 1 ? 'one load' : `${better} loads`}
         </button>
       )}
     </div>

@@ -66,6 +66,11 @@ export interface Joints {
 const JOINT =
   'a joint where the first waits, a plane of weakness that lets water through (common practice, no source)';
 
+const LARGER = 'Only a larger mixer, or a smaller piece, avoids it.';
+/** That a number of loads avoids the joint; `words` follow more than one. */
+const avoids = (loads: number, words: string) =>
+  loads === 1 ? 'One load avoids it.' : `${loads} loads${words}`;
+
 /**
  * The joints of a batch, by the pieces on the bench. For a typed volume the pieces are not known.
  */
@@ -91,15 +96,20 @@ export function jointsOf(batch: InLoads): Joints | undefined {
   if (pieces % loads === 0) return undefined;
   const better = loadsOfWholePieces(batch);
   const fill = `${loads} loads for ${pieces === 1 ? 'one piece' : `${pieces} pieces`}`;
-  if (better === undefined)
+  const made = better !== undefined && { better };
+  const each = pieces / (better ?? 1);
+  const avoid = made
+    ? avoids(made.better, ` of ${each} ${each === 1 ? 'piece' : 'pieces'} avoid it.`)
+    : LARGER;
+  // Each takes more than a load, in more loads than the mixer needs too.
+  if (loads > pieces)
     return {
-      short: 'Each piece is filled from several loads, with joints in it.',
-      say: `${fill}: each is filled from more than one, with ${JOINT}. Only a larger mixer, or a smaller piece, avoids it.`,
+      ...made,
+      short: `Each piece is filled from several loads, with joints in it.${made ? ` ${avoid}` : ''}`,
+      say: `${fill}: each is filled from more than one, with ${JOINT}. ${avoid}`,
     };
-  const each = pieces / better;
-  const avoid = `${better} loads of ${each} ${each === 1 ? 'piece' : 'pieces'} avoid it.`;
   return {
-    better,
+    ...made,
     short: `Some pieces are filled from two loads, with a joint. ${avoid}`,
     say: `${fill}: some are filled from two, with ${JOINT}. ${avoid}`,
   };
@@ -120,9 +130,9 @@ export function jointsOfUnlike(
   const made = better !== undefined && { better };
   if (largest > justOver(volume / loads, SLIVER)) {
     const avoid = made
-      ? `${better} loads share them evenly, and avoid it.`
+      ? avoids(made.better, ' share them evenly, and avoid it.')
       : largest > largestLoad
-        ? 'Only a larger mixer, or a smaller piece, avoids it.'
+        ? LARGER
         : 'Make it as a batch of its own.';
     return {
       ...made,
@@ -134,7 +144,7 @@ export function jointsOfUnlike(
   return {
     ...made,
     short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
-    say: `${fill} share them out to the loads before you mix${made ? `, or make ${better} loads, which share them evenly` : ''}. One that is filled from two gets ${JOINT}.`,
+    say: `${fill} share them out to the loads before you mix${made ? `, or make ${better === 1 ? 'one load' : `${better} loads, which share them evenly`}` : ''}. One that is filled from two gets ${JOINT}.`,
   };
 }
 
