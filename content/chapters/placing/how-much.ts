@@ -1,4 +1,4 @@
-import { upperHalfLift } from '~/core/placing/pressure.ts';
+import { floatUp, upperHalfLift } from '~/core/placing/pressure.ts';
 import { netVolume, type Shape, shapeVolume } from '~/core/placing/shapes.ts';
 import { pieceVolume } from '~/core/placing/volume.ts';
 import { demo } from '~/worksheets/demo.ts';
@@ -62,6 +62,22 @@ const diameter = 0.4;
 export const ball = {
   diameter,
   lift: upperHalfLift({ density: demo.wetDensity, diameter }),
+};
+
+/** A ball with a ball for its core, of the demo mix: widths and the wall between them, m. */
+const [outside, inside] = [0.3, 0.25];
+const sphere = (width: number) =>
+  ({ shape: 'cap', baseDiameter: 0, height: width }) as const satisfies Shape;
+const shut = netVolume({
+  shape: sphere(outside),
+  cores: [{ shape: sphere(inside), count: 1 }],
+});
+/** What it takes, m³, and the lift on a core that weighs next to nothing, N. */
+export const hollowBall = {
+  outside,
+  wall: (outside - inside) / 2,
+  takes: shut.net,
+  lift: floatUp({ density: demo.wetDensity, displaced: shut.cores, mass: 0 }),
 };
 
 export const batch = demoVolume();

@@ -5,6 +5,13 @@ import type { shapeFields } from './shape-fields.ts';
 
 export type ShapeValues = Values<typeof shapeFields>;
 
+/** Whole, a ball has no flat, and stands as high as it is wide. */
+const wholeBall = (diameter: number): Shape => ({
+  shape: 'cap',
+  baseDiameter: 0,
+  height: diameter,
+});
+
 /** The shape the fields describe. */
 export function shapeOf(v: ShapeValues): Shape {
   const { shape, length, width, thickness, height, diameter } = v;
@@ -24,8 +31,7 @@ export function shapeOf(v: ShapeValues): Shape {
     case 'wedge':
       return { shape, length, width, thickness: v.thickEnd, thinEnd: v.thinEnd };
     case 'ball':
-      // Whole, it has no flat, and stands in its form as high as it is wide.
-      return { shape: 'cap', baseDiameter: 0, height: diameter };
+      return wholeBall(diameter);
     case 'cap':
       return { shape, baseDiameter: v.baseDiameter, height };
     case 'shell':
@@ -46,7 +52,7 @@ export function cellOf(
   { core, across, wide, end, endWide }: Core,
   measure: Outgrown['measure'],
 ): 'deep' | 'across' | 'wide' | 'end' | 'endWide' {
-  if (measure === 'height') return 'deep';
+  if (measure === 'height') return core === 'ball' ? 'across' : 'deep';
   const tapers = core === 'taper' || core === 'box-taper';
   const [long, along] =
     tapers && end > across ? ([end, 'end'] as const) : ([across, 'across'] as const);
@@ -70,6 +76,8 @@ function coreOf({ core, across, wide, end, endWide, deep: height }: Core): Shape
       return { shape: 'cylinder', diameter: across, height };
     case 'box':
       return { shape: 'block', length: across, width: wide, height };
+    case 'ball':
+      return wholeBall(across);
     case 'taper':
       return { shape: 'cone-frustum', bottomDiameter: across, topDiameter: end, height };
     case 'box-taper':

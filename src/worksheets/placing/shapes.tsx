@@ -90,6 +90,11 @@ export default worksheet({
       ? [
           `A core that the mix flows under floats: “Does the form hold, and does it stay straight?” says how hard ${say(each.cores, 'volume')} of it pushes up.`,
           'Pages that ask how thick the part is do not take the form’s sides for it, but ask you for its wall.',
+          ...(cores.some(({ shape }) => shape.shape === 'cap')
+            ? [
+                'A ball shut in by the mix stays in it, and a stiff one cracks the wall as that shrinks: take one that gives way, or cast two halves, each as “Bowl or dome”.',
+              ]
+            : []),
           ...(cores.some(({ shape }) => shape.shape === 'block')
             ? [
                 'A box core with straight sides hardly comes out again: slope it one in ten, and enter it as “Box, tapered”, for it leaves more to fill.',
