@@ -57,7 +57,7 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     const { notes = '' } = listed;
     // This changes what the batch teaches, so the record itself must say so for later.
     if (typeof notes === 'string')
-      listed.notes = `Brought in without part of ${some}: what that tells of where it landed and what lived of its foam is not known.${notes && '\n'}${notes}`;
+      listed.notes = `Brought in without part of ${some}: what that tells of where it landed and what survived of its foam is not known.${notes && '\n'}${notes}`;
   }
   const { within, over } = withinLimits(listed);
   for (const part of Object.keys(over) as (keyof typeof LIMITS)[])

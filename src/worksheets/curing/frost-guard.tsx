@@ -278,7 +278,7 @@ export default worksheet({
         const s = new Set(coefficientsOf(v).map((each) => each.toFixed(2)));
         return age === undefined
           ? `${say(v.wanted, 'stress')} is above where the lowest curve levels out.`
-          : `s = ${[...s].join(' or ')}: ${say(v.wanted, 'stress')} ${age > EARLIEST_ADJUSTED_AGE ? 'takes an adjusted age of' : 'comes before the least adjusted age that is reckoned with,'} ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
+          : `s = ${[...s].join(' or ')}: ${say(v.wanted, 'stress')} ${age > EARLIEST_ADJUSTED_AGE ? 'takes an adjusted age of' : 'comes before the least adjusted age that counts,'} ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
       },
     },
   ],

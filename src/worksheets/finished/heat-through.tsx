@@ -103,7 +103,7 @@ export default worksheet({
     if (sought && thick.thickness >= HEATS_INSIDE)
       return {
         verdict: 'look',
-        say: `For ${r(wanted)} it would be ${mm(thin.thickness)} to ${mm(thick.thickness)} thick, and so thick a pour heats inside: reckon that first, cast it in layers, or put another insulant with it.`,
+        say: `For ${r(wanted)} it would be ${mm(thin.thickness)} to ${mm(thick.thickness)} thick, and so thick a pour heats inside: work that out first, cast it in layers, or put another insulant with it.`,
       };
     if (sought)
       return {

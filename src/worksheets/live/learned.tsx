@@ -166,7 +166,7 @@ function Odds({
     <p class="learned-odds">
       A batch like “{nameOf(last)}”, at {say(odds.target, 'density')}, lands within{' '}
       {100 * NEAR_ENOUGH}&nbsp;% of it <strong>{timesIn100(odds.before)}</strong> when its foam is
-      planned as if all of it lived, and <strong>{timesIn100(odds.after)}</strong> when it is
+      planned as if all of it survived, and <strong>{timesIn100(odds.after)}</strong> when it is
       planned with your {say(learned.estimate, 'ratio', { units: PERCENT, decimals: 0 })}. Errors of
       weighing are within both: your share was found by such weighings. Planned so, leave the target
       as it is: a mean error of landing, on{' '}

@@ -122,7 +122,7 @@ export default worksheet({
       sure: true,
     },
     planned: {
-      label: 'Wet density if every bubble had lived',
+      label: 'Wet density if every bubble had survived',
       kind: 'density',
       of: (r) => r.planned,
     },

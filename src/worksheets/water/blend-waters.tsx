@@ -183,7 +183,7 @@ export default worksheet({
       tex: String.raw`x_2 = \frac{c_1 - c_{\text{wanted}}}{c_1 - c_2}`,
       put: (r, v, say) =>
         r.values.length > 2
-          ? `As much of the first as the target allows, and the one other of which that takes least: ${r.fractions.map((f, i) => `${r.names[i]} ${say(f, 'ratio', { units: PERCENT })}`).join(', ')}.`
+          ? `As much of the first as the target allows, and of the others only the one of which less is needed: ${r.fractions.map((f, i) => `${r.names[i]} ${say(f, 'ratio', { units: PERCENT })}`).join(', ')}.`
           : v.of === 'hardness'
             ? `(${say(v.hardness, 'hardness', READ)} − ${say(v.target, 'hardness', READ)}) ÷ (${say(v.hardness, 'hardness', READ)} − ${say(v.soft, 'hardness', READ)}) = ${say(r.fractions[1]!, 'ratio', { units: PERCENT })} of the second`
             : `(${say(v.otherFirst, 'concentration')} − ${say(v.otherTarget, 'concentration')}) ÷ (${say(v.otherFirst, 'concentration')} − ${say(v.otherSecond, 'concentration')}) = ${say(r.fractions[1]!, 'ratio', { units: PERCENT })} of the second`,

@@ -82,7 +82,7 @@ describe('what is refused', () => {
       {
         corrections: [{ weighed: 0 }, { weighed: 640 }, { weighed: 0, foam: 0.002 }],
         notes:
-          'Brought in without part of 2 of its corrections: what that tells of where it landed and what lived of its foam is not known.',
+          'Brought in without part of 2 of its corrections: what that tells of where it landed and what survived of its foam is not known.',
       },
       'without part of 2 of its corrections',
     ],

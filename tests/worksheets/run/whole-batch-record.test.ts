@@ -129,7 +129,7 @@ describe('fibre and pigment', () => {
 
   test.each([
     ['100', /foam of 80\.0\sg\/L, to come out/],
-    ['80', /foam of 80\.0\sg\/L, of whose gas 80\s% lives, to come out/],
+    ['80', /foam of 80\.0\sg\/L, of whose gas 80\s% survives, to come out/],
   ])('of foam planned to live to %s %% no other share is told', (lives, words) => {
     const record = made({ 'mix.foamLives': typed(lives, '%') });
     const plan = runPlan(record.bench, record.kept, say);

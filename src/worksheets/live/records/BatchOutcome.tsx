@@ -142,7 +142,8 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       {!reckoned.ok && reckoned.more && (
         <p class="note">
           By its plan it holds more than the cement, water, sand and foam written down here: so what
-          went in is not compared with what came out, and how much of its foam lived is not known.
+          went in is not compared with what came out, and how much of its foam survived is not
+          known.
         </p>
       )}
       {counted && (

@@ -133,7 +133,7 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
   const lives =
     survival > 1 - 0.5 * 10 ** -significant
       ? ''
-      : `, of whose gas ${say(survival, 'ratio', { units: PERCENT, significant })} lives`;
+      : `, of whose gas ${say(survival, 'ratio', { units: PERCENT, significant })} survives`;
   return {
     is: 'amount',
     volume: fix.foamVolume,

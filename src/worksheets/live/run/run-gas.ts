@@ -26,5 +26,5 @@ export function gasDoubt(
   const doubts = Object.fromEntries(read.map((name) => [name, pm(name)]));
   const found = ifAllowed(() => judgeCorrected(batch, doubts, corrections));
   if (found?.finding !== 'more-air-than-foam') return undefined;
-  return `Weigh again before anything is added or placed. Had every bubble of the foam lived, it would weigh ${say(found.planned, 'density')}, and this is lighter: a reading is wrong, or the paddle drew air in. Strike the bucket full, and look at the foam you put in.`;
+  return `Weigh again before anything is added or placed. Had every bubble of the foam survived, it would weigh ${say(found.planned, 'density')}, and this is lighter: a reading is wrong, or the paddle drew air in. Strike the bucket full, and look at the foam you put in.`;
 }
