@@ -109,7 +109,7 @@ describe('the sentence beside a field', () => {
     ['3 furlongs', 'is not one of mass'],
     ['3 L', 'the unit ‘L’ is not one of mass. Use kg, g,'],
     ['1 2', 'more than one number. Enter one.'],
-    ['2 450 000 kg', 'more than one number. Enter one.'],
+    ['2 450 000 kg', 'read 2450000\u00a0kg; it must be at most'],
     ['1 kg + 50 g + 3', 'the part ‘3’ names no unit, and could be in more than one. Type a unit'],
     ['0.5 + 250 g', 'in ‘0.5 + 250 g’ the part ‘0.5’ names no unit'],
     ['~18 °d', ': the unit ‘°d’ is not one of mass'],

@@ -35,32 +35,32 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page, the dose as it was answered, whose plan is weighed, and where the foam is assumed.
-  'first-batch/': 96_250,
+  'first-batch/': 96_200,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam, or that none do.
   'mix/proportion/': 63_300,
   // Two ways to count age, from typed days or a logger’s file, nights nobody read, and two pictures with their words.
-  'curing/temperature-and-age/': 56_400,
+  'curing/temperature-and-age/': 56_550,
   // Two strengths against two frosts, with whose air it is and what its hours count as, and neither before 16 of them.
   'curing/frost/': 55_000,
   // The rules of three countries, growth found from the reader's own cubes, and the set that European class 1 wants.
-  'curing/plan/': 56_100,
+  'curing/plan/': 56_050,
   // How long by drainage and by density, for foam of which a share is planned to die, and how sure its rate is.
-  'foam/time-in-hand/': 56_250,
+  'foam/time-in-hand/': 56_200,
   // The odds of landing by trials, with what the reader's foam is known to.
-  'mix/how-close/': 50_000,
+  'mix/how-close/': 49_950,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
-  'mix/correct/': 57_900,
+  'mix/correct/': 57_850,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 62_400,
+  'bench/': 62_350,
   // The whole of a batch, its log and its comparison, and which of its readings cannot be.
-  'bench/run/': 98_050,
-  'batch-records/batch/': 84_100,
+  'bench/run/': 98_100,
+  'batch-records/batch/': 84_250,
   'batch-records/learn/': 71_750,
-  'batch-records/compare/': 74_850,
-  'batch-records/': 71_000,
-  'batch-records/keep/': 59_200,
+  'batch-records/compare/': 75_000,
+  'batch-records/': 70_950,
+  'batch-records/keep/': 59_250,
   // Four worksheets, two of them with the carbonate balance, and what pH or soda no foam bears.
-  'water/softening/': 64_150,
+  'water/softening/': 64_100,
   // The carbonate balance of a water, from its ions or its total, each species of it, and what pH no foam bears.
   'water/balance/': 52_800,
   // Two waters into one, the picture of it, and the pH of each and of both.
@@ -69,19 +69,19 @@ const HEAVIER = {
   'foam/air/': 51_050,
   // When it may be stripped, by strength or by bars, what strength the mix has by then, whether a jerk uses it up, and
   // that no day is given by another part's move.
-  'demoulding/when-to-strip/': 53_650,
+  'demoulding/when-to-strip/': 53_800,
   // What strength there is and will be, by three ways to know it, with the age that the clock and unread nights allow.
-  'curing/strength/': 52_300,
+  'curing/strength/': 52_500,
   // Any shape less its cores, sloping or not, its picture, and test bars with how loads share them and the pieces.
-  'placing/how-much/': 49_850,
+  'placing/how-much/': 49_950,
   // All of a lifting job, row by row, with what is said of one lift.
   'demoulding/lift/': 50_400,
   // One part held in seven ways, beside one another, and its picture.
-  'demoulding/handling/': 53_400,
+  'demoulding/handling/': 53_600,
   // Heat through a slab, a column or a ball, into a room that may warm by itself, and its picture.
-  'curing/heat-inside/': 65_100,
+  'curing/heat-inside/': 65_050,
   // Three ways to a time of setting, along the air a thin part takes on too, what quickens it, and what is too cold or hot.
-  'curing/set/': 54_500,
+  'curing/set/': 54_450,
 };
 
 /**

@@ -18,7 +18,8 @@ const SPACED = /^\s*[1-9]\d{0,2}(?: \d{3})+(?![\d/])/;
  * decimal one only for a mass in kg, off a scale that shows grams (`2,007 kg`), and never where US
  * units are shown. Otherwise nothing is guessed; nor is a thousands separator assumed in a sum that
  * contains a decimal comma. Digits apart by plain spaces, as in `1 200`, are one number. Everything
- * else is as `parseQuantity` reads it, and the caller refuses what is not allowed. No range: any text.
+ * else is as `parseQuantity` reads it, and the caller refuses what is not allowed. No range: any
+ * text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits, a space may)
  */

@@ -74,7 +74,7 @@ const ofCement = ({ cement, heat }: HeatValues): Judgement | undefined =>
   cement === 'rapid' && heat !== 'oxides'
     ? {
         verdict: 'look',
-        say: 'The heat comes here as that of an ordinary cement. A rapid one gets hotter inside: work it out from its oxides and fineness, above, or leave a thermometer in the first one.',
+        say: 'This is worked out for an ordinary cement. A rapid one gets hotter inside: work it out from its oxides and fineness, above, or leave a thermometer in the first one.',
       }
     : undefined;
 

@@ -30,7 +30,10 @@ import { NEEDED, weighedBatch } from './weighed-batch.ts';
 const WEIGHED = [...NEEDED, 'sand', 'foamAdded', 'baseAdded', 'placed', 'leftOver'] as const;
 
 /** A reading as its field reads it, with its ±. */
-export function weighed(record: BatchRecord, name: (typeof WEIGHED)[number] | 'dryMass' | 'dryVolume') {
+export function weighed(
+  record: BatchRecord,
+  name: (typeof WEIGHED)[number] | 'dryMass' | 'dryVolume',
+) {
   const entry = record.readings[name];
   const full = { ...scaleOf(name, entry, 'metric'), ...entry };
   return readNumber(RECORD_FIELDS[name], full, {}, METRIC);

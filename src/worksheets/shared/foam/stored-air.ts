@@ -48,8 +48,8 @@ export const vesselSaid = {
     label: 'Relief valve',
     help: 'It must pass all that the source can push in with its regulator failed open. The valve of a vessel made for a hand pump passes a hand pump’s air.',
     options: {
-      passes: 'Passes that, set within the marking',
-      fitted: 'Set within the marking, no more known',
+      passes: 'Passes that, set no higher than marked',
+      fitted: 'No higher than marked, no more known',
       none: 'None, or I do not know its setting',
       unsaid: 'Not said yet',
     },
