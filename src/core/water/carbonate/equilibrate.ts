@@ -16,7 +16,7 @@ export interface Equilibrated extends Speciation {
  * `water` by its totals (mol/kg, eq/kg, K). `calcite` is the solid available to dissolve, mol/kg of
  * water: with 0 (the default) only an excess precipitates; Infinity is an unlimited supply. With
  * `carbonDioxidePressure`, Pa, the water is open to a gas; without it, it is closed, and its carbon
- * changes only through calcite. A mole precipitated removes one of calcium, one of carbon and two
+ * changes only through calcite. `near` is a similar water already solved, to start from. A mole precipitated removes one of calcium, one of carbon and two
  * equivalents of alkalinity. Range as `speciate`.
  *
  * @throws {DomainError} as `speciate`, and for a negative amount of calcite.
@@ -28,9 +28,10 @@ export function equilibrateWithCalcite(
   beside: {
     readonly calcite?: number;
     readonly carbonDioxidePressure?: number | undefined;
+    readonly near?: Speciation | undefined;
   } = {},
 ): Equilibrated {
-  const { calcite = 0, carbonDioxidePressure: gas } = beside;
+  const { calcite = 0, carbonDioxidePressure: gas, near } = beside;
   demandSolutes(water);
   demand('carbon', water.carbon, 'count', { min: 0, max: 10 });
   demand('alkalinity', water.alkalinity, 'count', { min: -1, max: 10 });
@@ -40,7 +41,7 @@ export function equilibrateWithCalcite(
   const open: Fixed = gas === undefined ? {} : { carbonDioxidePressure: demandGas(gas) };
   const canForm = calcium > NOTHING && (carbon > NOTHING || gas !== undefined);
   if (canForm || calcite > 0) {
-    const full = solve(system, water, { ...open, alkalinity, carbon, calcite: true });
+    const full = solve(system, water, { ...open, alkalinity, carbon, calcite: true }, near);
     const precipitated = calcium - full.calcium;
     if (precipitated >= -calcite) return { ...full, precipitated };
   }
@@ -50,6 +51,7 @@ export function equilibrateWithCalcite(
     system,
     { ...water, calcium: calcium + dissolved },
     { ...open, alkalinity: alkalinity + 2 * dissolved, carbon: carbon + dissolved },
+    near,
   );
   return { ...rest, precipitated: 0 - dissolved };
 }

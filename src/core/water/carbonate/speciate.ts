@@ -60,12 +60,20 @@ export function speciateWater(water: CarbonateWater): Speciation {
 }
 
 /**
- * Solves a system for anything that `Fixed` can state. Range as `speciate`.
+ * Solves a system for anything that `Fixed` can state. `near` is a similar water to start from; the
+ * answer does not depend on it. Range as `speciate`.
  * @throws {DomainError} and {NotConverged} as `balance`.
  * @source plummer-busenberg-1982, wateq4f
  */
-export function solve(system: System, solutes: Solutes, fixed: Fixed): Speciation {
-  const solved = balance(system, restrict(system, solutes, fixed), inertOf(solutes));
+export function solve(
+  system: System,
+  solutes: Solutes,
+  fixed: Fixed,
+  near?: Speciation,
+): Speciation {
+  const problem = restrict(system, solutes, fixed);
+  const start = near?.solved.free.length === problem.columns.length ? near.solved : undefined;
+  const solved = balance(system, problem, inertOf(solutes), start);
   return speciation(system, solutes, solved);
 }
 

@@ -29,6 +29,8 @@ export interface Speciation extends CarbonateWater {
   readonly lnActivity: Readonly<Record<Component, number>>;
   /** Charge imbalance of the ions given, eq/kg; zero if the solver added a balancing ion. */
   readonly chargeImbalance: number;
+  /** The balances as solved: a similar water can be solved from them, sooner. */
+  readonly solved: Balanced;
   /** 'outside-range' of 'ionicStrength' above `FRESH`. */
   readonly notes: readonly Note[];
 }
@@ -86,6 +88,7 @@ export function speciation(system: System, solutes: Solutes, solved: Balanced): 
     molality: Object.fromEntries(named) as Record<SpeciesName, number>,
     lnActivity: Object.fromEntries(lnActivity) as Record<Component, number>,
     chargeImbalance: balancing ? 0 : solved.charge,
+    solved,
     notes: outsideRange('ionicStrength', solved.ionicStrength, FRESH),
   };
 }

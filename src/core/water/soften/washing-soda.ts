@@ -65,7 +65,8 @@ export interface SodaSoftened {
  *
  * Na₂CO₃ adds 2 Na⁺, one carbon and 2 eq of alkalinity; calcite then precipitates until it is just
  * saturated, closed to the air. Magnesium stays: its carbonates do not form in a cold bucket and
- * its hydroxide needs lime. `water` per kg of water, `soda` in mol/kg. Range 0–50 °C.
+ * its hydroxide needs lime. `water` per kg of water, `soda` in mol/kg; `near` is the result of a
+ * similar dose, to start from. Range 0–50 °C.
  *
  * @throws {DomainError} as `speciate`, and for a negative dose.
  * @throws {NotConverged} if no balanced water is found.
@@ -74,16 +75,18 @@ export interface SodaSoftened {
 export function softenWithSoda(dose: {
   readonly water: CarbonateWater;
   readonly soda: number;
+  readonly near?: SodaSoftened | undefined;
 }): SodaSoftened {
-  const { water: raw, soda } = dose;
+  const { water: raw, soda, near } = dose;
   demandSolutes(raw);
   demand('soda', soda, 'count', { min: 0, max: 5 });
-  const water = equilibrateWithCalcite({
+  const dosed = {
     ...raw,
     sodium: (raw.sodium ?? 0) + 2 * soda,
     carbon: raw.carbon + soda,
     alkalinity: raw.alkalinity + 2 * soda,
-  });
+  };
+  const water = equilibrateWithCalcite(dosed, { near: near?.water });
   const stays = (limit: number) => {
     const perKg = limit / 1000;
     const began = raw.calcium ?? 0;
@@ -130,10 +133,11 @@ export function sodaForHardness(aim: {
   const untouched = softenWithSoda({ water, soda: 0 });
   if (untouched.hardness <= target) return { reached: true, soda: 0, softened: untouched };
   const tried = new Map([[0, untouched]]);
+  let near = untouched;
   const at = (soda: number) => {
-    const softened = tried.get(soda) ?? softenWithSoda({ water, soda });
-    tried.set(soda, softened);
-    return softened;
+    near = tried.get(soda) ?? softenWithSoda({ water, soda, near });
+    tried.set(soda, near);
+    return near;
   };
   const excess = (soda: number) => at(soda).hardness - target;
   const need = (water.calcium ?? 0) + Math.max(0, water.carbon - water.alkalinity);

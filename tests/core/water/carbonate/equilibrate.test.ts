@@ -25,6 +25,20 @@ describe('a water beside calcite', () => {
     );
   });
 
+  test('comes out the same whatever water it is solved from', () => {
+    fc.assert(
+      fc.property(waters, waters, beside, (water, other, solid) => {
+        const near = equilibrateWithCalcite(other, solid);
+        const cold = equilibrateWithCalcite(water, solid);
+        const warm = equilibrateWithCalcite(water, { ...solid, near });
+        expect(Math.abs(warm.pH - cold.pH)).toBeLessThan(1e-8);
+        expect(Math.abs(warm.precipitated - cold.precipitated)).toBeLessThan(
+          1e-9 * (cold.calcium + 1e-5),
+        );
+      }),
+    );
+  });
+
   test('exchanges calcium, carbon and alkalinity in the ratio 1 : 1 : 2', () => {
     fc.assert(
       fc.property(waters, (water) => {
