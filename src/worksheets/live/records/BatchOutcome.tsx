@@ -148,8 +148,8 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       )}
       {counted && (
         <p class="note">
-          Its fibre and pigment, {say(counted.further, 'mass', { units: SMALL_MASS })}, count as put
-          in as planned.
+          By its plan it holds {say(counted.further, 'mass', { units: SMALL_MASS })} of fibre or
+          pigment, or both: that counts as put in.
         </p>
       )}
       {reckoned.ok && reckoned.verdict.yield === undefined && (
