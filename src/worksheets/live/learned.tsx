@@ -49,7 +49,7 @@ function endWords(
   ends: { readonly low: boolean; readonly high: boolean },
 ): string | undefined {
   if (lesson === 'survival' && ends.high)
-    return 'Foam that survives: the interval ends at 100\u00a0%, because no more gas can live than the foam brought.';
+    return 'Foam that survives: the interval ends at 100\u00a0%, because no more gas can survive than the foam brought.';
   if (lesson === 'settling' && ends.low)
     return 'Settling: the interval begins at 0\u00a0%, because the top cannot sink by less than nothing.';
   return undefined;

@@ -41,7 +41,7 @@ export const bucketsFields = {
   target: targetDensity,
   age: number('time', {
     label: 'Age of the foam to be added',
-    help: 'Since it left the lance; poured off the liquid that has drained from it.',
+    help: 'Since it left the lance. Pour off the liquid that has drained from it.',
     example: '6 min',
     min: '0 min',
     max: '1 d',

@@ -111,7 +111,7 @@ export default worksheet({
       verdict: 'good',
       say:
         share > 0
-          ? 'Drill off, sprinkle some close above the base mix, drill on until each fibre is wet; so in a few rounds, then the foam. It holds corners and fine cracks; it does not make the part carry.'
+          ? 'Drill off, sprinkle some close above the base mix, drill on until each fibre is wet; repeat until all is in, then the foam. It holds corners and fine cracks; it does not make the part carry.'
           : 'No fibre: corners and fine cracks have the paste alone to hold them.',
     },
   notes: (_, { kind }) => [

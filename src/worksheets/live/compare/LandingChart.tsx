@@ -41,7 +41,7 @@ const ALL_LIVES = 0.975;
 const ONCE =
   'Correct the plan once, not after each batch: keep the target at the density you want, and put the share that your batches teach into “Foam that survives until it is in the mix”.';
 const NO_MORE =
-  'Look at the bucket’s volume, the weight of the foam, and air whipped into the base mix: no more of the foam can live than all of it.';
+  'Look at the bucket’s volume, the weight of the foam, and air whipped into the base mix: no more of the foam can survive than all of it.';
 
 const PLAIN = 'plain' as const;
 /**

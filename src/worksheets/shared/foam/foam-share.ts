@@ -11,7 +11,7 @@ export const LEAST_LIVES = 0.2;
 export const foamShare = number('ratio', {
   label: 'Foam that survives until it is in the mix, of its gas',
   usual: true,
-  help: 'As in the batch: its foam was made for that.',
+  help: 'The share that the batch’s foam was made for.',
   example: '100 %',
   min: `${LEAST_LIVES * 100} %`,
   max: '100 %',

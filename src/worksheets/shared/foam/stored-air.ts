@@ -49,7 +49,7 @@ export const vesselSaid = {
     help: 'It must pass all that the source can push in with its regulator failed open. The valve of a vessel made for a hand pump passes a hand pump’s air.',
     options: {
       passes: 'Passes that, set no higher than marked',
-      fitted: 'No higher than marked, no more known',
+      fitted: 'No higher than marked, flow not known',
       none: 'None, or I do not know its setting',
       unsaid: 'Not said yet',
     },

@@ -39,7 +39,7 @@ export const partThickness = number('length', {
   bench: 'part.thickness',
   asks: {
     beside: cores,
-    say: 'the form has cores, so its sides do not tell how thick the part is. Type its wall; where the cores are but small holes, the part.',
+    say: 'the form has cores, so its sides do not tell how thick the part is. Type its wall or, where the cores are only small holes, the whole part.',
   },
 });
 
