@@ -122,7 +122,7 @@ export const weighingFields = {
   }),
   assumed: number('density', {
     label: 'Foam density to assume',
-    help: '80\u00a0g/L (5\u00a0lb/ft³) is one maker’s working point, and was wished denser. Common practice, no source.',
+    help: '80\u00a0g/L (5\u00a0lb/ft³) is the working point of one maker, who wished it denser. Common practice, no source.',
     example: '80 g/L',
     plusMinus: `${AS_ASSUMED} g/L`,
     min: '5 g/L',
