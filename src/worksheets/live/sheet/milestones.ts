@@ -25,7 +25,10 @@ export function milestone(elapsed: number, inHand: number | undefined): Mileston
   const rounds = Math.floor(elapsed / EVERY) * EVERY;
   if (inHand === undefined)
     return rounds > 0
-      ? { at: rounds, say: `More than ${minutes(rounds)} since the foam was made.` }
+      ? {
+          at: rounds,
+          say: `More than ${minutes(rounds)} since the foam was made: weigh again what is not in the mix yet, or make it afresh.`,
+        }
       : undefined;
   const over = Math.floor((elapsed - inHand) / EVERY) * EVERY;
   if (over > 0)
