@@ -160,7 +160,8 @@ function BaseMix({ editor, plan, say, over, before }: StepProps) {
         <p class="note">
           Before the {fibre && 'fibre and the '}foam weigh{' '}
           <a href={pageAt('mix/checking/#base-check-question')}>a jug of it</a>: it should come to{' '}
-          {say(planned.baseDensity, 'density', { units: JUG, significant: 3 })}.
+          {say(planned.baseDensity, 'density', { units: JUG, significant: 3 })}. What that makes you
+          add, add to the figures above too.
         </p>
       )}
       {fibre && (
