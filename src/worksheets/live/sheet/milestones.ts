@@ -27,7 +27,7 @@ export function milestone(elapsed: number, inHand: number | undefined): Mileston
     return rounds > 0
       ? {
           at: rounds,
-          say: `More than ${minutes(rounds)} since the foam was made: weigh again what is not in the mix yet, or make it afresh.`,
+          say: `More than ${minutes(rounds)} since the foam was made: if it is not in the mix yet, make it afresh, or at least put its liquid in too.`,
         }
       : undefined;
   const over = Math.floor((elapsed - inHand) / EVERY) * EVERY;
