@@ -52,6 +52,6 @@ export function foamLook(
   if (foam >= LIGHT_FOAM) return foamFaultDoubt(foam, say);
   return {
     verdict: 'look',
-    say: `Foam of ${say(foam, 'density', { units: FOAM })} is lighter than small-batch makers want it (common practice, no source).${DRAINED} Fresh, give it a little less air, or use it and expect to correct.`,
+    say: `Foam of ${say(foam, 'density', { units: FOAM })} is lighter than small-batch makers want it (common practice, no source).${DRAINED} If it is fresh, give it a little less air, or use it and expect to correct.`,
   };
 }
