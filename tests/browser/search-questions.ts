@@ -37,6 +37,11 @@ export const questions: readonly Question[] = [
   ['fire my gray pot in the kiln', 'finished-part/where-not/#water-fire', 'US'],
   ['glaze', 'finished-part/where-not/#water-fire'],
   ['CEM II/A-LL', 'mix/base-mix/#cement'],
+  ['CEM II/B-L 32,5 R', 'mix/base-mix/#cement'],
+  ['gray window sill', 'finished-part/where-not/#wall', 'US'],
+  ['old foam', 'foam/time-in-hand/#drained'],
+  ['bubbles get bigger, how to minimize it', 'foam/lasting/#three-ways', 'US'],
+  ['pH of gray cement', 'safety/skin-and-eyes/#what', 'US'],
   ['weed sprayer', 'safety/compressed-air/#rules'],
   ['is a pressurized pump sprayer safe', 'safety/compressed-air/#rules', 'US'],
   // With units.

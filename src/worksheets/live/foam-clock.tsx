@@ -51,11 +51,11 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
           : found?.example
             ? 'Nothing to count down to: “How long may the foam wait?” still rests partly on the example.'
             : short && inHand === undefined
-              ? LATER
+              ? later(told !== undefined)
               : leftWords(inHand, left)}
       </p>
-      {/* So many minutes are read out; for the eye the figures above go on. */}
-      <p class={inHand === undefined && !setBack ? 'unseen' : 'clock-says'} role="status">
+      {/* With nothing to count down to, no room is held for it before it speaks. */}
+      <p class={inHand === undefined && !setBack && !told ? 'unseen' : 'clock-says'} role="status">
         {setBack ? SET_BACK : (told?.say ?? '')}
       </p>
       <p class="clock-buttons">
@@ -65,9 +65,10 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
   );
 }
 
-const LATER = (
+const later = (stood: boolean) => (
   <>
-    <Way to="time-in-hand">How long this foam may wait</Way> is not known yet.
+    <Way to="time-in-hand">How long this foam may wait</Way> is not known yet
+    {stood ? '.' : ': use it at once.'}
   </>
 );
 

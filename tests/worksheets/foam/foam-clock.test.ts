@@ -6,7 +6,7 @@ describe('what the clock says', () => {
   test.each([
     [0, undefined, undefined],
     [299, undefined, undefined],
-    [300, undefined, 'More than 5 minutes since'],
+    [300, undefined, 'More than 5 minutes since the foam was made: if it is not in the mix yet'],
     [1799, undefined, '25 minutes since'],
     [0, 1200, undefined],
     [599, 1200, undefined],

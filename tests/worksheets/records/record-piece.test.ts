@@ -157,6 +157,10 @@ describe('a strength far outside what is published for its density', () => {
 
   test('a young piece may be weak, and one not dried is held against the most alone', () => {
     expect(said(tested('bend', '2.3', 'kPa', '3'))).toEqual([]);
+    // But not a hundredth of it: 0.23 MPa under a heading in kPa.
+    expect(said(tested('bend', '0.23', 'kPa', '3'))).toEqual([
+      expect.stringMatching(/^Bending strength: read 0\.23\skPa, less than a fifth of /),
+    ]);
     // From three weeks on it counts as one of 28 days.
     expect(said(tested('bend', '2.3', 'kPa', '20.9'))).toEqual([]);
     expect(said(tested('bend', '2.3', 'kPa', '21.1'))).toHaveLength(1);

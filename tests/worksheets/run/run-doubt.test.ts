@@ -206,6 +206,17 @@ describe('mistakes in the amounts put in', () => {
     expect(doubt({ foamDensity }) !== undefined).toBe(asked);
   });
 
+  test.each([
+    ['65', true],
+    ['34', true],
+    ['141', false],
+    ['121', false],
+  ])('foam of %s g/L, where 70 is planned, may have drained: %s', (foamDensity, drained) => {
+    const readings = runReadings(batch({ foamDensity }), say);
+    const found = foamDoubt(readings, own, say) ?? foamLook(readings, own, say);
+    expect(found!.say.includes('If it has stood, it has drained: make it afresh.')).toBe(drained);
+  });
+
   // The limits of the worksheet that weighs foam: 16, 32 and 250 g/L stop; 70 and 120 are to be looked at.
   test.each([
     ['15', 'stop', 'which is hardly foam'],

@@ -180,7 +180,9 @@ test('the bucket is rinsed before the foam of the next load, and the part struck
 
 test('the base mix is compared with the weight of a full jug', () => {
   // By hand: 1.4 kg in 1/3.15 + 0.4 L.
-  expect(drawn(0, {}, plan)).toMatch(/a jug of it<\/a>: it should come to 1\.95 kg\/L\./);
+  expect(drawn(0, {}, plan)).toMatch(
+    /#base-check-question">a jug of it<\/a>: it should come to 1\.95 kg\/L\./,
+  );
 });
 
 test('other ingredients have their place in the order, fibre after the jug of base mix', () => {
@@ -344,6 +346,8 @@ describe('what the steps say before it is needed', () => {
     const weighed = { ...bucket, cement: '13.57', water: '5.43', foamDensity: '80' };
     const back = 'Tip the bucket back into the mixer: this is for the whole load. Add';
     expect(drawn(2, { ...weighed, full: '14.2' }, own)).toContain(`Too heavy. ${back}`);
+    // What is left of the first foam has drained meanwhile.
+    expect(drawn(2, { ...weighed, full: '14.2' }, own)).toContain(', freshly made, fold it in');
     expect(drawn(2, { ...weighed, full: '11.6' }, own)).toContain(`Too light. ${back}`);
     expect(drawn(2, { ...weighed, full: '12.9' }, own)).not.toContain('Tip');
   });

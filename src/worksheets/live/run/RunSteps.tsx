@@ -159,8 +159,9 @@ function BaseMix({ editor, plan, say, over, before }: StepProps) {
       {planned && (
         <p class="note">
           Before the {fibre && 'fibre and the '}foam weigh{' '}
-          <a href={pageAt('mix/checking/')}>a jug of it</a>: it should come to{' '}
-          {say(planned.baseDensity, 'density', { units: JUG, significant: 3 })}.
+          <a href={pageAt('mix/checking/#base-check-question')}>a jug of it</a>: it should come to{' '}
+          {say(planned.baseDensity, 'density', { units: JUG, significant: 3 })}. What that makes you
+          add, add to the figures above too.
         </p>
       )}
       {fibre && (

@@ -168,7 +168,7 @@ export function Weigh({ editor, plan, say, over, before, undo, setUndo }: StepPr
         <>
           <Verdict
             verdict="look"
-            say={`${gas ? 'If it is right: too' : 'Too'} heavy. ${TIP_BACK} ${addWords(advice, say)}, fold it in gently, weigh again.`}
+            say={`${gas ? 'If it is right: too' : 'Too'} heavy. ${TIP_BACK} ${addWords(advice, say)}, freshly made, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'foamAdded', advice.fix.foamVolume)}>
             {I} added that foam

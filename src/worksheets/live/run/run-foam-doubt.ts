@@ -11,6 +11,9 @@ import type { RunReadings } from './run-readings.ts';
  */
 const ANOTHER_FOAM = 2;
 
+/** The other reason for foam much lighter than planned: it waited, and was then weighed. */
+const DRAINED = ' If it has stood, it has drained: make it afresh.';
+
 /** The doubt about foam, planned or weighed, that is unusable or far from the reader's own plan. */
 export function foamDoubt(
   { at }: RunReadings,
@@ -30,7 +33,7 @@ export function foamDoubt(
   const words = (density: number) => say(density, 'density', { units: FOAM });
   return {
     verdict: fault?.verdict ?? 'look',
-    say: `The foam comes to ${words(foam)}, ${another ? `where ${words(planned)} is planned` : 'which is hardly foam'}: look again at the bucket’s volume, its empty weight and what it weighs full of foam.`,
+    say: `The foam comes to ${words(foam)}, ${another ? `where ${words(planned)} is planned` : 'which is hardly foam'}: look again at the bucket’s volume, its empty weight and what it weighs full of foam.${another && foam < planned ? DRAINED : ''}`,
   };
 }
 
@@ -49,6 +52,6 @@ export function foamLook(
   if (foam >= LIGHT_FOAM) return foamFaultDoubt(foam, say);
   return {
     verdict: 'look',
-    say: `Foam of ${say(foam, 'density', { units: FOAM })} is lighter than small-batch makers want it (common practice, no source): give it a little less air, or use it and expect to correct.`,
+    say: `Foam of ${say(foam, 'density', { units: FOAM })} is lighter than small-batch makers want it (common practice, no source).${DRAINED} If it is fresh, give it a little less air, or use it and expect to correct.`,
   };
 }

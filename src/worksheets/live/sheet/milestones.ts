@@ -25,7 +25,10 @@ export function milestone(elapsed: number, inHand: number | undefined): Mileston
   const rounds = Math.floor(elapsed / EVERY) * EVERY;
   if (inHand === undefined)
     return rounds > 0
-      ? { at: rounds, say: `More than ${minutes(rounds)} since the foam was made.` }
+      ? {
+          at: rounds,
+          say: `More than ${minutes(rounds)} since the foam was made: if it is not in the mix yet, make it afresh, or at least put its liquid in too.`,
+        }
       : undefined;
   const over = Math.floor((elapsed - inHand) / EVERY) * EVERY;
   if (over > 0)
