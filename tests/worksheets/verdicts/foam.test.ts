@@ -245,6 +245,9 @@ verdicts(foamingSolution, { foamVolume: '100 L', foamDensity: '80 g/L', glycerol
 
 /** Full at 8 bar, it lasts 76.54 s for 24 L: 3.19 s a litre. */
 const air = {
+  made: 'marked',
+  marking: '10 bar',
+  relief: 'passes',
   vessel: '24 L',
   full: '8 bar',
   low: '4 bar',
@@ -316,5 +319,7 @@ verdicts(airSupply, supply, [
   [{ delivery: '0 L/min', vessel: '23 L' }, 'look', /The receiver covers it/],
   [{ vessel: '96 L', delivery: '0 L/min', foamVolume: '400 L' }, 'stop', /make it in parts/],
   [{ vessel: '95 L' }, 'good', /the compressor keeps up/],
+  [{ made: 'unsaid' }, 'look', /^Say first what the vessel is/],
+  [{ relief: 'unsaid' }, 'look', /^Say first.*the compressor keeps up/],
   [{ vessel: '96 L' }, 'look', /highly hazardous/],
 ]);

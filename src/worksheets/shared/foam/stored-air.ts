@@ -102,11 +102,13 @@ export function mindStored(
   if (said.made === 'marked' && said.marking === undefined) return look(NO_PLATE);
   if (said.relief === 'fitted')
     return look('Find out first whether its relief valve passes all that the source can push in.');
-  return stored.isentropic <= HIGH_HAZARD_ENERGY
-    ? judged
-    : look(
-        `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask ${ASKED}.`,
-      );
+  if (stored.isentropic > HIGH_HAZARD_ENERGY)
+    return look(
+      `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask ${ASKED}.`,
+    );
+  return said.made === 'unsaid' || said.relief === 'unsaid'
+    ? look('Say first what the vessel is and what its relief valve passes, folded above.')
+    : judged;
 }
 
 const ASKED = '“What would come out of this vessel at once?”, in the chapter on safety';
