@@ -192,7 +192,7 @@ export default worksheet({
           say(drop, 'length', { units: DISTANCE, significant: 2 }),
         ],
         [
-          `send off a lid of ${say(LID, 'mass', { significant: 1 })}, if all of it went there`,
+          `send off a lid of ${say(LID, 'mass', { significant: 2 })}, if all of it went there`,
           say(lid, 'speed', { units: SPEED, significant: 2 }),
         ],
       ],

@@ -68,7 +68,9 @@ test('foam that drains a quarter while the rest is made is looked at', () => {
   expect(judged(airSupply, { ...said, airFlow: '3' }).verdict).toBe('good');
   expect(judged(airSupply, { ...said, airFlow: '3', quarter: '5' }).verdict).toBe('look');
   const sooner = { v: 300, from: drainage.question, by: drainage.id };
-  expect(judged(airSupply, { ...said, airFlow: '3' }, { 'foam.quarter': sooner }).verdict).toBe('look');
+  expect(judged(airSupply, { ...said, airFlow: '3' }, { 'foam.quarter': sooner }).verdict).toBe(
+    'look',
+  );
 });
 
 describe('a foam that drains by a line', () => {
