@@ -97,6 +97,8 @@ export function heatCase(
   readonly hydration: Hydration;
   /** The most that such a mix can conduct, W/(m·K). */
   readonly most: number;
+  /** The degree to which its water lets it hydrate, over the one worked with. */
+  readonly wetter: number;
 } {
   const mix = cubicMetre(v, of.wet);
   const hydration = hydrationFrom(v, mix.waterCementTotal);
@@ -126,6 +128,7 @@ export function heatCase(
     cement: mix.cement,
     hydration,
     most: mostFreshConductivity(parts),
+    wetter: ultimateDegree({ waterCement: mix.waterCementTotal }) / hydration.ultimate,
   };
 }
 

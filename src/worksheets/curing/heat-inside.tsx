@@ -6,7 +6,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { mixRefusals } from '../shared/mix/mix-refusals.ts';
 import { heatDoubt } from '../shared/time/heat-doubt.ts';
-import { HOURS } from '../shared/words/amounts.ts';
+import { HOURS, PERCENT } from '../shared/words/amounts.ts';
 import { judgeBy } from '../shared/words/judge-by.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 import { historyRefusals } from './days.ts';
@@ -23,6 +23,9 @@ const NEAR = 2;
 
 /** A conductivity measured is not doubted up to so many times the most that the mix can have: that sum is rough too. A choice. */
 const OVER = 1.5;
+
+/** From so many times the published heat on, that a wetter mix gives more of it is said. A choice. */
+const MUCH_WETTER = 1.05;
 
 /** How near heat released and let in comes to heat stored, in words. */
 const closeTo = (imbalance: number) =>
@@ -227,6 +230,11 @@ export default worksheet({
         ]
       : []),
     'The hydration figures were found on ordinary concrete; none was seen for foamed.',
+    ...(r.wetter > MUCH_WETTER
+      ? [
+          `So wet a mix gives up to ${say(r.wetter - 1, 'ratio', { units: PERCENT, significant: 2 })} more heat, as more of its cement reacts. To count that, choose “A total I know” and type ${say(r.hydration.heat, 'specificEnergy')}.`,
+        ]
+      : []),
     ...(r.asDry?.notes.some(({ of }) => of === 'dryDensity')
       ? ['Dry, it is lighter or heavier than the relation for its conductivity covers.']
       : []),

@@ -6,8 +6,8 @@ import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { unfitFoam } from '../shared/foam/foam-doubt.ts';
 import {
+  doubtedPressures,
   mindStored,
-  muchPressure,
   STORED_SOURCES,
   storedAt,
   storedNotes,
@@ -158,7 +158,7 @@ export default worksheet({
     },
     ...storedResults,
   },
-  doubts: (_, { full }, say) => muchPressure(full, say),
+  doubts: (_, v, say) => doubtedPressures(v, say),
   judge: (r, v, say) => {
     const { making, lasts, enough, balance } = r;
     const judged = (): Judgement => {

@@ -5,8 +5,8 @@ import { receiverContents } from '../../core/air/receiver.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import {
+  doubtedPressures,
   mindStored,
-  muchPressure,
   STORED_SOURCES,
   storedAt,
   storedNotes,
@@ -103,7 +103,7 @@ export default worksheet({
     },
     ...storedResults,
   },
-  doubts: (_, { full }, say) => muchPressure(full, say),
+  doubts: (_, v, say) => doubtedPressures(v, say),
   judge: (r, v, say) => {
     const { fast, slow } = r;
     const least = say(Math.min(fast, slow), 'time', { significant: 2 });

@@ -5,12 +5,11 @@ import {
   testDistance,
 } from '../../core/air/stored-energy.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
-import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { demo } from '../demo.ts';
 import { pressureVolume } from '../shared/foam/pressure-volume.ts';
-import { BAR, NO_PLATE, OFTEN_MARKED, unfitVessel, vesselSaid } from '../shared/foam/stored-air.ts';
+import { BAR, doubtedPlate, NO_PLATE, unfitVessel, vesselSaid } from '../shared/foam/stored-air.ts';
 import { SMALL_MASS } from '../shared/words/amounts.ts';
 import { EnergyBars } from './drawn/EnergyBars.tsx';
 
@@ -19,8 +18,6 @@ const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
 /** A slab of the demo scenario and a lid: what the energy would do to them, kg. */
 const SLAB = demo.slab.length * demo.slab.width * demo.slab.thickness * demo.wetDensity;
 const LID = 1;
-/** Nor does any sheet of this handbook work with more air than this, Pa. A choice. */
-const EVER_MARKED = fromUnit(40, 'pressure', 'bar');
 
 export default worksheet({
   id: 'stored-energy',
@@ -105,10 +102,7 @@ export default worksheet({
       note: 'the measure of the law: above 50 the European safety requirements apply to a simple vessel',
     },
   },
-  doubts: (_, { marking = 0, gauge }, say) =>
-    marking > EVER_MARKED || (marking > OFTEN_MARKED && gauge > inPsi(marking))
-      ? `Read its plate again, the number and the unit (bar, psi or kPa): ${say(marking, 'pressure', { units: BAR })} is much for a vessel of workshop air (from memory). Fill it no further until you know.`
-      : undefined,
+  doubts: (_, v, say) => doubtedPlate(v, say),
   judge: ({ held }, v, say) => {
     const { gauge, made, marking, relief } = v;
     const energy = say(held.isentropic, 'energy', { significant: 2 });
@@ -192,7 +186,7 @@ export default worksheet({
           say(drop, 'length', { units: DISTANCE, significant: 2 }),
         ],
         [
-          `send off a lid of ${say(LID, 'mass', { significant: 1 })}, if all of it went there`,
+          `send off a lid of ${say(LID, 'mass', { significant: 2 })}, if all of it went there`,
           say(lid, 'speed', { units: SPEED, significant: 2 }),
         ],
       ],
@@ -212,6 +206,3 @@ export default worksheet({
     'common-practice',
   ],
 });
-
-/** A marking of so many bar, were they psi. */
-const inPsi = (marking: number) => fromUnit(toUnit(marking, 'pressure', 'bar'), 'pressure', 'psi');

@@ -36,6 +36,9 @@ const answered = (
 };
 const judged = (...of: Parameters<typeof answered>) => answered(...of).judgement;
 
+/** A vessel of which all is said that decides whether it may be filled. */
+const said = { made: 'marked', marking: '10', relief: 'passes' };
+
 test.each([
   ['receiver', receiver],
   ['air-supply', airSupply],
@@ -50,7 +53,7 @@ test.each([
 });
 
 test('a compressor with a high duty is looked at', () => {
-  expect(judged(airSupply, { delivery: '50' }).verdict).toBe('good');
+  expect(judged(airSupply, { ...said, delivery: '50' }).verdict).toBe('good');
   for (const delivery of ['45', '33'])
     expect(judged(airSupply, { delivery })).toMatchObject({
       verdict: 'look',
@@ -62,10 +65,12 @@ test('foam that drains a quarter while the rest is made is looked at', () => {
   const slow = judged(airSupply, { airFlow: '1' });
   expect(slow).toMatchObject({ verdict: 'look', say: expect.stringContaining('in parts') });
   // About eight minutes to make: within the example's quarter, not within that of a foam that drains sooner.
-  expect(judged(airSupply, { airFlow: '3' }).verdict).toBe('good');
-  expect(judged(airSupply, { airFlow: '3', quarter: '5' }).verdict).toBe('look');
+  expect(judged(airSupply, { ...said, airFlow: '3' }).verdict).toBe('good');
+  expect(judged(airSupply, { ...said, airFlow: '3', quarter: '5' }).verdict).toBe('look');
   const sooner = { v: 300, from: drainage.question, by: drainage.id };
-  expect(judged(airSupply, { airFlow: '3' }, { 'foam.quarter': sooner }).verdict).toBe('look');
+  expect(judged(airSupply, { ...said, airFlow: '3' }, { 'foam.quarter': sooner }).verdict).toBe(
+    'look',
+  );
 });
 
 describe('a foam that drains by a line', () => {
@@ -413,9 +418,9 @@ test('a receiver emptied below the pressure at which the lance chokes is looked 
       verdict: 'look',
       say: expect.stringMatching(/not steady for so long: below 0\.90\sbar/),
     });
-  expect(judged(receiver, { low: '0.91' }).verdict).toBe('good');
+  expect(judged(receiver, { ...said, low: '0.91' }).verdict).toBe('good');
   // Thinner air outside is choked from lower on.
-  expect(judged(receiver, { low: '0.9', atmosphere: '900' }).verdict).toBe('good');
+  expect(judged(receiver, { ...said, low: '0.9', atmosphere: '900' }).verdict).toBe('good');
 });
 
 describe('what is kept of a weighed vessel', () => {

@@ -11,7 +11,7 @@ test('what the energy would do to a slab of the demo and to a lid', () => {
     '530 m',
   ]);
   expect(lid!.map((cell) => `${cell}`.replaceAll('\u00a0', ' '))).toEqual([
-    expect.stringContaining('a lid of 1 kg'),
+    expect.stringContaining('a lid of 1.0 kg'),
     '220 m/s',
   ]);
 });

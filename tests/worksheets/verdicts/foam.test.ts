@@ -245,6 +245,9 @@ verdicts(foamingSolution, { foamVolume: '100 L', foamDensity: '80 g/L', glycerol
 
 /** Full at 8 bar, it lasts 76.54 s for 24 L: 3.19 s a litre. */
 const air = {
+  made: 'marked',
+  marking: '10 bar',
+  relief: 'passes',
   vessel: '24 L',
   full: '8 bar',
   low: '4 bar',
@@ -254,6 +257,7 @@ const air = {
 verdicts(receiver, { ...air, area: '0.69 mm2' }, [
   [{ vessel: '18.8 L' }, 'look', /too short for a steady foam/],
   [{ vessel: '18.9 L' }, 'good', /regulator after it/],
+  [{ marking: '116 bar' }, 'look', /plate again.*regulator after it/],
   // A hole into the open is choked from 1.013 ÷ 0.5283 bar: 0.904 on the gauge.
   [{ low: '0.91 bar' }, 'good', /regulator/],
   [{ low: '0.9 bar' }, 'look', /no longer choked/],
@@ -316,5 +320,11 @@ verdicts(airSupply, supply, [
   [{ delivery: '0 L/min', vessel: '23 L' }, 'look', /The receiver covers it/],
   [{ vessel: '96 L', delivery: '0 L/min', foamVolume: '400 L' }, 'stop', /make it in parts/],
   [{ vessel: '95 L' }, 'good', /the compressor keeps up/],
+  // A plate in psi, typed as bar, is doubted here as on the page on safety.
+  [{ marking: '116 bar' }, 'look', /plate again/],
+  [{ marking: '30 bar' }, 'look', /plate again/],
+  [{ marking: '21 bar' }, 'good', /the compressor keeps up/],
+  [{ made: 'unsaid' }, 'look', /^Say first what the vessel is/],
+  [{ relief: 'unsaid' }, 'look', /^Say first.*the compressor keeps up/],
   [{ vessel: '96 L' }, 'look', /highly hazardous/],
 ]);

@@ -6,7 +6,7 @@ import {
   storedEnergy,
   TNT_ENERGY_BERKELEY,
 } from '../../../core/air/stored-energy.ts';
-import { fromUnit } from '../../../core/quantity/convert.ts';
+import { fromUnit, toUnit } from '../../../core/quantity/convert.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import { choice, number, type Values } from '../../../islands/fields.ts';
 import type { Judgement } from '../../../islands/worksheet.ts';
@@ -15,7 +15,7 @@ import { pressureVolume } from './pressure-volume.ts';
 
 export const BAR = { metric: 'bar', us: 'psi' } as const;
 /** Vessels for workshop air are seldom marked for a higher gauge pressure, Pa. From memory. */
-export const OFTEN_MARKED = fromUnit(21, 'pressure', 'bar');
+const OFTEN_MARKED = fromUnit(21, 'pressure', 'bar');
 
 /**
  * Fields that tell whether a vessel may hold compressed air. They stand on the page on safety, and
@@ -85,6 +85,27 @@ export const muchPressure = (gauge: number, say: Say): string | undefined =>
     ? `Read the gauge again, the number and the unit (bar, psi or kPa), and the plate: ${say(gauge, 'pressure', { units: BAR })} is more than a vessel of workshop air is often marked for (from memory).`
     : undefined;
 
+/** Nor does any sheet of this handbook work with more air than this, Pa. A choice. */
+const EVER_MARKED = fromUnit(40, 'pressure', 'bar');
+
+/** A pressure whose number was read in psi and typed as bar, Pa. */
+const inPsi = (marking: number) => fromUnit(toUnit(marking, 'pressure', 'bar'), 'pressure', 'psi');
+
+/** Questions a marking that may have been read in another unit: by it a gauge pressure, Pa, would be above it. */
+export const doubtedPlate = (
+  { marking = 0, gauge }: { readonly marking?: number | undefined; readonly gauge: number },
+  say: Say,
+): string | undefined =>
+  marking > EVER_MARKED || (marking > OFTEN_MARKED && gauge > inPsi(marking))
+    ? `Read its plate again, the number and the unit (bar, psi or kPa): ${say(marking, 'pressure', { units: BAR })} is much for a vessel of workshop air (from memory). Fill it no further until you know.`
+    : undefined;
+
+/** What is to be doubted of the pressures of a vessel under air. */
+export const doubtedPressures = (
+  { full, marking }: { readonly full: number; readonly marking?: number | undefined },
+  say: Say,
+): string | undefined => muchPressure(full, say) ?? doubtedPlate({ marking, gauge: full }, say);
+
 /**
  * Adds the safety of the vessel to a judgement: `stop` if it may not be filled, and never `good`
  * while its marking or relief valve is not known, or if it holds a hazardous amount of energy.
@@ -102,11 +123,13 @@ export function mindStored(
   if (said.made === 'marked' && said.marking === undefined) return look(NO_PLATE);
   if (said.relief === 'fitted')
     return look('Find out first whether its relief valve passes all that the source can push in.');
-  return stored.isentropic <= HIGH_HAZARD_ENERGY
-    ? judged
-    : look(
-        `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask ${ASKED}.`,
-      );
+  if (stored.isentropic > HIGH_HAZARD_ENERGY)
+    return look(
+      `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask ${ASKED}.`,
+    );
+  return said.made === 'unsaid' || said.relief === 'unsaid'
+    ? look('Say first what the vessel is and what its relief valve passes, folded above.')
+    : judged;
 }
 
 const ASKED = '“What would come out of this vessel at once?”, in the chapter on safety';
