@@ -11,6 +11,10 @@ test.each<[unknown, boolean]>([
   [{ waits: 1, from: 'What goes into it?' }, false],
   [{ v: 600, by: 'proportion' }, false],
   [{ v: null, from: 'What goes into it?' }, false],
+  [{ v: 600, from: 'What goes into it?', example: 'yes' }, false],
+  [{ v: 600, pm: 'wide', from: 'What goes into it?' }, false],
+  [1, false],
+  [null, false],
 ])('%j is a kept result: %s', (x, is) => {
   expect(isKept(x)).toBe(is);
 });

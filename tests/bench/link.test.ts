@@ -10,6 +10,10 @@ const batch: Entries = {
   'mix.use': { t: 'planter' },
 };
 
+/** One more than a link may carry. */
+const tooMany = (each: unknown) =>
+  Object.fromEntries(Array.from({ length: LIMITS.benchEntries + 1 }, (_, i) => [`k${i}`, each]));
+
 describe('a link', () => {
   const encoded = (value: unknown) =>
     `#batch=1.${Buffer.from(JSON.stringify(value)).toString('base64url')}`;
@@ -74,38 +78,52 @@ describe('a link', () => {
   });
 
   test.each([
-    ['cut short', toFragment({ entries: batch }, 'us')!.slice(0, -7)],
-    ['altered', '#batch=1.!!!'],
-    ['of another version', toFragment({ entries: batch }, 'us')!.replace('=1.', '=9.')],
-    ['a list', encoded([1, 2])],
-    ['nothing', encoded(null)],
-    ['with an unknown field', encoded({ entries: { a: { t: '1', script: 'x' } } })],
-    ['with a number for a text', encoded({ entries: { a: { t: 1 } } })],
-    ['with an unknown unit', encoded({ entries: { a: { t: '1', u: 'furlong' } } })],
-    ['with a hostile key', encoded({ entries: { '__proto__ x': { t: '1' } } })],
+    ['cut short', toFragment({ entries: batch }, 'us')!.slice(0, -7), 'cut short or altered'],
+    ['altered', '#batch=1.!!!', 'cut short or altered'],
+    [
+      'of another version',
+      toFragment({ entries: batch }, 'us')!.replace('=1.', '=9.'),
+      'another version (9)',
+    ],
+    ['a list', encoded([1, 2]), 'it holds no batch'],
+    ['nothing', encoded(null), 'it holds no batch'],
+    ['with an unknown field', encoded({ entries: { a: { t: '1', script: 'x' } } }), "reading 'a'"],
+    ['with a number for a text', encoded({ entries: { a: { t: 1 } } }), "reading 'a'"],
+    ['with an unknown unit', encoded({ entries: { a: { t: '1', u: 'furlong' } } }), "reading 'a'"],
+    ['with a hostile key', encoded({ entries: { '__proto__ x': { t: '1' } } }), "'__proto__ x'"],
     ...['__proto__', 'constructor', 'prototype'].flatMap((name) =>
-      ['entries', 'kept', 'row'].map((part): [string, string] => {
+      ['entries', 'kept', 'row'].map((part): [string, string, string] => {
         const held = { [name]: part === 'kept' ? { v: 1, from: 'x' } : { t: '5' } };
         const entries = part === 'row' ? { a: { rows: [held] } } : {};
         const batch = { entries, kept: {}, ...(part !== 'row' && { [part]: held }) };
-        return [`with ${name} for a name in its ${part}`, encoded(batch)];
+        return [
+          `with ${name} for a name in its ${part}`,
+          encoded(batch),
+          `reading '${part === 'row' ? 'a' : name}'`,
+        ];
       }),
     ),
-    ['too long', `#batch=1.${'A'.repeat(30_000)}`],
+    // Sound otherwise: nothing else refuses it.
     [
-      'with too many readings',
+      'too long',
       encoded({
-        entries: Object.fromEntries(
-          Array.from({ length: LIMITS.benchEntries + 1 }, (_, i) => [`k${i}`, { t: '1' }]),
-        ),
+        entries: Object.fromEntries([...'abcd'].map((key) => [key, { t: 'x'.repeat(4000) }])),
       }),
+      'longer than a batch can be',
     ],
-  ])('%s is refused with a sentence', (_, fragment) => {
+    ['with too many readings', encoded({ entries: tooMany({}) }), 'more readings than a batch has'],
+    [
+      'with too many results',
+      encoded({ entries: {}, kept: tooMany(0) }),
+      'more results than a batch has',
+    ],
+  ])('%s is refused with a sentence that says why', (_, fragment, why) => {
     const carried = fromFragment(fragment);
     expect(carried).toMatchObject({ ok: false });
     expect(carried && !carried.ok && carried.why).toMatch(
       /^The batch in this link was not used: .+\./,
     );
+    expect(carried && !carried.ok && carried.why).toContain(why);
   });
 
   test('random text never throws', () => {

@@ -221,25 +221,31 @@ describe.concurrent('two tabs', () => {
 });
 
 describe.concurrent('records of another version', () => {
-  test('an earlier one is brought up to date and stored anew', async ({ expect, page }) => {
-    const { batches } = JSON.parse(
-      readFileSync(new URL('../bench/records/fixtures/version-0.json', import.meta.url), 'utf8'),
-    );
-    await leave(page, batches);
+  test('those of every earlier one are brought up to date and stored anew', async ({
+    expect,
+    page,
+  }) => {
+    const folder = new URL('../bench/records/fixtures/', import.meta.url);
+    const older = Array.from({ length: RECORD_VERSION }, (_, version) => {
+      const file = readFileSync(new URL(`version-${version}.json`, folder), 'utf8');
+      const { batches }: { batches: { id: string }[] } = JSON.parse(file);
+      return batches.map((batch) => ({ ...batch, id: `v${version}-${batch.id}` }));
+    }).flat();
+    await leave(page, older);
     await page.reload();
     await listed(page);
-    await expect
-      .poll(() => rows(page).allInnerTexts())
-      .toEqual([
-        expect.stringContaining('No version written at all'),
-        expect.stringContaining('Slabs, first trial'),
-      ]);
-    const [first] = (await stored(page)).filter(({ id }) => id === 'trial-1');
-    expect(first).toMatchObject({
-      version: RECORD_VERSION,
+    await expect.poll(() => rows(page).count()).toBe(older.length);
+    const texts = (await rows(page).allInnerTexts()).join('\n');
+    for (const name of ['No version written at all', 'Slabs, first trial'])
+      expect(texts).toContain(name);
+    const records = await stored(page);
+    expect(records.map(({ id }) => id).sort()).toEqual(older.map(({ id }) => id).sort());
+    expect(records.filter(({ version }) => version !== RECORD_VERSION)).toEqual([]);
+    expect(records.find(({ id }) => id === 'v0-trial-1')).toMatchObject({
       readings: { cement: { t: '13.56', u: 'kg' } },
     });
-    await visit(page, batchPage('trial-1'), '.record');
+    expect(records.find(({ id }) => id === 'v1-corrected')!.corrections.length).toBeGreaterThan(0);
+    await visit(page, batchPage('v0-trial-1'), '.record');
     await page.locator('[data-stage="mixed"] summary').click();
     await expect.poll(() => page.locator('#record-cement').inputValue()).toBe('13.56');
   });

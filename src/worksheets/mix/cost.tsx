@@ -48,8 +48,7 @@ export default worksheet({
     bag: number('mass', {
       label: 'A bag of cement holds',
       example: '25 kg',
-      min: '0 kg',
-      aboveMin: true,
+      min: '0.1 kg',
       max: '2 t',
     }),
     concentratePrice: price('Concentrate costs', '6'),

@@ -166,7 +166,7 @@ export default worksheet({
     {
       tex: String.raw`(1-\varphi)\left(\frac{p}{p_0} - 1\right) + \varphi \ln\frac{p}{p_0} = \frac{\rho_0\,g\,z}{p_0}`,
       put: ({ plain, profile }, v, say) =>
-        `right side ${(plain / v.atmosphere).toPrecision(3)}; a liquid that does not give would press ${say(plain, 'pressure')}, this one ${say(profile.pressure, 'pressure')}`,
+        `right side ${say(plain / v.atmosphere, 'count', { significant: 3 })}; a liquid that does not give would press ${say(plain, 'pressure')}, this one ${say(profile.pressure, 'pressure')}`,
     },
   ],
   figure: ({ result, say }) => <LiftColumn profile={result.profile.profile} say={say} />,

@@ -187,7 +187,7 @@ export default worksheet({
       tex: String.raw`\begin{aligned} \mathrm{pH_s} \approx{} & 9.3 + \tfrac{\log S - 1}{10} \\ & + 34.55 - 13.12\log(t + 273) \\ & - (\log C - 0.4) - \log A \end{aligned}`,
       put: (r) =>
         r.field
-          ? `With dissolved solids S, calcium C and alkalinity A in mg/L (C and A as CaCO₃): pHs = ${r.field.saturationPH.toFixed(2)}, index ${figure(r.field.index)}`
+          ? `With dissolved solids S, calcium C and alkalinity A in mg/L (C and A as CaCO₃): pHs = ${figure(r.field.saturationPH)}, index ${figure(r.field.index)}`
           : 'The field formula needs calcium, alkalinity and dissolved solids above 0.',
     },
   ],

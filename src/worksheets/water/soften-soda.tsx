@@ -279,8 +279,11 @@ export default worksheet({
     const mass = r.mass || r.stoichiometric;
     if (mass < WEIGHABLE) {
       const times = 10 ** Math.ceil(Math.log10((2 * WEIGHABLE) / mass));
+      const shown = say(mass, 'mass', { units: SMALL_MASS, significant: 2 });
       notes.unshift(
-        `A kitchen scale hardly shows ${say(mass, 'mass', { units: SMALL_MASS, significant: 2 })}: weigh ${times} times as much for ${times} times the water, or dissolve that in a jug and stir in a share of 1 in ${times}, measured.`,
+        times > 1000
+          ? `A kitchen scale does not show ${shown}: soften more water at once.`
+          : `A kitchen scale hardly shows ${shown}: weigh ${times} times as much for ${times} times the water, or dissolve that in a jug and stir in a share of 1 in ${times}, measured.`,
       );
     }
     return [...notes, ...balanced];

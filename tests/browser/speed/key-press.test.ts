@@ -53,6 +53,8 @@ describe('from key press to results', () => {
   /** The median time of a key press on each worksheet of a page, loaded anew. */
   async function mediansOn(path: string): Promise<[id: string, median: number][]> {
     const { page, context } = opened;
+    // What was typed on the page before may leave a field of this one waiting.
+    await page.evaluate(() => localStorage.clear());
     await opened.go(path);
     await wakeWorksheets(page);
     const cdp = await context.newCDPSession(page);
@@ -100,22 +102,32 @@ describe('from key press to results', () => {
               return [() => radio.click(), () => had?.click()];
             }),
           ] as [() => void, () => void][];
+          // Some fields cost more than others: each is tried, and the costliest timed.
+          let costliest: readonly [there: () => void, back: () => void] | undefined;
+          let most = 0;
           for (const [there, back] of corrections) {
             const before = shown();
-            await timed(there);
+            const took = await timed(there);
             const moved = shown() && shown() !== before;
             await timed(back);
-            if (!moved) continue;
-            let least = Number.POSITIVE_INFINITY;
-            for (let round = 0; round < rounds && least > enough; round++) {
-              const times: number[] = [];
-              for (let i = 0; i < presses; i++) times.push(await timed(i % 2 ? back : there));
-              least = Math.min(least, times.sort((a, b) => a - b)[Math.floor(presses / 2)]!);
-              if (presses % 2) await timed(back);
-            }
-            return least;
+            if (!moved || took <= most) continue;
+            // Of two, for one may fall on a busy moment.
+            const cost = Math.min(took, await timed(there));
+            await timed(back);
+            if (cost <= most) continue;
+            most = cost;
+            costliest = [there, back];
           }
-          return Number.NaN;
+          if (!costliest) return Number.NaN;
+          const [there, back] = costliest;
+          let least = Number.POSITIVE_INFINITY;
+          for (let round = 0; round < rounds && least > enough; round++) {
+            const times: number[] = [];
+            for (let i = 0; i < presses; i++) times.push(await timed(i % 2 ? back : there));
+            least = Math.min(least, times.sort((a, b) => a - b)[Math.floor(presses / 2)]!);
+            if (presses % 2) await timed(back);
+          }
+          return least;
         },
         { presses: PRESSES, rounds: ROUNDS, enough: ENOUGH },
       );

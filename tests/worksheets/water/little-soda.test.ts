@@ -23,4 +23,6 @@ test('an amount of soda too small for a kitchen scale is to be weighed for more 
   expect(little.grams * times).toBeGreaterThanOrEqual(10);
   expect(little.grams * times).toBeLessThan(100);
   expect(softened('200').note).not.toContain('kitchen scale');
+  // Thousands of times the water is no bucket.
+  expect(softened('0.001').note).toMatch(/does not show .+: soften more water at once\.$/);
 });
