@@ -75,3 +75,15 @@ test('what was typed prints whole, without the ring round the box it was typed i
   expect(await box.evaluate((e) => getComputedStyle(e).outlineStyle)).toBe('none');
   await close();
 });
+
+test('of many cautions beside a worksheet, some stand where those before them leave room', async () => {
+  const { page, close } = await openPage('mix/proportion/');
+  await wakeWorksheets(page);
+  await page.emulateMedia({ media: 'print' });
+  const kept = await page
+    .locator('.beside > .caution + .caution')
+    .evaluateAll((all) => all.map((e) => getComputedStyle(e).breakBefore));
+  expect(kept.length).toBeGreaterThan(4);
+  expect(new Set(kept)).toEqual(new Set(['auto']));
+  await close();
+});
