@@ -27,9 +27,16 @@ test('a worksheet prints without boxes for fingers, and its results fill the pag
   await close();
 });
 
-test('no button prints, on a record of a batch either', async () => {
+test('no button prints, on a record of a batch either, and no row of the list is parted', async () => {
   const { page, close } = await openPage('batch-records/');
   await page.getByRole('button', { name: 'Load six invented batches' }).click();
+  await page.locator('.records-list a').first().waitFor();
+  await page.emulateMedia({ media: 'print' });
+  const broken = await page
+    .locator('.records-list > li')
+    .evaluateAll((all) => all.filter((e) => getComputedStyle(e).breakInside !== 'avoid').length);
+  expect(broken).toBe(0);
+  await page.emulateMedia({ media: null });
   await page.locator('.records-list a').first().click();
   await page.locator('.record').waitFor();
   const buttons = page.locator('button:visible, .file-button:visible');
