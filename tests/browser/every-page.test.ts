@@ -72,6 +72,7 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   if (await page.evaluate(scrolls)) note('1280 px', await faults(page, WIDTH));
   note('1280 px', await smallTargets(page, FINGER));
   note('1280 px', await page.evaluate(crushed));
+  note('1280 px', await page.evaluate(cutOptions));
   note('text twice as large', await under(page, TWICE, TIGHT));
   await page.emulateMedia({ colorScheme: 'dark' });
   note('dark', await newColourFaults(page, tried.dark));

@@ -27,9 +27,16 @@ test('a worksheet prints without boxes for fingers, and its results fill the pag
   await close();
 });
 
-test('no button prints, on a record of a batch either', async () => {
+test('no button prints, on a record of a batch either, and no row of the list is parted', async () => {
   const { page, close } = await openPage('batch-records/');
   await page.getByRole('button', { name: 'Load six invented batches' }).click();
+  await page.locator('.records-list a').first().waitFor();
+  await page.emulateMedia({ media: 'print' });
+  const broken = await page
+    .locator('.records-list > li')
+    .evaluateAll((all) => all.filter((e) => getComputedStyle(e).breakInside !== 'avoid').length);
+  expect(broken).toBe(0);
+  await page.emulateMedia({ media: null });
   await page.locator('.records-list a').first().click();
   await page.locator('.record').waitFor();
   const buttons = page.locator('button:visible, .file-button:visible');
@@ -73,5 +80,17 @@ test('what was typed prints whole, without the ring round the box it was typed i
   await box.fill('10.2 + 3.45 + 0.35 + 1 mm');
   expect(await box.evaluate((e) => e.scrollWidth - e.clientWidth)).toBeLessThanOrEqual(1);
   expect(await box.evaluate((e) => getComputedStyle(e).outlineStyle)).toBe('none');
+  await close();
+});
+
+test('of many cautions beside a worksheet, some stand where those before them leave room', async () => {
+  const { page, close } = await openPage('mix/proportion/');
+  await wakeWorksheets(page);
+  await page.emulateMedia({ media: 'print' });
+  const kept = await page
+    .locator('.beside > .caution + .caution')
+    .evaluateAll((all) => all.map((e) => getComputedStyle(e).breakBefore));
+  expect(kept.length).toBeGreaterThan(4);
+  expect(new Set(kept)).toEqual(new Set(['auto']));
   await close();
 });

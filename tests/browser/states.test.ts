@@ -253,7 +253,8 @@ test.concurrent('a box that scrolls, or that skips its rows, cuts no ring of wha
       .evaluate((e, box) => {
         const [inner, outer] = [e.getBoundingClientRect(), e.closest(box)!.getBoundingClientRect()];
         const { overflowClipMargin } = getComputedStyle(e.closest(box)!);
-        return inner.left - outer.left + (parseFloat(overflowClipMargin) || 0);
+        const least = Math.min(inner.left - outer.left, inner.top - outer.top);
+        return least + (parseFloat(overflowClipMargin) || 0);
       }, box);
   await page.setViewportSize({ width: 1280, height: 900 });
   await open('mix/correct/');
@@ -263,4 +264,18 @@ test.concurrent('a box that scrolls, or that skips its rows, cuts no ring of wha
   await page.getByRole('button', { name: 'Load six invented batches' }).click();
   await page.locator('.records-list a').first().waitFor();
   expect(await room('.records-list a', 'li')).toBeGreaterThanOrEqual(5);
+});
+
+test.concurrent('a moment has a ring at each of its parts', async ({ page, open }) => {
+  await open('curing/temperature-and-age/');
+  const moment = page.locator('.moment input').first();
+  await moment.focus();
+  let stops = 0;
+  for (; await moment.evaluate((e) => e === document.activeElement); stops++) {
+    expect(await moment.evaluate((e) => getComputedStyle(e).outlineStyle), `${stops}`).toBe(
+      'solid',
+    );
+    await page.keyboard.press('Tab');
+  }
+  expect(stops).toBeGreaterThan(2);
 });

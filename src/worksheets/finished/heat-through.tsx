@@ -147,7 +147,7 @@ export default worksheet({
     {
       tex: String.raw`\lambda = 0.072\,e^{0.00125\,\rho}\; e^{4u}`,
       put: ({ band, moisture, low, high }, { dry }, say) =>
-        `dry at ${say(dry, 'density')}: ${say(band.low, 'conductivity', { significant: 2 })} to ${say(band.high, 'conductivity', { significant: 2 })} by the relation and two tables; × ${(low / band.low).toFixed(2)} for moisture of ${say(moisture, 'ratio', { units: PERCENT, significant: 2 })}, six at most: ${say(low, 'conductivity', { significant: 2 })} to ${say(high, 'conductivity', { significant: 2 })}`,
+        `dry at ${say(dry, 'density')}: ${say(band.low, 'conductivity', { significant: 2 })} to ${say(band.high, 'conductivity', { significant: 2 })} by the relation and two tables; × ${(low / band.low).toFixed(2)} for moisture of ${say(moisture, 'ratio', { units: PERCENT, significant: 2 })}, six at most: ${say(low, 'conductivity', { significant: 2 })} to ${say(high, 'conductivity', { significant: 2 })}`,
     },
     {
       tex: String.raw`R = \frac{d}{\lambda},\quad U = \frac{1}{R_{si} + R + R_{se}}`,

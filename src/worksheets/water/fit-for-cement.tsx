@@ -206,7 +206,7 @@ function worded({ limit, verdict }: Line, say: Say): string {
   const bound =
     limit.most !== undefined
       ? ` ${say(limit.most, 'concentration', { decimals: 0 })}`
-      : `: at least ${amount(limit.of, limit.least ?? 0, say)}`;
+      : `: at least\u00a0${amount(limit.of, limit.least ?? 0, say)}`;
   const memory = limit.standing === 'from memory' ? ' (from memory)' : '';
   return `${VERDICTS[verdict]}${bound}${memory}, ${limit.clause}`;
 }
