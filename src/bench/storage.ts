@@ -65,11 +65,12 @@ const isNewer = (key: string) =>
 export function setDamagedAside(store = localStore()): readonly string[] {
   if (!store) return [];
   const ours = Object.keys(store).filter(
-    (key) => key in CALLED || (/^suds\.(bench|kept)\./.test(key) && !isNewer(key)),
+    (key) => Object.hasOwn(CALLED, key) || (/^suds\.(bench|kept)\./.test(key) && !isNewer(key)),
   );
   const damaged = ours.filter((key) => {
     const prefix = Object.keys(CHECKS).find((prefix) => key.startsWith(prefix));
-    if (!prefix || !(key in CALLED || NAME.test(key.slice(prefix.length)))) return true;
+    if (!prefix || !(Object.hasOwn(CALLED, key) || NAME.test(key.slice(prefix.length))))
+      return true;
     try {
       return !CHECKS[prefix]!(JSON.parse(store.getItem(key) ?? ''));
     } catch {

@@ -31,6 +31,8 @@ beforeEach(() => {
     'suds.kept.1.mix.planned': '{"v":600,"from":"What goes into the batch?"}',
     'suds.units': 'us',
     'someone.else': '{',
+    // In CALLED, as in every object.
+    toString: 'of another site at this address',
   });
 });
 
@@ -51,6 +53,7 @@ describe('stored values that cannot be read', () => {
       'suds.bench.1.bucket.tare',
       'suds.kept.1.mix.planned',
       'suds.units',
+      'toString',
     ]);
   });
 
