@@ -170,6 +170,14 @@ describe.each(['is full', 'is off'])('when the store %s', (why) => {
     expect(place).toHaveBeenCalledTimes(1);
   });
 
+  test('it is said again of what is typed after the rest was saved as a batch', () => {
+    engine[tare] = '1';
+    marks.push(false);
+    engine[tare] = '2';
+    engine[tare] = '3';
+    expect(place).toHaveBeenCalledTimes(2);
+  });
+
   test('what is said of a clock is not said of readings, and that once too', () => {
     for (const key of ['suds.clock.1', tare, 'suds.clock.1', tare]) engine[key] = '1';
     expect(place).toHaveBeenCalledTimes(2);
