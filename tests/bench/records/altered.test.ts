@@ -54,6 +54,6 @@ test('a file altered anywhere is read without an error, and what was taken of it
       const back = readFile(toFile(taken));
       expect(back).toEqual({ ok: true, file: { ...taken, refused: expect.any(Array) } });
     }),
-    { numRuns: 500 },
+    { numRuns: 200 },
   );
 });
