@@ -77,6 +77,12 @@ describe('a link', () => {
     ['cut short', toFragment({ entries: batch }, 'us')!.slice(0, -7)],
     ['altered', '#batch=1.!!!'],
     ['of another version', toFragment({ entries: batch }, 'us')!.replace('=1.', '=9.')],
+    [
+      'altered inside a letter of several bytes',
+      `#batch=1.${Buffer.from(JSON.stringify({ entries: { a: { t: '½' } } }))
+        .fill(0x7a, 22, 23)
+        .toString('base64url')}`,
+    ],
     ['a list', encoded([1, 2])],
     ['nothing', encoded(null)],
     ['with an unknown field', encoded({ entries: { a: { t: '1', script: 'x' } } })],
