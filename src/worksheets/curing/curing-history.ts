@@ -79,7 +79,10 @@ export function passedFrostWords(
   return `You entered ${say(low, 'temperature', { plain: true })} for ${day}; a line’s low is that day’s early morning, before the ${begins > 0 ? 'last reading' : 'casting'} at ${clock}, and was not counted. If it is tonight’s, put it on the next line.`;
 }
 
-/** When it freezes, in words: rounded down to the hour, as a forecast has it, but never to before the casting or the forecast. */
+/**
+ * When it freezes, in words: rounded down to the hour, but not to before the casting, or the start of
+ * the forecast.
+ */
 function freezesOn({ measured }: Known, castAt: number, freezes: number): string {
   const begins = castAt + (freezes < measured ? 0 : measured);
   return momentInWords(Math.max(begins, roundMoment(castAt + freezes, 'hour-down')));
@@ -159,10 +162,16 @@ function inOrder(given: Given['readings']) {
   return { kept, problems };
 }
 
-/** A log of more readings may have been thinned for the bench. That leaves stretches of three times their mean at most, and never a night. */
+/**
+ * A log of more readings than this may have been thinned for the bench (`toBench`). Thinning leaves
+ * no stretch over three times the mean interval, and none as long as a night.
+ */
 const MANY = 100;
 
-/** How long without a reading is a gap, s: several times the usual interval and, in any log, what may hide a night. */
+/**
+ * The longest stretch without a reading that is no gap, s: several times the usual interval, and in
+ * any log less than may hide a night.
+ */
 function longestGap(kept: readonly Reading[]): number {
   const intervals = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
   const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1] ?? Infinity;

@@ -86,7 +86,8 @@ export default worksheet({
     /** From here on one freeze does no harm: it stands that, and its cure is over or needed no more. */
     const within = cured.strength < repeated.strength ? cured : repeated;
     const safe = within.strength > oneFreeze.strength ? within : oneFreeze;
-    // After the last low that was entered it falls towards one that nobody did; where a forecast takes over it may freeze.
+    // After the last low that was entered, the temperature falls towards one that nobody entered. From
+    // readings on, a forecast may bring frost.
     const lastLow = Math.max(known.measured + STEP, counted - DAY + COLDEST_AT);
     const [, second] = fallsTo(history, FREEZES_AT, Math.min(lastLow, repeated.time ?? Infinity));
     /** The freeze that does harm: after it, it is not known to grow any more. */

@@ -26,7 +26,7 @@ import { ChordBars } from './drawn/ChordBars.tsx';
 const perLength = (si: number, { system }: Say) =>
   `${formatNumber(si / toUnit(1, 'length', KINDS.length.shown[system]), { significant: 3 })} per ${KINDS.length.shown[system]}`;
 
-/** A ± of more than this share of the air, or of what is not air, agrees with nearly anything. A choice. */
+/** A ± over this share of the air, or of the rest, is too wide for a comparison to tell anything. A choice. */
 const TELLING = 1 / 4;
 
 /** Bars of the histogram. */
