@@ -40,7 +40,7 @@ export function setWorked(v: SetValues) {
     reference: { initial: v.initial, final: v.final },
     referenceTemperature: v.referenceAt,
   };
-  /** With so much of the bag's time left by an accelerator. */
+  /** The set if an accelerator leaves this share of the bag's times. */
   const found = (factor: number, temperature: number, around: AirAround | undefined) =>
     setByTemperature({
       reference: scaleSet(bag.reference, factor),

@@ -151,7 +151,7 @@ export function stripEstimate(v: Values<typeof stripFields>) {
 /** What it bears at a time after casting, Pa. */
 type Estimate = (elapsed: number) => Band;
 
-/** Of a part that has frozen no time is given. */
+/** The window of a part that has frozen: no time is given. */
 const noWindow = ({ needed }: StripWindow): StripWindow => ({ needed, notes: [] });
 
 /** No time by which it should pass lies beyond a frost. */

@@ -22,7 +22,7 @@ import { PERCENT } from '../shared/words/amounts.ts';
 import { bubbleFields } from './bubble-fields.ts';
 import { ChordBars } from './drawn/ChordBars.tsx';
 
-/** So much to each millimetre or inch. */
+/** A quantity per millimetre or inch, in words. */
 const perLength = (si: number, { system }: Say) =>
   `${formatNumber(si / toUnit(1, 'length', KINDS.length.shown[system]), { significant: 3 })} per ${KINDS.length.shown[system]}`;
 

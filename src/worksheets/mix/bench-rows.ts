@@ -11,7 +11,7 @@ export const STEPS = [
   0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50,
 ];
 const ROWS = 15;
-/** So many steps where they cannot cover all of that. */
+/** The number of rows, if they cannot cover all of that. */
 const FEWER_ROWS = 10;
 /** The coarsest step, kg/m³, or for a dense mix a share of its density; “near enough” is 5 %. A choice. */
 const coarsest = (target: number) => Math.max(30, 0.03 * target);

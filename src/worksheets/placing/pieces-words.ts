@@ -30,7 +30,7 @@ export const countInWords = (volume: Kept | undefined, count: Kept | undefined):
 /** A piece smaller than this, m³, is sooner a slip of a unit: a decilitre. A choice: no source. */
 const TINY = 1e-4;
 
-/** So is a measure below this, m: of centimetres, or of a point for a comma. A choice: no source. */
+/** A side below this, m, is probably one too: centimetres, or a point for a comma. A choice, no source. */
 const THIN = 0.01;
 
 /** And above this volume, m³: such a piece weighs 300 kg and takes a day of loads. A choice, no source. */

@@ -19,7 +19,7 @@ const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
 /** A slab of the demo scenario and a lid: what the energy would do to them, kg. */
 const SLAB = demo.slab.length * demo.slab.width * demo.slab.thickness * demo.wetDensity;
 const LID = 1;
-/** Nor does any sheet of this handbook work with more air than this, Pa. A choice. */
+/** The highest pressure, Pa, that worksheets of this handbook use. A choice. */
 const EVER_MARKED = fromUnit(40, 'pressure', 'bar');
 
 export default worksheet({

@@ -21,7 +21,7 @@ const ALKALIES = Math.min(
 /** More than any resin regenerated with salt holds, in equivalents per litre: they hold about 2. From memory. */
 const MOST_HELD = '2.5 mol/L';
 
-/** Of a water without hardness. */
+/** The result for a water without hardness. */
 const NOTHING = {
   volume: undefined,
   salt: undefined,
