@@ -26,24 +26,32 @@ export const upToDate = (laid: Laid, from: number, steps = STEPS): Laid =>
 
 /**
  * Migrates what earlier versions stored, before anything is read. What cannot be read stays as it
- * is.
+ * is. So does all that a version stored if a step fails on it: it is then set aside.
  */
 export function bringUp(store: Storage, steps = STEPS): void {
   // The latest version first, so that an older one never overwrites its values.
   for (const from of [...steps.keys()].reverse()) {
     const start = (part: string, version = from + 1) => `suds.${part}.${version}.`;
-    const taken = (part: string) =>
+    const old: string[] = [];
+    const found = (part: string) =>
       Object.fromEntries(
         Object.keys(store)
           .filter((key) => key.startsWith(start(part)))
           .map((key) => {
-            const text = store.getItem(key) ?? '';
-            store.removeItem(key);
-            return [key.slice(start(part).length), parsed(text)];
+            old.push(key);
+            return [key.slice(start(part).length), parsed(store.getItem(key) ?? '')];
           }),
       );
-    const laid = { bench: taken('bench'), kept: taken('kept'), used: taken('used') };
-    for (const [part, values] of Object.entries(upToDate(laid, from + 1, steps)))
+    const laid = { bench: found('bench'), kept: found('kept'), used: found('used') };
+    let migrated: Laid;
+    try {
+      migrated = upToDate(laid, from + 1, steps);
+    } catch (error) {
+      globalThis.reportError?.(error);
+      continue;
+    }
+    for (const key of old) store.removeItem(key);
+    for (const [part, values] of Object.entries(migrated))
       for (const [name, value] of Object.entries(values))
         try {
           const key = start(part, steps.length + 1) + name;
@@ -80,7 +88,7 @@ export function renaming({ keys = {}, options = {}, sheets = {} }: Renamed): Ste
   ) =>
     Object.fromEntries(
       Object.entries(values ?? {}).map(([old, value]) => {
-        const name = names[old] ?? old;
+        const name = renamed(names, old) ?? old;
         return [name, put(value, name)];
       }),
     );
@@ -94,6 +102,10 @@ export function renaming({ keys = {}, options = {}, sheets = {} }: Renamed): Ste
 
 function changed(value: unknown, part: string, names: Readonly<Record<string, string>> = {}) {
   if (!isRecord(value)) return value;
-  const found = names[String(value[part])];
+  const found = renamed(names, String(value[part]));
   return found ? { ...value, [part]: found } : value;
 }
+
+/** Only its own names: every object has a `toString`. */
+const renamed = (names: Readonly<Record<string, string>>, old: string) =>
+  Object.hasOwn(names, old) ? names[old] : undefined;

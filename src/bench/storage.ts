@@ -7,9 +7,10 @@ import { notify } from './notices.ts';
 import { isBegun, isClock } from './shapes.ts';
 
 /**
- * Storage keys carry the version of what they hold: that of the bench, or one of their own. Four carry none: `behind` and
- * `unlearned` hold marks and names that are gone once what they note is worked out, `units` one of two words, and what is
- * set `aside` has behind it the key it was found under, with the version of that.
+ * Storage keys carry the version of what they hold: that of the bench, or one of their own. Four
+ * carry none: `behind` and `unlearned`, which are emptied as soon as the results are recomputed;
+ * `units`, one of two words; and `aside`, which is followed by the key under which the value was
+ * found, with its version.
  */
 export const KEYS = {
   entries: `suds.bench.${BENCH_VERSION}.`,
@@ -33,7 +34,7 @@ const CHECKS: Readonly<Record<string, (x: unknown) => boolean>> = {
   [KEYS.left]: Array.isArray,
   [KEYS.clock]: isClock,
 };
-/** What a reader calls what has no field of its own. */
+/** What messages call a value that has no field of its own. */
 const CALLED: Readonly<Record<string, string>> = {
   [KEYS.run]: 'how far the batch at the bench had come',
   [KEYS.left]: 'the batches stopped for it',
@@ -50,22 +51,26 @@ export function decode<T>(text: string, fits: (x: unknown) => x is T): T | undef
   }
 }
 
-/** A newer version's, which an older copy of the site may meet in the same browser. It will be read there again. */
+/**
+ * Whether a key belongs to a later version of the site, which an older copy may meet in the same
+ * browser. Such a value stays where it is.
+ */
 const isNewer = (key: string) =>
   Number(/^suds\.(?:bench|kept)\.(\d+)\./.exec(key)?.[1]) > BENCH_VERSION;
 
 /**
- * Moves every stored value that this version cannot read out of the way, so that one damaged or
- * older value never stops the rest from opening. Says how many, and keeps them to be looked at.
+ * Moves every stored value that this version cannot read to an `aside` key, so that one damaged
+ * value does not stop the rest from opening. Returns the keys they had.
  */
 export function setDamagedAside(store = localStore()): readonly string[] {
   if (!store) return [];
   const ours = Object.keys(store).filter(
-    (key) => key in CALLED || (/^suds\.(bench|kept)\./.test(key) && !isNewer(key)),
+    (key) => Object.hasOwn(CALLED, key) || (/^suds\.(bench|kept)\./.test(key) && !isNewer(key)),
   );
   const damaged = ours.filter((key) => {
     const prefix = Object.keys(CHECKS).find((prefix) => key.startsWith(prefix));
-    if (!prefix || !(key in CALLED || NAME.test(key.slice(prefix.length)))) return true;
+    if (!prefix || !(Object.hasOwn(CALLED, key) || NAME.test(key.slice(prefix.length))))
+      return true;
     try {
       return !CHECKS[prefix]!(JSON.parse(store.getItem(key) ?? ''));
     } catch {
@@ -84,16 +89,22 @@ export function setDamagedAside(store = localStore()): readonly string[] {
   return damaged;
 }
 
-/** Not told here: a summary of the records is made anew, and what a run loses beside its record it says itself. */
+/**
+ * Keys whose loss is not reported here: the summary of the batches is recomputed, and a run reports
+ * its own (`RunBatch.tsx`).
+ */
 const UNTOLD: readonly string[] = [KEYS.learned, KEYS.unlearned, KEYS.run, KEYS.left];
 
-/** Lets the page go on when the browser stores nothing, or has no room: says so once and keeps values in memory. */
+/**
+ * A store that keeps a value in memory if the browser refuses it (its storage is full or off), and
+ * says so once.
+ */
 export function forgiving(store: Storage | undefined): Storage {
   const held = new Map<string, string>();
   const told = new Set<string>();
   const isReading = (key: string) => key.startsWith(KEYS.entries);
   const bodyHas = (mark: string) => globalThis.document?.body.hasAttribute(mark);
-  // A run only copies to the bench: its readings are in its record.
+  // During a run the bench holds only copies: the readings are in the record of the batch.
   const mark = (key: string) => {
     if (isReading(key) && !bodyHas('data-running'))
       markUnstored(UNSTORED, [...held.keys()].some(isReading));
@@ -102,7 +113,7 @@ export function forgiving(store: Storage | undefined): Storage {
     const clock = key === KEYS.clock;
     const id = clock ? 'clock-not-stored' : 'not-stored';
     if (UNTOLD.includes(key) || (!clock && bodyHas('data-running'))) return;
-    // Of readings again where those before were saved as a batch.
+    // Readings are reported again if the earlier ones have been saved as a batch since.
     if (told.has(id) && (!isReading(key) || bodyHas(UNSTORED))) return;
     told.add(id);
     notify(
@@ -118,7 +129,8 @@ export function forgiving(store: Storage | undefined): Storage {
         try {
           store.setItem(key, String(value));
         } catch {
-          // The next page must not take the older value for the reader's; and its going may make room.
+          // The older value must not pass for the present one on the next page; removing it may
+          // also make room.
           store.removeItem(key);
           store.setItem(key, String(value));
         }
@@ -148,7 +160,7 @@ export function openStorage(): void {
   // A page that is built has no reader.
   if (typeof window === 'undefined') return;
   const store = localStore();
-  // A first version has nothing to bring up, and its pages do not fetch what would.
+  // The first version has nothing to migrate, so its pages need not fetch the code for it.
   if (BENCH_VERSION > 1 && store) bringUp(store);
   const damaged = setDamagedAside(store);
   const tell = () =>

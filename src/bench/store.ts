@@ -15,7 +15,10 @@ import { decode, KEYS, openStorage } from './storage.ts';
 
 openStorage();
 
-/** What the reader has entered, one stored value a field, so that two tabs never overwrite each other. */
+/**
+ * What the reader has entered. Each field is stored under its own key, so two tabs do not overwrite
+ * each other's entries.
+ */
 export const $entries = persistentMap<Record<string, Entry>>(
   KEYS.entries,
   {},
@@ -35,10 +38,13 @@ export const $kept = persistentMap<Record<string, Kept>>(
   },
 );
 
-/** Worksheets in which the reader has typed or chosen something, by id: a shared reading does not say where. */
+/**
+ * The ids of the worksheets in which the reader has typed or chosen something. A shared entry does
+ * not tell in which of its worksheets it was typed.
+ */
 export const $used = persistentMap<Record<string, string>>(KEYS.used, {});
 
-/** Notes that a worksheet was used, or is no longer. */
+/** Records that a worksheet was used, or is no longer in use. */
 export function use(id: string, used: boolean): void {
   $used.setKey(id, used ? 'yes' : (undefined as never));
 }
@@ -49,13 +55,13 @@ export const $units = persistentAtom<System>(KEYS.units, 'metric', {
   decode: (text: string) => (text === 'us' ? 'us' : 'metric'),
 });
 
-/** Turns the whole site to a system of units, the button in the masthead too. */
+/** Switches the whole site to a system of units, including the button in the masthead. */
 export function setUnits(units: System): void {
   $units.set(units);
   dispatchEvent(new StorageEvent('storage', { key: KEYS.units, newValue: units }));
 }
 
-/** Whether an entry could be read again; one that could not is more than a field keeps, and that is said. */
+/** Whether an entry is small enough to be read back from storage. If not, a notice says so. */
 export function fitsField(entry: Entry): boolean {
   if (isEntry(entry)) return true;
   notify(
@@ -66,35 +72,44 @@ export function fitsField(entry: Entry): boolean {
 }
 
 /**
- * The keys of what was entered or kept since all that rests on it was last worked out anew, each under a mark that is
- * never used again: two tabs that note at once keep both, and one that takes off what it has worked out leaves what the
- * other noted meanwhile. A worksheet works itself out where it is shown; one on another page may have left a result
- * that is older now.
+ * The bench keys that have changed since the results depending on them were last recomputed; see
+ * `live/catch-up.ts`. A worksheet on this page recomputes itself, but results of other pages may now
+ * be out of date. Each key is stored under a random mark that is never reused. So if two tabs record
+ * changes at once, both are kept, and a tab that removes what it has dealt with leaves what another
+ * has recorded meanwhile.
  */
 export const $behind = persistentMap<Record<string, string>>(KEYS.behind, {});
 const mark = (): string => String(Math.random());
 
-/** Set once a batch has changed, until a page has learned from all of them anew; to another mark each time. */
+/**
+ * Set to a new mark whenever a batch changes; cleared when the summary of all batches has been
+ * recomputed.
+ */
 export const $unlearned = persistentAtom<string | undefined>(KEYS.unlearned, undefined);
-/** Notes that a batch has changed, and what was learned from all is behind. */
+/** Records that a batch has changed, so that the summary of all batches is out of date. */
 export const noteUnlearned = (): void => $unlearned.set(mark());
 
-/** Takes what was noted under these marks off again. */
+/** Removes the changed keys recorded under these marks. */
 export function dropBehind(marks: Iterable<string>): void {
   for (const one of marks) $behind.setKey(one, undefined as never);
 }
 
-/** Noted after the change itself: another tab that hears of it works with what has changed already. */
+/**
+ * Records changed keys. Call it after the change itself, so that another tab that hears of it reads
+ * the new values.
+ */
 export function noteBehind(...keys: readonly string[]): void {
   const before = Object.entries($behind.get());
   for (const key of keys) {
-    // Each change anew, for another tab may just be done with the one before.
+    // Under a new mark: another tab may be about to remove the earlier one.
     dropBehind(before.flatMap(([one, noted]) => (noted === key ? [one] : [])));
     $behind.setKey(mark(), key);
   }
 }
 
-/** Puts an entry on the bench; an empty one is taken off, and one that could not be read again is refused. */
+/**
+ * Puts an entry on the bench. An empty one is removed; one too large to be read back is refused.
+ */
 export function enter(key: string, entry: Entry | undefined): void {
   const empty = !entry || Object.values(entry).every((value) => value === undefined);
   if (!empty && !fitsField(entry)) return;
@@ -102,19 +117,20 @@ export function enter(key: string, entry: Entry | undefined): void {
   noteBehind(key);
 }
 
-/** Keeps a result for later worksheets, or takes it back. */
+/** Keeps a result for later worksheets; `undefined` removes it. */
 export function keep(key: string, kept: Kept | undefined): void {
   if (JSON.stringify($kept.get()[key]) === JSON.stringify(kept)) return;
   $kept.setKey(key, kept as Kept);
   noteBehind(key);
 }
 
-/** Where an earlier version of this handbook noted all that was behind, as one list. */
+/** Where an earlier version of this handbook stored the changed keys, as one list. */
 const LISTED = 'suds.behind';
 
 /**
- * Notes what an earlier version left. A plan that was kept before the foam of each load was is behind, with all that lies
- * beside it; the foam of a load waits for the worksheet that has the rest of the plan.
+ * Brings up to date what an earlier version left: its list of changed keys, and a plan without the
+ * foam of each load. That foam then waits for the worksheet that keeps the plan, and everything on
+ * the bench is marked as changed.
  */
 export function noteLate(): void {
   const listed = localStore()?.getItem(LISTED);
@@ -127,8 +143,8 @@ export function noteLate(): void {
 }
 
 /**
- * Puts other values into a store in place of those there. It is read first: one that nothing on this
- * page listens to does not know yet what the browser keeps, and would remove nothing.
+ * Replaces all values of a store. It is read first: a store without a listener on this page has not
+ * loaded what the browser keeps, and `set` would then remove nothing.
  */
 function replace<T>(
   store: { get: () => unknown; set: (values: Record<string, T>) => void },
@@ -139,8 +155,9 @@ function replace<T>(
 }
 
 /**
- * All that lies on the bench. Of two worksheets that keep the same thing the last one changed has it, which
- * readings alone do not tell: what is taken away and put back is both.
+ * Everything on the bench. Entries alone do not determine the kept results, because of two
+ * worksheets that keep the same key the last one worked in owns it. So both are saved and restored
+ * together.
  */
 export interface Bench {
   readonly entries: Entries;
@@ -148,14 +165,14 @@ export interface Bench {
   readonly used?: Readonly<Record<string, string>>;
 }
 
-/** What lies on the bench now. */
+/** The bench as it is now. */
 export const onBench = (): Bench => ({
   entries: $entries.get(),
   kept: $kept.get(),
   used: $used.get(),
 });
 
-/** Puts another bench in place of the one there; the units chosen stay. */
+/** Replaces the bench; the system of units stays. */
 export function replaceBench({ entries, kept, used }: Bench): void {
   replace($kept, { ...kept });
   replace($used, { ...used });

@@ -69,7 +69,10 @@ export interface NumberField extends Common {
    * The ± is a share of the number, as in the example: a jar is known more closely than a barrel.
    */
   readonly plusMinusGrows?: boolean;
-  /** As a share of the number, the ± is no more than this until it is typed: half a litre is no ± of a cupful. */
+  /**
+   * The largest ± that is assumed, as a share of the number: a usual ± of half a litre does not fit a
+   * cupful. A typed ± may be larger.
+   */
   readonly plusMinusAtMost?: number;
   /** The smallest and the largest value allowed, with their units. */
   readonly min?: string;

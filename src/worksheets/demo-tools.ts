@@ -14,12 +14,12 @@ export const demoBucket = {
   ofFoam: bucketFull(demo.foam.density),
 };
 
-/** How surely it holds what it is said to: 0.2 L in 20 L, as a volume found by weighing water. A share. @source common-practice */
+/** The relative uncertainty of its volume: 0.2 L in 20 L, found by weighing water. @source common-practice */
 export const BUCKET_DOUBT = 0.01;
-/** What the scale, read full and empty, leaves open of such a density, kg/m³. A share of it. */
+/** The relative uncertainty of a density, kg/m³, from reading the scale full and empty. */
 export const scaleDoubt = (density: number): number =>
   (Math.SQRT2 * scale) / (bucket.volume * density);
-/** How surely scale and bucket tell such a density, kg/m³. A share of it. */
+/** The relative uncertainty of a density, kg/m³, from scale and bucket together. */
 export const densityDoubt = (density: number): number =>
   Math.hypot(scaleDoubt(density), BUCKET_DOUBT);
 

@@ -27,7 +27,7 @@ export const demoRecipe = {
 export const demoVolume = (count: number = demo.slabs) =>
   batchVolume({ pieces: [{ piece: demoSlab, count }], ...demoPlan });
 
-/** So much of the demo's mix, m³, or of one that differs from it. */
+/** A volume, m³, of the demo's mix, or of one that differs from it. */
 export const demoMix = (volume: number, otherwise: Partial<ProportionInput> = {}) =>
   proportion({
     volume,

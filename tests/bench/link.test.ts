@@ -85,6 +85,13 @@ describe('a link', () => {
       toFragment({ entries: batch }, 'us')!.replace('=1.', '=9.'),
       'another version (9)',
     ],
+    [
+      'altered inside a letter of several bytes',
+      `#batch=1.${Buffer.from(JSON.stringify({ entries: { a: { t: '½' } } }))
+        .fill(0x7a, 22, 23)
+        .toString('base64url')}`,
+      'cut short or altered',
+    ],
     ['a list', encoded([1, 2]), 'it holds no batch'],
     ['nothing', encoded(null), 'it holds no batch'],
     ['with an unknown field', encoded({ entries: { a: { t: '1', script: 'x' } } }), "reading 'a'"],

@@ -109,6 +109,30 @@ describe('what an earlier version stored', () => {
   });
 });
 
+test('a step that fails on what a version stored leaves all of it in place', () => {
+  const values = {
+    'suds.bench.1.tub.tare': JSON.stringify(tare),
+    'suds.bench.1.tub.use': 'not json',
+  };
+  const store = storeWith({ ...values, 'suds.bench.2.mix.use': '{"t":"pot"}' });
+  const failing: Step = () => {
+    throw new TypeError('no such entry');
+  };
+  bringUp(store, [failing, renaming({ keys: { 'mix.use': 'use' } })]);
+  expect(inStore(store)).toEqual({ ...values, 'suds.bench.3.use': '{"t":"pot"}' });
+});
+
+test('names that every object has are not taken for renamed ones', () => {
+  const laid = {
+    bench: { toString: { t: '1' }, 'tub.use': { t: 'toString' }, other: { t: 'valueOf' } },
+    kept: { valueOf: { ...full, by: 'hasOwnProperty' } },
+  };
+  expect(renamed(laid)).toEqual({
+    bench: { toString: { t: '1' }, 'mix.use': { t: 'toString' }, other: { t: 'valueOf' } },
+    kept: laid.kept,
+  });
+});
+
 test.each([1, 2, 3])('a link of version %i is read in this one', (version) => {
   const { bench, kept } = [older, renamed(older), newer][version - 1]!;
   const body = Buffer.from(JSON.stringify({ entries: bench, kept })).toString('base64url');

@@ -31,6 +31,8 @@ beforeEach(() => {
     'suds.kept.1.mix.planned': '{"v":600,"from":"What goes into the batch?"}',
     'suds.units': 'us',
     'someone.else': '{',
+    // In CALLED, as in every object.
+    toString: 'of another site at this address',
   });
 });
 
@@ -51,6 +53,7 @@ describe('stored values that cannot be read', () => {
       'suds.bench.1.bucket.tare',
       'suds.kept.1.mix.planned',
       'suds.units',
+      'toString',
     ]);
   });
 
@@ -165,6 +168,14 @@ describe.each(['is full', 'is off'])('when the store %s', (why) => {
     engine[tare] = '1';
     engine[tare] = '2';
     expect(place).toHaveBeenCalledTimes(1);
+  });
+
+  test('it is said again of what is typed after the rest was saved as a batch', () => {
+    engine[tare] = '1';
+    marks.push(false);
+    engine[tare] = '2';
+    engine[tare] = '3';
+    expect(place).toHaveBeenCalledTimes(2);
   });
 
   test('what is said of a clock is not said of readings, and that once too', () => {

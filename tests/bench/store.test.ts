@@ -37,6 +37,14 @@ test('another bench in its place leaves nothing of the one before', () => {
   expect(kept).toEqual({ 'suds.bench.1.correct.full': '{"t":"13.4"}', 'suds.units': 'us' });
 });
 
+test('a result kept again as it was puts nothing behind: two tabs would go on for ever', () => {
+  const behind = () => Object.keys(kept).filter((key) => key.startsWith('suds.behind.'));
+  bench.keep('mix.planned', { v: 600, from: 'x' });
+  expect(behind()).toEqual([]);
+  bench.keep('mix.planned', { v: 601, from: 'x' });
+  expect(behind()).toHaveLength(1);
+});
+
 test('what could not be read again is not put on the bench, and what was there stays', () => {
   bench.enter('correct.full', { t: '13.4', u: 'kg' });
   bench.enter('correct.full', { t: '1'.repeat(4001), u: 'kg' });

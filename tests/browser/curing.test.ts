@@ -40,6 +40,18 @@ test('the time since a casting that lies on the bench is offered, and used when 
 });
 
 describe('a logger’s file', () => {
+  test('that cannot be read, as it was moved or is a folder, is told of', async () => {
+    const page = await open('curing/temperature-and-age/');
+    await page.evaluate(() => {
+      Blob.prototype.arrayBuffer = () => Promise.reject(new DOMException('', 'NotFoundError'));
+    });
+    const file = { name: 'shed.csv', mimeType: 'text/csv', buffer: Buffer.from('14:00;20') };
+    await page.locator('#log-file').setInputFiles(file);
+    await expect
+      .poll(() => page.locator('.drop').innerText(), { timeout: 5000 })
+      .toContain('‘shed.csv’ cannot be read');
+  });
+
   test('is read row by row, counted from, and shared with the next page', async () => {
     const page = await open('curing/temperature-and-age/');
     const fetched: string[] = [];

@@ -19,6 +19,14 @@ test('a limit is rounded to the allowed side, and accepted as shown', () => {
   expect(outOfBounds(heavy, 99, metric)).toContain('at least 130\u00a0kg/m³.');
 });
 
+test('a limit typed in another unit is within it, whatever the last digits of the two', () => {
+  // 3 in are a hair less than 7.62 cm, and 70 cm a hair more than 0.7 m.
+  const side = number('length', { label: 'Side', example: '0.5 m', min: '7.62 cm', max: '0.7 m' });
+  expect([3 * 0.0254 < 7.62 * 0.01, 70 * 0.01 > 0.7]).toEqual([true, true]);
+  expect(outOfBounds(side, 3 * 0.0254, metric)).toBeUndefined();
+  expect(outOfBounds(side, 70 * 0.01, metric)).toBeUndefined();
+});
+
 test('a value just beyond a limit is not shown rounded to it', () => {
   const said = 'Foam: read 500.001\u00a0kg/m³; it must be at most 500\u00a0kg/m³.';
   expect(outOfBounds(foam, 500.001, metric)).toBe(said);

@@ -131,6 +131,9 @@ describe('what a later worksheet answers anew', () => {
       // It keeps no such thing: the later worksheet answers anew.
       mayTake: false,
     });
+    // Nor where it could replace another worksheet's result, which rests on the example as its own does.
+    const example = { v: 750, ...batch, example: true } as const;
+    expect(told({ 'mix.planned': example })!.mayTake).toBe(false);
     expect(told({ 'mix.planned': { v: 600, ...batch } })).toBeUndefined();
   });
 

@@ -138,6 +138,10 @@ test('a point that may group thousands is explained both ways, where the range a
   expect(echo('1.200', hardness, us)).toBeUndefined();
   expect(echo('1.200', { ...hardness, max: '1000 mg/L' })).toBeUndefined();
   expect(full(typed('2.450')).echo).toBeUndefined();
+  // A scale that shows grams writes kilograms so, whatever else the range allows.
+  const mass = number('mass', { label: 'It', example: '2.5 kg' });
+  expect(echo('2.450', mass)).toBeUndefined();
+  expect(echo('2.450 g', mass)).toMatch(/type 2450 g$/);
 });
 
 describe('a comma that could be either mark', () => {

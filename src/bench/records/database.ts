@@ -94,14 +94,20 @@ const nameOf = (error: unknown) => (error instanceof Error ? error.name : '');
 const isFull = (error: unknown) => nameOf(error) === 'QuotaExceededError';
 const OFF = 'storage is off, or the page was opened privately';
 
-/** Brings a fault of the program to light, and says whether it was one: what a browser denies is none. */
+/**
+ * Reports an error to the console if it is a bug, and returns whether it is: a refusal by the
+ * browser is not.
+ */
 export function reportFault(error: unknown): boolean {
   if (error instanceof DOMException || !globalThis.indexedDB) return false;
   reportError(error);
   return true;
 }
 
-/** Why something went undone that is not the browser's doing, as a sentence; a fault of the program is no less one for being told. */
+/**
+ * The reason for a failure that is not a refusal by the browser, as a sentence: a later version's
+ * database, or a bug, which is also reported to the console. Undefined for a refusal.
+ */
 function otherwise(undone: string, error: unknown): string | undefined {
   if (nameOf(error) === 'VersionError')
     return `${undone}: what is stored belongs to a later version of this handbook and was left as it is. Reload the page to get that version.`;

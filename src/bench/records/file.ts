@@ -115,8 +115,9 @@ export function readFile(text: string): ReadFile {
     const which = `Batch ${i + 1} of the file${nameIn(item)}`;
     let why: string | undefined;
     const opened = openRecord(item, (whole) => {
-      const found = sift(whole);
       why = wholeWhy(whole);
+      if (why) return whole;
+      const found = sift(whole);
       left.push(...found.left);
       return found.record;
     });
@@ -158,7 +159,7 @@ function readPhotos(
   }
   const photos = new Map<string, Photo>();
   for (const [i, item] of raw.entries()) {
-    const owner = isRecord(item) ? batches.get(String(item.batch)) : undefined;
+    const owner = isRecord(item) ? batches.get(item.batch as string) : undefined;
     const which = `Photo ${i + 1} of the file${nameIn(owner)}`;
     const [fault] = faultsOf(item, PHOTO_SCHEMA);
     if (fault) {

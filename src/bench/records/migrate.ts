@@ -22,14 +22,13 @@ function fromVersion0(old: Loose): Loose {
   const values = isRecord(old.values) ? old.values : {};
   const readings: Partial<Record<ReadingName, Entry>> = {};
   for (const [name, value] of Object.entries(values)) {
-    if (!(READING_NAMES as readonly string[]).includes(name) || value === null) continue;
+    if (!(READING_NAMES as readonly string[]).includes(name) || (value ?? null) === null) continue;
     const spec = readingOf(name as ReadingName);
-    if ('options' in spec) readings[name as ReadingName] = { t: String(value) };
+    // A value that is not a number stays as written.
+    const written = typeof value === 'string' ? value : JSON.stringify(value);
+    if ('options' in spec) readings[name as ReadingName] = { t: written };
     else {
-      // A value that is not a number stays as written.
-      const t = Number.isFinite(value)
-        ? formatPlain(value as number, 'count', '1', 12)
-        : String(value);
+      const t = Number.isFinite(value) ? formatPlain(value as number, 'count', '1', 12) : written;
       readings[name as ReadingName] = { t, u: spec.unit, s: 'metric' };
     }
   }
@@ -102,7 +101,15 @@ export function openRecord(raw: unknown, sifted: (record: Loose) => Loose = (x) 
       why: `it was made by a later version (${from}) of this handbook`,
       newer: true,
     };
-  const record = sifted(broughtUp(raw, from));
+  let migrated: Loose;
+  try {
+    migrated = broughtUp(raw, from);
+  } catch (error) {
+    // One record that a step fails on must not keep the others from opening.
+    globalThis.reportError?.(error);
+    return { ok: false, why: 'it cannot be brought up to this version', newer: false };
+  }
+  const record = sifted(migrated);
   const [fault] = faultsOf(record, RECORD_SCHEMA);
   if (fault) return { ok: false, why: `${fault.at} ${fault.is}`, newer: false };
   const odd = oddities(record as unknown as BatchRecord);

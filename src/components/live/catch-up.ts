@@ -47,11 +47,11 @@ export function follow(): void {
 }
 
 /**
- * Works out anew what worksheets on other pages have kept, where something they rest on has changed: so
- * that no page takes over a number that is older than what it comes of. It fetches those alone, and works one
- * a task, so that a key in between is answered. At a key, or when the page is left, it stops where it is:
- * what is behind stays noted until all of it is done, here after the next pause or on the next page. What another tab
- * notes of late stays too: only what was looked at is taken off.
+ * Recomputes the kept results of worksheets on other pages that depend on a changed key, so that no
+ * page takes a number that is out of date. It fetches only those worksheets, and runs one per task,
+ * so that a key press in between is answered. A key press stops it, and so does leaving the page:
+ * the changed keys stay recorded until all of it is done, after the next pause or on the next page.
+ * Only the marks seen here are removed, so a change that another tab records meanwhile stays.
  */
 async function catchUp(): Promise<void> {
   let paused = true;
@@ -63,7 +63,7 @@ async function catchUp(): Promise<void> {
     restsOn ??= await table();
     const due = new Set<string>();
     const marks = new Set<string>();
-    // Last in the row, behind what it rests on.
+    // Moved to the end, so that it comes after what it depends on.
     const putBehind = ([mark, key]: readonly [string, string]) => {
       marks.add(mark);
       for (const id of keepers())
@@ -73,7 +73,7 @@ async function catchUp(): Promise<void> {
         }
     };
     Object.entries($behind.get()).forEach(putBehind);
-    // What is kept anew, here or by a worksheet awake on this page, puts behind what rests on it in turn.
+    // A result that changes, here or in a worksheet on this page, makes those that depend on it due.
     stopFollowing = $behind.listen((now, _before, mark) => {
       if (mark && now[mark]) putBehind([mark, now[mark]]);
     });

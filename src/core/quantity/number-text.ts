@@ -24,11 +24,13 @@ const GROUPED_DECIMALS = new RegExp(`^\\d{3}(?:${GROUP}\\d{3})*${GROUP}\\d{1,3}(
 const EXPONENT = /^(?:e([+-]?\d+)|\s*[x×*·]\s*10(?:\^([+-]?\d+)|([⁺⁻]?[⁰¹²³⁴-⁹]+)))/i;
 
 /**
- * Writes `22½` as `22 1⁄2`.
+ * Writes `22½` and `22-½` as `22 1⁄2`.
  * @source none: another way of writing the same number
  */
 const spellFractions = (text: string): string =>
-  text.replace(/[¼-¾⅐-⅞]/g, (mark) => ` ${mark.normalize('NFKD')} `).trim();
+  text
+    .replace(/(?:(?<=\d)-)?([¼-¾⅐-⅞])/g, (_, mark: string) => ` ${mark.normalize('NFKD')} `)
+    .trim();
 
 /**
  * Reads the number at the start of `text`. A decimal comma is read, a thousands mark never guessed;

@@ -2,7 +2,8 @@ import { KINDS, type Kind, type Unit } from './kinds.ts';
 
 /**
  * One spelling for every way of typing the same unit: `kg/m³`, `kg/m^3` and `kg per m3` agree, and
- * so do `W/(m·K)` and `W/(m K)`. Case is kept, because it tells mPa from MPa.
+ * so do `W/(m·K)` and `W/(m K)`, and `gal (US)` and `US gal`. Case is kept, because it tells mPa
+ * from MPa.
  * @source none: reading, by the spellings people type
  */
 export function normalise(unit: string): string {
@@ -28,6 +29,7 @@ export function normalise(unit: string): string {
       .replace(/\s*\/\s*/g, '/')
       .replace(/\s+/g, ' ')
       .trim()
+      .replace(/^(.+) (US|UK|imp)$/i, '$2 $1')
   );
 }
 

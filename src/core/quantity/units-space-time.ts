@@ -36,7 +36,13 @@ export const VOLUME: readonly Unit[] = [
   unit('qt', 'qt', US_GALLON / 4, ['US qt', 'qts', 'quart']),
   unit('pt', 'pt', US_GALLON / 8, ['US pt', 'pts', 'pint']),
   unit('fl oz', 'fl oz', US_GALLON / 128, ['US fl oz', 'fluid ounce', 'oz fl']),
-  unit('imp gal', 'imp gal', IMPERIAL_GALLON, ['UK gal', 'imperial gallon']),
+  unit('imp gal', 'imp gal', IMPERIAL_GALLON, [
+    'UK gal',
+    'UK gallon',
+    'UK gallons',
+    'imp gallon',
+    'imperial gallon',
+  ]),
 ];
 
 /** SI: s. @source si-brochure */

@@ -26,7 +26,7 @@ function sharedUnit(cells: readonly string[]): string | undefined {
   return numbers.length > 1 && units.size === 1 ? unit : undefined;
 }
 
-/** How many characters a cell has before the point, if it holds a number, perhaps with its ±, and nothing else. */
+/** The number of characters before the decimal point of a cell that holds only a number, or one with its ±. */
 const lead = (cell = '') =>
   /^([+\u2212]?[\d\u202f]+)(?:[.,]\d+)?(?:[ \u00a0]±.*)?$/.exec(cell)?.[1]?.length ?? 0;
 

@@ -16,18 +16,23 @@ export function useWay(id: string | undefined): string | undefined {
   const [way, setWay] = useState<string>();
   useEffect(() => {
     const at = `#${id}-question`;
+    let late = false;
     if (!id) setWay(undefined);
     else if (document.querySelector(at)) setWay(at);
     else {
       pages ??= fetched();
       pages.then(
-        (all) => setWay(all[id] && pageAt(all[id] + at)),
+        // Another worksheet may be asked for by then, or none.
+        (all) => late || setWay(all[id] && pageAt(all[id] + at)),
         // Without the table the words stand without a link.
         () => {
           pages = undefined;
         },
       );
     }
+    return () => {
+      late = true;
+    };
   }, [id]);
   return way;
 }

@@ -36,15 +36,15 @@ interface Given {
 export interface Known {
   /** From casting on, s and K, carried on as far as `AHEAD`. */
   readonly history: TemperatureHistory;
-  /** Where what the reader entered ends and the last of it repeats, s from casting. */
+  /** The end of what the reader entered, after which its last day repeats, s from casting. */
   readonly until: number;
-  /** Where readings end and the forecast begins; 0 where nothing is a reading. */
+  /** The end of the readings and start of the forecast, s from casting; 0 without readings. */
   readonly measured: number;
   /** Readings that were out of order or double. */
   readonly problems: readonly LogProblem[];
   /** Long stretches without a reading, and which reading ends each. */
   readonly gaps?: readonly Unread[];
-  /** The low of the first line of days, where it freezes and lies before what is counted of that day. */
+  /** The low of the first day, if it freezes but is earlier than the counted part of that day. */
   readonly passedFrost?: PassedFrost;
 }
 
@@ -55,11 +55,11 @@ interface Unread extends Gap {
 interface PassedFrost {
   /** K */
   readonly low: number;
-  /** Where the days begin to count, s from casting. */
+  /** The time from which the days count, s from casting. */
   readonly begins: number;
 }
 
-/** A first line's low that freezes and is over before its day begins to count. */
+/** The low of the first day, if it freezes and is over before that day begins to count. */
 const passedFrost = (days: readonly DayExtremes[], start: number, begins: number) => {
   const low = days[0]?.coldest;
   return low !== undefined && low <= ICE_POINT && start > COLDEST_AT
@@ -67,7 +67,7 @@ const passedFrost = (days: readonly DayExtremes[], start: number, begins: number
     : {};
 };
 
-/** What must be said of a frost that was entered and not counted; undefined where there is none. */
+/** The sentence on a frost that was entered but not counted; undefined if there is none. */
 export function passedFrostWords(
   { passedFrost }: Known,
   castAt: number,
@@ -79,13 +79,16 @@ export function passedFrostWords(
   return `You entered ${say(low, 'temperature', { plain: true })} for ${day}; a line’s low is that day’s early morning, before the ${begins > 0 ? 'last reading' : 'casting'} at ${clock}, and was not counted. If it is tonight’s, put it on the next line.`;
 }
 
-/** When it freezes, in words: rounded down to the hour, as a forecast has it, but never to before the casting or the forecast. */
+/**
+ * When it freezes, in words: rounded down to the hour, but not to before the casting, or the start of
+ * the forecast.
+ */
 function freezesOn({ measured }: Known, castAt: number, freezes: number): string {
   const begins = castAt + (freezes < measured ? 0 : measured);
   return momentInWords(Math.max(begins, roundMoment(castAt + freezes, 'hour-down')));
 }
 
-/** Whether the readings have that moment in them: what they say of it has happened. */
+/** Whether readings cover that moment, so that it is no forecast. */
 export const isMeasured = ({ measured }: Known, time: number) => measured > 0 && time <= measured;
 
 /** That it freezes, or has by its readings, and when; `again` where it is not the first time. */
@@ -159,10 +162,16 @@ function inOrder(given: Given['readings']) {
   return { kept, problems };
 }
 
-/** A log of more readings may have been thinned for the bench. That leaves stretches of three times their mean at most, and never a night. */
+/**
+ * A log of more readings than this may have been thinned for the bench (`toBench`). Thinning leaves
+ * no stretch over three times the mean interval, and none as long as a night.
+ */
 const MANY = 100;
 
-/** How long without a reading is a gap, s: several times the usual interval and, in any log, what may hide a night. */
+/**
+ * The longest stretch without a reading that is no gap, s: several times the usual interval, and in
+ * any log less than may hide a night.
+ */
 function longestGap(kept: readonly Reading[]): number {
   const intervals = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
   const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1] ?? Infinity;
@@ -171,7 +180,7 @@ function longestGap(kept: readonly Reading[]): number {
   return Math.min(GAP_INTERVALS * Math.max(mean, usual), LONGEST_UNREAD);
 }
 
-/** What must be said where a night or more went unread before `until`, s; undefined where none did. */
+/** The sentence on a night or more without readings before `until`, s; undefined if there is none. */
 export function unreadWords({ gaps = [] }: Known, say: Say, until = Infinity): string | undefined {
   const gap = gaps.find(({ from, to }) => to - from > LONGEST_UNREAD && from < until);
   if (!gap) return undefined;
@@ -186,7 +195,7 @@ const SAID: Partial<Record<LogProblem['code'], string>> = {
   conflict: 'gives a second temperature for a moment already given, and is not used',
 };
 
-/** What a reader must know of the temperatures a result rests on; `what` it is that is `reached`. */
+/** Notes on the temperatures that a result depends on. `what` is `reached` then, s from casting. */
 export function historyNotes(known: Known, what: string, reached?: number): readonly string[] {
   const told = known.problems.slice(0, 3).map(({ row, code }) => `Reading ${row} ${SAID[code]}.`);
   const more = known.problems.length - told.length;
@@ -212,7 +221,7 @@ export const historyBlames = {
   temperature: ['steady', 'days', 'readings'],
 } as const;
 
-/** The ends of the temperatures, said and kept alike by every worksheet that counts age. */
+/** The extremes of temperature, shown and kept alike by every worksheet that counts age. */
 export const COLDEST = {
   label: 'Coldest from casting on',
   kind: 'temperature',
@@ -220,7 +229,7 @@ export const COLDEST = {
 } as const;
 export const WARMEST = { ...COLDEST, label: 'Warmest from casting on' } as const;
 
-/** When it first freezes, left for what goes by the extremes: a night ahead is no frost yet. */
+/** The time of the first frost, for worksheets that take only the extremes: a coming night is no frost yet. */
 export const leavesFrost = {
   [KEPT_FROST]: ({ known }: { readonly known: Known }) => firstAtOrBelow(known.history, FREEZES_AT),
 };

@@ -57,7 +57,7 @@ const BINDER_WORDS = {
   other: 'a blend, or with steel in it',
 } as const;
 
-/** Why the longest of the European classes is not counted among the rules, where it is longer than they are. */
+/** A note if the longest European class, which is not one of the rules, asks for longer than they do. */
 function class4Note(ends: number | undefined, longest: number, castAt: number): readonly string[] {
   if (ends !== undefined && ends <= longest) return [];
   return [

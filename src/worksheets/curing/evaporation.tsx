@@ -28,7 +28,10 @@ const NAMES = {
   sheet: 'A sheet on the face',
 } as const;
 const STATES = { calm: 'below the limits', caution: 'take care', act: 'act' } as const;
-/** A loss in a word: below the limits it is calm only when the upper end of the estimate is too, and the face is no `warmer`. */
+/**
+ * A loss in words. A loss below the limits is called calm only if the upper end of the estimate is
+ * below them too and the face may not be `warmer`.
+ */
 const stateOf = (rate: number, state: keyof typeof STATES, warmer: boolean) =>
   state === 'calm' &&
   (warmer || rate * (1 + EVAPORATION_ACCURACY) >= CAUTION_RATE * LITTLE_BLEED_SHARE)
@@ -39,7 +42,7 @@ const stateOf = (rate: number, state: keyof typeof STATES, warmer: boolean) =>
 const mayBeWarmer = (v: { readonly concrete: number | undefined; readonly sun: 'no' | 'yes' }) =>
   v.concrete === undefined && v.sun === 'yes';
 
-/** What is to be said of the loss, of a face that may be `warmer` than it is taken to be, too; of cold, the verdict. */
+/** The judgement of a loss. `warmer`: the face may be warmer than assumed. */
 function ofLoss(r: Evaporation, wind: number, warmer: boolean, say: Say): Judgement {
   const limit = (full: number) => say(full * LITTLE_BLEED_SHARE, 'massFlux', { significant: 2 });
   const amount = say(r.rate, 'massFlux', { significant: 2 });

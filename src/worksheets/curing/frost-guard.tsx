@@ -83,15 +83,16 @@ export default worksheet({
     const guard = frostGuard({ ...grows, until: counted });
     const wanted = strongAfter(v.wanted, grows);
     const { oneFreeze, repeated, cured } = guard;
-    /** From here on one freeze does no harm: it stands that, and its cure is over or needed no more. */
+    /** From here on one freeze does no harm: it resists one, and its cure is over or no longer needed. */
     const within = cured.strength < repeated.strength ? cured : repeated;
     const safe = within.strength > oneFreeze.strength ? within : oneFreeze;
-    // After the last low that was entered it falls towards one that nobody did; where a forecast takes over it may freeze.
+    // After the last low that was entered, the temperature falls towards one that nobody entered. From
+    // readings on, a forecast may bring frost.
     const lastLow = Math.max(known.measured + STEP, counted - DAY + COLDEST_AT);
     const [, second] = fallsTo(history, FREEZES_AT, Math.min(lastLow, repeated.time ?? Infinity));
     /** The freeze that does harm: after it, it is not known to grow any more. */
     const frozen = safe.frozenFirst ? guard.firstFreeze : second;
-    /** So long the cold counts: until its cure is over and, if it ever does, it stands one freeze. */
+    /** The time until which cold matters, s: the cure is over and, if it ever does, it resists one freeze. */
     const cures = Math.max(
       cured.time ?? Infinity,
       oneFreeze.age === undefined ? 0 : (oneFreeze.time ?? Infinity),

@@ -28,31 +28,42 @@ export type HeatValues = Values<typeof heatFields>;
 
 /** How long the part is followed, s. */
 const FOLLOWED = 7 * DAY;
-/** By then a usual cement is past its fastest. */
+/** From here on the steps are longer: a usual cement is past its fastest heating. */
 const SLOWER = { from: 16 * HOUR, step: HOUR / 2 } as const;
-/** By then it warms and cools no faster than the air, whose points lie an hour apart. */
+/** From here on the part follows the air, whose temperatures are an hour apart. */
 const LATE = { from: 36 * HOUR, step: HOUR } as const;
 /**
- * Cells and steps of the part itself, coarse enough for each key press to be worked within a frame. Held against a fine
- * mesh, a thousand parts drawn from what the fields take, below the boil, had their peak within half a degree and
- * their difference, unless a face was warmer than all inside, within a degree, nine of ten within a fifth; past the
- * boil, within three. In parts under 2 cm in a
- * gale the difference, widest within seconds, was up to five off. One insulated and stripped as it warms fastest, sought
- * out for that, is within half a degree. `npm run fuzz` draws more.
+ * The cells and time steps of the part, coarse enough to be computed within one frame at each key
+ * press. Compared with a fine mesh, for a thousand parts drawn at random from what the fields allow:
+ *
+ * - below boiling, the peak is within 0.5 K; the difference of core and face within 1 K, in nine of
+ *   ten parts within 0.2 K, unless a face is warmer than all of the inside;
+ * - above boiling, within 3 K;
+ * - in parts under 2 cm in a gale the difference, which is widest within seconds, is up to 5 K off;
+ * - an insulated part stripped when it warms fastest (a case looked for) is within 0.5 K.
+ *
+ * `npm run fuzz` draws others.
  */
 export const FINE = { cells: 24, step: 660, firstStep: 80, late: [SLOWER, LATE] } as const;
 
 type Mesh = Pick<Part, 'firstStep' | 'late'> & { readonly cells: number; readonly step: number };
 
-/** A cement that heats fastest this long after mixing, s, or later, at its own reference temperature, is worked in the steps above. */
+/**
+ * A cement whose heating is fastest this long after mixing or later, s at its reference temperature,
+ * is computed with the steps above.
+ */
 const UNHURRIED = 5 * HOUR;
-/** A slab as thick, m, or thicker takes the first steps above; a column is as quick through at twice, a ball at three times. */
+/**
+ * A slab of this thickness, m, or more takes the first step above. Heat passes a column of twice the
+ * diameter as fast, and a ball of three times.
+ */
 const SLOW_THROUGH = 0.05;
 
 /**
- * The steps for a part. The sooner its cement heats fastest, τ(β/(1 + β))^(1/β), the shorter they are, down to a quarter,
- * but for the hours at the end; each begins as much sooner, so that there are hardly more of them. The first are as much
- * shorter as heat is quicker through, down to a thirty-second.
+ * The time steps for a part. They are shortened in proportion to the time at which its cement heats
+ * fastest, τ(β/(1 + β))^(1/β), down to a quarter. The longer steps then begin that much sooner, so
+ * that the number of steps hardly grows; the last, of an hour, keep their length. The first step is
+ * also shortened with the square of the thickness, down to 1/32.
  */
 function inTime(
   { late, firstStep, ...mesh }: Mesh,

@@ -18,10 +18,16 @@ import { mixWarmth } from './mix-warmth.ts';
 
 type Worked = ReturnType<typeof heatWorked>;
 
-/** How near the limit is near enough to warn, K: about what the figures of the cement are out. Common practice, no source. */
+/**
+ * A warning is given this close to the limit, K: about the error of the cement's figures. Common
+ * practice, no source.
+ */
 const NEAR = 2;
 
-/** A conductivity measured is not doubted up to so many times the most that the mix can have: that sum is rough too. A choice. */
+/**
+ * A conductivity is doubted above this many times the most that the mix can have, since that figure
+ * is rough too. A choice.
+ */
 const OVER = 1.5;
 
 /** From so many times the published heat on, that a wetter mix gives more of it is said. A choice. */
@@ -72,7 +78,7 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   };
 }
 
-/** That a cement is not the one whose heat is reckoned with: ground finer, it gives more of it in the first day. */
+/** The judgement of a rapid cement worked out as an ordinary one: it gives more heat on the first day. */
 const ofCement = ({ cement, heat }: HeatValues): Judgement | undefined =>
   cement === 'rapid' && heat !== 'oxides'
     ? {
@@ -81,7 +87,7 @@ const ofCement = ({ cement, heat }: HeatValues): Judgement | undefined =>
       }
     : undefined;
 
-/** What is to be said of a conductivity that no such mix can have: the more it conducts, the cooler it comes out. */
+/** The doubt about a conductivity that no such mix can have: too high a one makes the part too cool. */
 function ofConductivity({ conductivity, most }: Worked, say: Say): string | undefined {
   if (conductivity <= OVER * most) return undefined;
   const [own, limit] = [conductivity, most].map((each) =>

@@ -25,12 +25,12 @@ const KILOJOULES = {
 } as const;
 
 /**
- * What a mix may be off what is wanted, K: the heat that is left out brings about a degree, a reading of each
- * ingredient as much. A choice.
+ * The largest difference from the wanted temperature that is accepted, K: what the calculation leaves
+ * out makes about one degree, and so do the readings of the ingredients. A choice.
  */
 const MISS = 3;
 
-/** And what reads as that, K. A choice. */
+/** Up to this difference, K, the mix is said to be as wanted. A choice. */
 const AS_WANTED = 1;
 
 const mass = (label: string, example: string) =>
@@ -235,7 +235,10 @@ interface Masses {
   readonly foam: number;
 }
 
-/** Masses that make no base mix, or more foam by weight than cement: sooner litres. A choice, no source. */
+/**
+ * The doubt about masses that make no base mix, or about more foam than cement by weight, which is
+ * probably a volume. A choice, no source.
+ */
 function slipWords(
   { cement, water, ice, sand, sandWater, foam }: Masses,
   say: Say,

@@ -16,7 +16,10 @@ const tooHot = (kelvin: number) => kelvin > MIX.hot + DIGIT;
 /** Whether a mix is cooler or warmer than one aims at. */
 export const outsideMix = (kelvin: number) => tooCold(kelvin) || tooHot(kelvin);
 
-/** What the temperature of a mix makes doubtful, whatever is reckoned from it; undefined where nothing is. `read`: what it was read from. */
+/**
+ * The judgement of an unusual temperature of a mix, K, for every worksheet that uses one; undefined
+ * for a usual one. `read`: what to check.
+ */
 export function mixWarmth(
   kelvin: number,
   say: Say,

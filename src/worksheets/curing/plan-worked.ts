@@ -58,7 +58,7 @@ const asked = (rapid: boolean, plain: boolean): readonly PlanEntry['rule'][] => 
   rapid ? 'aci-high-early' : 'aci-normal',
 ];
 
-/** When each rule lets it dry, which of those that go for it is the longest, and what keeps it from ending. */
+/** When curing ends by each rule, which of those that apply is the longest, and what prevents an end. */
 export function planWorked(v: Values<typeof planFields>) {
   const known = historyOf(v);
   const entries = curingPlan({

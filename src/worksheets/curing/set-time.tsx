@@ -27,10 +27,13 @@ const WAYS = {
 const TOO_SOON = HOUR;
 /** Beyond a working day, nobody watches. Common practice, no source, s. */
 const TOO_LATE = 8 * HOUR;
-/** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
+/** The sinking, as a share of the depth, that strike-off covers, and that no part survives. Common practice, no source. */
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
-/** A part thicker than this stays warmer inside than at its faces, m. A choice: half of it conducts about as well as the air takes heat. */
+/**
+ * A part thicker than this, m, is noticeably warmer inside than at its faces. A choice: at this
+ * thickness, half of the part resists heat about as much as the air at its face.
+ */
 const THIN = 0.1;
 type Worked = ReturnType<typeof setWorked>;
 const factor = ([low, high]: readonly [number, number]) => {

@@ -32,7 +32,7 @@ function airAround(v: SetValues): AirAround | undefined {
   };
 }
 
-/** Set by temperature, air, water and accelerator, what it does to the part meanwhile, and what would quicken it. */
+/** The set by temperature, air, water and accelerator; its effects on the part; and what would speed it up. */
 export function setWorked(v: SetValues) {
   const law = lawOf(v.law, v.energy);
   const air = airAround(v);
@@ -40,7 +40,7 @@ export function setWorked(v: SetValues) {
     reference: { initial: v.initial, final: v.final },
     referenceTemperature: v.referenceAt,
   };
-  /** With so much of the bag's time left by an accelerator. */
+  /** The set if an accelerator leaves this share of the bag's times. */
   const found = (factor: number, temperature: number, around: AirAround | undefined) =>
     setByTemperature({
       reference: scaleSet(bag.reference, factor),
@@ -69,7 +69,10 @@ export function setWorked(v: SetValues) {
     set,
     third,
     notes,
-    /** How it comes to the air's temperature; and its initial set, s, were it kept as poured, or as warm as the air at once. */
+    /**
+     * Its approach to the temperature of the air; and its initial set, s, if it stayed as warm as
+     * poured, and if it had the temperature of the air at once.
+     */
     cooling: air && {
       ...air,
       atSet: temperatureInAir(v.mixAt, air, set.initial),

@@ -41,7 +41,10 @@ interface Aged {
   readonly frost: number | undefined;
 }
 
-/** Younger than any growth curve speaks of, and than any result of the reader's own, or frozen, it has no strength now. */
+/**
+ * The growth, with the strength now: undefined for a part younger than the growth curves and the
+ * reader's own results cover, and for a frozen one unless it goes by results of its own.
+ */
 const answers = ({ age, since, frost }: Aged, growing: Growing) => {
   const frozen = hasFrozen({ frost, since });
   const tested = growing.tested?.[0] ?? Infinity;

@@ -144,7 +144,7 @@ export function barsBroken({
     read,
     broken,
     counted,
-    /** Of the heaviest, kg/m³. */
+    /** The density of the heaviest bar, kg/m³. */
     density: Math.max(...densities),
     together,
     reading,

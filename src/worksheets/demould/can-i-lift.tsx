@@ -221,7 +221,7 @@ export default worksheet({
   sources: ['niosh-lifting-1994', 'manual-handling-general', 'common-practice'],
 });
 
-/** Whether a lift is allowed less than another; at a rate that allows neither anything, by what else it asks. */
+/** Whether one lift has the lower limit; if both are 0 because of their rate, the limit without it decides. */
 const isHarder = (one: LiftVerdict, other: LiftVerdict) =>
   one.weightLimit === other.weightLimit
     ? one.weightLimitWithoutRate < other.weightLimitWithoutRate

@@ -169,14 +169,17 @@ export function moved(v: Moves) {
 
 const at28Days = (v: Moves) => flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
 
-/** The age at 20 °C, s, at which a tension with a jerk is no more than the cautious share of its low end; undefined where it never is. */
+/**
+ * The age at 20 °C, s, at which a tension, Pa, with a jerk is within the cautious share of the low
+ * end of the strength; undefined if it never is.
+ */
 function oldEnough(v: Moves, stress: number): number | undefined {
   const at28 = at28Days(v);
   const share = at28 && withJerk(stress) / CAUTIOUS_SHARE / at28.low;
   return share && ageForLeastShare({ share, coefficients: GROWTH[v.cement] });
 }
 
-/** Its bending strength now, Pa: of the bars, or as published figures and growth curves have it. */
+/** The bending strength now, Pa: from the bars, or from published figures and growth curves. */
 function bears(v: Moves): Band | undefined {
   if (v.strengthFrom === 'bars') return barsBand(v);
   const known = at28Days(v);

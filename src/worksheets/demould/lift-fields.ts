@@ -110,7 +110,10 @@ const FACTS: Readonly<Record<string, JobFacts>> = {
   warm: { temperature: 305 },
 };
 
-/** What the method says, where it covers that or may; `taken`: how its figure is to be taken where it does not. */
+/**
+ * The judgement of the method where it covers the lift. `special`: what is special about the lift;
+ * `taken`: how to take the figure where the method does not cover it.
+ */
 export function covered(judged: () => Judgement, special: string, taken: string): Judgement {
   const [outside] = outsideScope(FACTS[special] ?? {});
   if (outside && outside !== 'temperature')
@@ -134,8 +137,8 @@ export function covered(judged: () => Judgement, special: string, taken: string)
 }
 
 /**
- * Why the shortest of some reaches, m, is not to be believed; undefined where it is. No hands come so near: the
- * method begins where the body leaves off, and counts what is shorter as that.
+ * The doubt about a reach, m, shorter than the body allows; undefined for others. The method counts a
+ * shorter one as its least.
  */
 export function shortReach(reaches: readonly number[], say: Say): string | undefined {
   const shortest = Math.min(...reaches);

@@ -10,8 +10,8 @@ import { MassBars } from './drawn/MassBars.tsx';
 import { MOST_FOR_ONE, tooHeavy } from './too-heavy.ts';
 
 /**
- * Up to this a part is light however it is lifted, kg: about what the method allows off the floor at arm’s
- * length with a twist, the lift that “Can I lift it?” begins with. A choice.
+ * Up to this mass, kg, a part is light however it is lifted: about what the method allows from the
+ * floor at arm’s length with a twist, the example of “Can I lift it?”. A choice.
  */
 const LIGHT = 8;
 

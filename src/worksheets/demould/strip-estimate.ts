@@ -27,8 +27,8 @@ const temperature = (
 ) => number('temperature', { label, example, min: '-40 °C', max: '70 °C', ...more });
 
 /**
- * The times after casting, s, between which a part at these paces comes to adjusted ages of `low` to `high`, s. None of
- * the four is earlier than an estimate is worth something.
+ * The times after casting, s, between which a part at these paces reaches adjusted ages of `low` to
+ * `high`, s. All four are at least `EARLIEST_ADJUSTED_AGE`, before which no estimate holds.
  */
 export function timesOfAges({ low, high }: Band, { slow, fast }: ReturnType<typeof paceBetween>) {
   const floor = (time: number) => Math.max(time, EARLIEST_ADJUSTED_AGE);
@@ -137,12 +137,13 @@ export function stripEstimate(v: Values<typeof stripFields>) {
     };
   };
   const strength = v.strengthFrom === 'bars' ? byBars() : byDensity();
-  // The later end is never less cautious than “Will it bear being moved like this?”, which must not find worse after it.
+  // The later end is at least as cautious as “Will it bear being moved like this?”, so that a part
+  // stripped then is not refused there.
   const stress = { low: v.stress, high: withJerk(v.stress, Math.max(v.worse, JERK)) };
   const sure = Math.min(v.share, CAUTIOUS_SHARE);
   const found = stripWindow({ stress, strength, age: ages, share: v.share, sure, within: AHEAD });
   const window = frozen ? noWindow(found) : untilFrost(found, frost);
-  /** Whether its strength is of no more than one bar, as far as was said. */
+  /** Whether its strength is from one bar only, as far as is known. */
   const oneBar = v.strengthFrom === 'bars' && (v.bars ?? 1) < 2;
   return { window, strength, pace, cold, warm, frost, thawed, frozen, age, stress, sure, oneBar };
 }
@@ -150,7 +151,7 @@ export function stripEstimate(v: Values<typeof stripFields>) {
 /** What it bears at a time after casting, Pa. */
 type Estimate = (elapsed: number) => Band;
 
-/** Of a part that has frozen no time is given. */
+/** The window of a part that has frozen: no time is given. */
 const noWindow = ({ needed }: StripWindow): StripWindow => ({ needed, notes: [] });
 
 /** No time by which it should pass lies beyond a frost. */

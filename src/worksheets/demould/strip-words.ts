@@ -41,7 +41,10 @@ function byAge({ notes }: { readonly notes: readonly Note[] }) {
   return ends[0] && (ends[0] === 'latest' ? 'The later end is' : 'The earlier end is');
 }
 
-/** Of the reader's own pieces no day is given by what the example's slab asks. Of one that froze none is given anyway. */
+/**
+ * While the tension of handling is the example slab's, no day is given for the reader's own pieces.
+ * For one that froze none is given in any case.
+ */
 export const stressAwaited = ({ stress, frozen }: Estimate, say: Say, kept: KeptResults) =>
   frozen || kept[STRESS] || !kept['batch.count']
     ? undefined
@@ -82,7 +85,8 @@ export function stripJudgement(
     };
   if (now < window.earliest) {
     const earliest = least(window.earliest);
-    // The earliest counts on the warmest from now on. Where it was colder so far, the pace so far leads to a later one.
+    // The earliest time assumes the warmest temperature from now on. If it was colder so far, the pace
+    // so far gives a later one.
     const byPace = age ? now + ((window.earliestAge! - age) * now) / age : 0;
     const soFar = Math.max(EARLIEST_ADJUSTED_AGE, byPace);
     const warmth =

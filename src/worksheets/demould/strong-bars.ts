@@ -6,8 +6,9 @@ import { KPA } from '../shared/words/amounts.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 
 /**
- * Why bars that bore so much, Pa, of a density, kg/m³, are not to be believed yet; undefined where they may be. How dry
- * they are is not known, so all that is published for that density, or a lighter one, counts, at the most of the ratios.
+ * The doubt about bars whose bending strength, Pa, is above all that is published for their density,
+ * kg/m³; undefined for others. How dry they are is not known, so figures for lighter ones count too,
+ * at the highest published ratio of bending to compressive strength.
  */
 export function strongBars(flexural: number, density: number, say: Say): string | undefined {
   const most = FLEXURAL_RATIO.foamed.high * (mostPublished(density) ?? Number.POSITIVE_INFINITY);

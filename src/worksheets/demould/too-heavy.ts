@@ -3,15 +3,18 @@ import { twoPeopleLimit } from '../../core/demould/lifting-equation/scope.ts';
 import type { Say } from '../../islands/engine/say.ts';
 
 /**
- * The most for one person in the best posture, kg, where no form of the method is chosen. The manual prints it as 23 kg
- * and as 51 lb; this is the lower of the two.
+ * The most for one person in the best posture, kg, if neither the metric nor the US form of the
+ * method is chosen. The manual prints it as 23 kg and as 51 lb; this is the lower of the two.
  */
 export const MOST_FOR_ONE = LOAD_CONSTANT_METRIC;
 
 /** As finely as it is printed: 23 kg, and 51 lb, but 50.7 lb for the one in the other’s units. */
 export const limitOf = (si: number, say: Say) => say(si, 'mass', { plain: true, significant: 3 });
 
-/** What to do with a load above a limit for one, that of this very lift or of the best posture, and how much two may lift so. */
+/**
+ * What two people may lift and, if the load, kg, is more, what else to do. `limit`, kg, is one
+ * person's for this lift, or with `best` for the best posture.
+ */
 export const handsOrGear = (mass: number, limit: number, say: Say, best = false) => {
   const two = twoPeopleLimit(limit);
   const otherwise = best
@@ -20,7 +23,7 @@ export const handsOrGear = (mass: number, limit: number, say: Say, best = false)
   return `${best ? 'In that posture' : 'Lifted like this'}, two may lift no more than ${say(two, 'mass', { significant: 2, toward: 'down' })}: ${mass > two ? otherwise : 'cast it smaller, use a trolley, or lift with others'}.`;
 };
 
-/** Of a load that nobody should lift alone, however it is lifted; `limit`: of this very lift, where that is known. */
+/** The sentence on a load too heavy for one person in any posture. `limit`, kg: for this lift, if known. */
 export const tooHeavy = (load: string, mass: number, most: number, say: Say, limit?: number) => {
   // What two may not lift at their best is not theirs in a worse lift either.
   const best = limit === undefined || mass > twoPeopleLimit(most);

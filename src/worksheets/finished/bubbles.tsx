@@ -22,11 +22,11 @@ import { PERCENT } from '../shared/words/amounts.ts';
 import { bubbleFields } from './bubble-fields.ts';
 import { ChordBars } from './drawn/ChordBars.tsx';
 
-/** So much to each millimetre or inch. */
+/** A quantity per millimetre or inch, in words. */
 const perLength = (si: number, { system }: Say) =>
   `${formatNumber(si / toUnit(1, 'length', KINDS.length.shown[system]), { significant: 3 })} per ${KINDS.length.shown[system]}`;
 
-/** A ± of more than this share of the air, or of what is not air, agrees with nearly anything. A choice. */
+/** A ± over this share of the air, or of the rest, is too wide for a comparison to tell anything. A choice. */
 const TELLING = 1 / 4;
 
 /** Bars of the histogram. */

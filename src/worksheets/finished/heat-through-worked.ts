@@ -32,7 +32,7 @@ const SURFACES = {
   none: 0,
 } as const;
 
-/** What a layer resists, as it is or as thick as it must be, by the lowest and the highest of the tables. */
+/** The thermal resistance of a layer, or the thickness for one, by the lowest and the highest table. */
 export function heatThroughWorked(v: Values<typeof heatThroughFields>) {
   const known = v.wetness === 'other';
   const moisture = known ? v.moisture : MOISTURE[v.wetness];

@@ -26,10 +26,16 @@ const exact = (value: number) => ({ value, uncertainty: 0 });
 /** Whether it is heavier than it was. */
 const gained = (settled: ConstantMass | undefined) => (settled?.change ?? 0) < 0;
 
-/** Between these an oven drives out the free water and leaves the cement its own, K. Common practice, no source. */
+/**
+ * Between these temperatures, K, an oven drives out the free water and leaves what the cement has
+ * bound. Common practice, no source.
+ */
 const DRIES = { least: ICE_POINT + 100, most: ICE_POINT + 110 } as const;
 
-/** Tight film weighs a few hundredths of a piece and less; so much more is sooner a slip. Common practice, no source. */
+/**
+ * A tight film weighs a few hundredths of the piece at most; above this share it is probably a slip.
+ * Common practice, no source.
+ */
 const FILM_MOST = 0.1;
 
 /** What the scale leaves open of a dried density. */

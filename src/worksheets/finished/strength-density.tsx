@@ -29,8 +29,8 @@ interface Tested {
 }
 
 /**
- * Where a test lies in the band of its own density. Of a piece the dry density alone is known: its wet one is
- * taken to be as many times that as `mix` has it, whose wet and dry density the page asks.
+ * Where a test lies in the band for its own density. Only the dry density of a piece is known; its
+ * wet density is assumed to have the same ratio to that as in `mix`, the fields of the page.
  */
 function lies(
   { density, low, high }: Tested,

@@ -37,7 +37,10 @@ export const vesselFields = {
   relief: { ...vesselSaid.relief, folded: true },
 };
 
-/** Refuses a vessel that is full below what still serves, as its gauge reads: core has the air around in it. */
+/**
+ * Refuses a vessel whose full pressure is not above the lowest usable one. Both as the gauge reads;
+ * core works with absolute pressures.
+ */
 export const demandFuller = ({ full, low }: { readonly full: number; readonly low: number }) =>
   demand('full', full, 'pressure', { min: low, aboveMin: true });
 

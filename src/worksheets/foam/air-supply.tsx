@@ -17,7 +17,10 @@ import { foamDensityField } from '../shared/mix/recipe.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { AIR_FLOW, AIR_VOLUME, aroundFields, demandFuller, vesselFields } from './air-fields.ts';
 
-/** Small piston machines are commonly built to run half of the time; from memory. Well above that is doubted. A choice. */
+/**
+ * A compressor that runs more than this share of the time is doubted: small piston machines are
+ * commonly built for half of it (from memory). A choice.
+ */
 const MOST_RUN = 0.7;
 
 export default worksheet({

@@ -12,10 +12,10 @@ import { FOAM, PERCENT } from '../shared/words/amounts.ts';
 import { drainageFields } from './drainage-fields.ts';
 import { DrainagePlot } from './drawn/DrainagePlot.tsx';
 
-/** Foam that loses a quarter sooner than this is thin before it can be folded in, s. Common practice, no source. */
+/** A foam that drains a quarter sooner than this, s, cannot be folded in in time. Common practice, no source. */
 const BRIEF = 3 * MINUTE;
 
-/** Shares that all lie below this are sooner fractions of one than per cents. A choice. */
+/** Shares that are all below this were probably typed as fractions of one, not as per cents. A choice. */
 const FRACTION = 0.01;
 const per = (share: number, say: Say) => say(share, 'ratio', { units: PERCENT, plain: true });
 

@@ -17,7 +17,7 @@ import { BlowDownPlot } from './drawn/BlowDownPlot.tsx';
 
 const HOLE = { metric: 'mm2', us: 'in2' } as const;
 
-/** By the gauge: below this no hole into the open holds the flow steady, Pa. */
+/** The gauge pressure, Pa, below which the flow through a hole into the open is not choked, and so not steady. */
 const chokingAt = ({ atmosphere }: { readonly atmosphere: number }) =>
   atmosphere / criticalRatio() - atmosphere;
 

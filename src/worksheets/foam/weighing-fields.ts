@@ -15,7 +15,7 @@ const full = number('mass', {
   when: { method: ['weighed'], weighings: ['one'] },
 });
 
-/** The foam on the scale, once or several times, with the liquid it may already have let go; or assumed. */
+/** Fields for the foam's density: weighed once or several times, with any liquid already drained; or assumed. */
 export const weighingFields = {
   method: choice({
     label: 'How do you know it?',

@@ -60,9 +60,11 @@ export default function TemperatureLogDrop() {
     const by = await reader();
     const large = by.tooLarge(file);
     if (large) return setProblem(large);
+    const text = await by.textOf(file);
+    if (text === undefined) return setProblem(by.unreadable(file));
     // Answers about another file do not apply to this one.
     setHow({});
-    await read(await by.textOf(file), file.name, {});
+    await read(text, file.name, {});
   };
   const again = (with_: Answers) => {
     setHow(with_);

@@ -10,7 +10,7 @@ import { densityDoubt } from '../shared/mix/density-doubt.ts';
 import { pasteWaterCement } from '../shared/mix/paste-water.ts';
 import type { baseCheckFields } from './base-check-fields.ts';
 
-/** How far the w/c may be off before it is worth mending, and how well it must be known. Common practice, no source. */
+/** The error of the w/c that is worth correcting, and the ± within which it must be known. Common practice, no source. */
 export const NEAR = 0.02;
 /** Whether a w/c is off by more than a jug can tell; half a thousandth is in its last digit. */
 export const worthIt = (off: number) => Math.abs(off) > NEAR + 5e-4;
@@ -28,13 +28,16 @@ const SURER = {
 /** Two densities of cement that differ by less than this share are the same. */
 const SAME_CEMENT = 1e-3;
 
-/** What cement may weigh with all the rest counted as part of it, kg/m³: beyond, a jug cannot tell the water. A choice. */
+/**
+ * The densities that cement may have with the other additions counted as part of it, kg/m³. Beyond
+ * these a jug does not tell the water. A choice.
+ */
 const CEMENT = { min: 2000, max: 4000 } as const;
 
 /**
- * The density of cement with which these ratios come to the plan's base mix, kg/m³. What else is in that mix counts as
- * part of the cement. Where the w/c is as meant this is exact; where it is some hundredths off, it reads a few per
- * cent less far off than it is.
+ * The density of cement with which these ratios give the plan's base mix, kg/m³. Everything else in
+ * that mix counts as part of the cement. This is exact if the w/c is as meant; if it is some
+ * hundredths off, its error is understated by a few per cent.
  */
 function cementBy(plan: number, ratios: { waterCement: number; sandCement: number }): number {
   const least = baseMix({ ...ratios, cementDensity: CEMENT.min }).density;
@@ -75,14 +78,15 @@ export function baseCheckWorked(
   );
   const [byJug, bySpace] = [check.perDensity * weighing, check.perSpace * space].map(Math.abs);
   const doubt = Math.hypot(byJug!, bySpace!);
-  // Off by more than its ±, it is said to be off; by less than twice that, it is to be weighed once more first.
+  // An error above the ± is reported; up to twice the ± the jug is to be weighed once more first.
   const doubtful = doubt > NEAR && Math.abs(off) <= doubt;
   const knowSpace = v.plan === undefined ? SURER.cement : SURER.plan;
   const surer = bySpace! <= byJug! ? SURER.jug : knowSpace;
   const slip =
     check.waterCement < BASE_WATER_CEMENT.min ||
     Math.max(check.addCement, check.addWater) > MOST_ADDED * v.cement;
-  // Too dry by its recipe, not by a slip on the way. Where the recipe is not, or was mended, only by more than the ±.
+  // Whether it is too dry because of its recipe. If the recipe itself is not too dry, or was corrected
+  // since, it counts as too dry only by more than the ±.
   const asMeant = !worthIt(fromMeant);
   const dryBelow = ROBS_FOAM_BELOW - (wanted < ROBS_FOAM_BELOW && asMeant ? 0 : doubt);
   const dryAsMeant = check.waterCement < dryBelow && (fromMeant > 0 || asMeant);

@@ -9,8 +9,9 @@ import { loadsDoubt, mixDoubts } from './mix-doubts.ts';
 import { pigmentDoubt } from './pigment-doubt.ts';
 
 /**
- * The most of each powder that usually stands in for cement, of the whole and by itself; of several, each
- * by the part it takes of its own most. Common practice, no source; limestone as CEM II holds it at most, EN 197-1.
+ * The highest usual share of each powder that replaces cement, if it is the only one. For several,
+ * their shares of these maxima add up. Common practice, no source; limestone: the maximum of CEM II,
+ * EN 197-1.
  */
 const MOST_INSTEAD: Readonly<Record<string, number>> = {
   slag: 0.7,

@@ -12,7 +12,7 @@ const share = (label: string, example: string, max: string, more: object = {}) =
   number('ratio', { label, example, min: '0 %', max, units: PERCENT, folded: true, ...more });
 
 const BLEND = { when: { cementKind: ['blend'] } };
-/** Of what a blend need not hold: none, until it is typed. */
+/** For an ingredient that a blend may do without: 0 until it is typed. */
 const NONE_OF_IT = { ...BLEND, usual: true };
 
 export const batchFields = {

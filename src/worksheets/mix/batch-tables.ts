@@ -79,7 +79,8 @@ export const leavesFurther = {
 export function bagRows({ down, up }: ReturnType<typeof wholeBags>, say: Say): string[][] {
   const row = (choice: typeof up) => {
     const { sameVolume } = choice;
-    // With more cement the base mix overfills the volume; with less the foam takes too much of a total of water.
+    // With more cement the base mix alone exceeds the volume. With less, the foam takes too much of a
+    // water that is counted in all.
     const not = choice === down ? 'too little water' : 'does not fit';
     const density = (of: 'wetDensity' | 'ovenDryDensity') =>
       sameVolume ? say(sameVolume[of], 'density') : not;

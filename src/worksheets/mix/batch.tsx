@@ -15,7 +15,7 @@ import { amountsOf, bagRows, leavesFurther, NAMES } from './batch-tables.ts';
 import { assumedDoubt } from './mix-doubts.ts';
 import { OWN_PLAN, ownPlan } from './own-plan.ts';
 
-/** For less of a bag than this nobody rounds to whole ones. A choice. */
+/** Below this share of a bag, rounding to whole bags is not suggested. A choice. */
 const PART_OF_A_BAG = 0.1;
 
 export default worksheet({

@@ -11,16 +11,16 @@ export const STEPS = [
   0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50,
 ];
 const ROWS = 15;
-/** So many steps where they cannot cover all of that. */
+/** The number of rows, if they cannot cover all of that. */
 const FEWER_ROWS = 10;
-/** A step is no coarser than this, kg/m³, or of a dense mix than a share of it: near enough is 5 % of it. A choice. */
+/** The coarsest step, kg/m³, or for a dense mix a share of its density; “near enough” is 5 %. A choice. */
 const coarsest = (target: number) => Math.max(30, 0.03 * target);
-/** So little, of a kilogram or of the last digit, is dust. */
+/** Rounding error, in kg or as a share of the last digit. */
 const DUST = 1e-6;
 /** The densities a bench sheet covers, as shares of the target: a blend lands heavy more often than light. */
 const FROM = 0.8;
 const TO = 1.35;
-/** Where fewer rows do not reach so far: what stands for the rest. */
+/** The shares of the target that stand for the rest, if the rows do not reach that far. */
 const FAR = [1.2, TO] as const;
 
 export const SCALE = { metric: 'kg', us: 'lb' } as const;
@@ -28,8 +28,8 @@ export const SCALE = { metric: 'kg', us: 'lb' } as const;
 export const decimalsIn = (step: number) => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0;
 
 /**
- * Wet densities, kg/m³, at which the scale reads whole steps of so much in the reader's unit, from the `first` to the
- * `last`; no line for a bucket that is empty but for dust, nor for one that weighs what none can.
+ * The wet densities, kg/m³, at which the scale reads `first` to `last` times `step` in the reader's
+ * unit; without those of an empty bucket, or of one heavier than any mix.
  */
 export function atSteps(
   of: Readonly<Record<'tare' | 'vessel' | 'step' | 'first' | 'last', number>>,
@@ -51,8 +51,8 @@ export const BENCH_COLUMNS = [
 ];
 
 /**
- * What to add for each round reading of the scale, in the reader's units; none of a bucket that the load cannot fill.
- * `load`: the most the mixer takes, m³; `made`: so many corrections were.
+ * What to add for each round reading of the scale, in the reader's units; nothing for a bucket that
+ * the load cannot fill. `load`: the most the mixer takes, m³; `made`: the number of corrections made.
  */
 export function benchRows(
   {

@@ -30,7 +30,10 @@ function drained(v: V): number {
   return Math.min(DRAINED.all, drainedAt({ drainage, time: v.age }));
 }
 
-/** What several buckets come to, and what each of them and all of it ask for, with the foam as it is by now. */
+/**
+ * The density from several buckets, and the corrections for each of them and for the whole, with the
+ * density that the foam has by now.
+ */
 export function bucketsWorked(
   v: V,
   pm: PlusMinus<typeof bucketsFields>,
@@ -99,7 +102,7 @@ export function bucketsWorked(
     all,
     advice,
     byScale: pm.tare / vessel,
-    /** The first bucket that is to be doubted, and the first that stands for more than the mixer takes; else -1. */
+    /** The index of the first doubtful bucket, and of the first above the mixer's largest load; -1 for none. */
     doubted,
     tooLarge,
     apart,

@@ -27,17 +27,17 @@ import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from './own-plan.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 import { grownWords, noSuchMix, waterDoubt } from './weighing-doubts.ts';
 
-/** A working is only to be followed in units that cancel. */
+/** The working is shown in units that cancel. */
 const CUBIC = { metric: 'm3', us: 'ft3' } as const;
 
-/** In whole per cents, below one in as many digits as there is something to say, and never as just near enough. */
+/** The deviation in words: in whole per cents, or one digit below 1 %, and never reading the same as the tolerance. */
 const tooMuch = (off: number, near: number, say: Say) =>
   `${saidApart(Math.abs(off), 'ratio', [near], say, {
     units: PERCENT,
     ...(Math.abs(off) < 0.01 ? { significant: 1 } : { decimals: 0 }),
   })} too ${off > 0 ? 'heavy' : 'light'}`;
 
-/** What is corrected, kg: all that is in the mixer, or as much as it has room for corrected. */
+/** The mass to correct, kg: all that is in the mixer, or as much as it has room for once corrected. */
 const inMixer = ({ measured, fix }: { readonly measured: number; readonly fix: Correction }) =>
   measured * fix.volumeBefore;
 
@@ -170,7 +170,8 @@ export default worksheet({
   judge: (r, v, say, kept = {}) => {
     const { advice, measured, off, tolerance, parts } = r;
     const { made, mass, target } = v;
-    // What is to be placed, and not corrected, may be less than was planned. A plan lacks what a correction added.
+    // A mix that is placed as it is may be less than planned. The plan does not include what a
+    // correction added, so then only a typed mass counts.
     const ownMass = r.ownMass || (made === 0 && isOwn(kept, OWN_AMOUNT));
     const there = ownMass ? ` There are ${say(mass / measured, 'volume')} of the mix.` : '';
     const amount = say(measured, 'density');

@@ -1,9 +1,9 @@
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { foamShare } from '../shared/foam/foam-share.ts';
 
-// By itself: what the reader's batches offer beside it is fetched by the pages that ask for it alone.
+// In a file of its own, so that only pages with this field fetch the offer from the reader's batches.
 
-/** How much of the foam's gas is there when the blend is weighed. */
+/** The share of the foam's gas that is still in the blend when it is weighed. */
 export const foamLives = {
   ...foamShare,
   learned: learned('foam.survival'),

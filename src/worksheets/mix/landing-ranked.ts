@@ -1,7 +1,10 @@
 import type { Landing } from '../../core/mix/landing.ts';
 
 interface Shares {
-  /** Of the foam’s density: its scale, the volume of the bucket it was weighed in, what it was found with besides, and all together. */
+  /**
+   * Of the foam’s density: from its scale, from the volume of the bucket it was weighed in, from
+   * anything else, and all together.
+   */
   readonly scale: number;
   readonly bucket: number;
   readonly found: number;

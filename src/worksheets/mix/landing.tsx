@@ -50,7 +50,8 @@ export default worksheet({
     const weighedTo = (scale: number) => (Math.SQRT2 * scale) / v.bucket / v.foamDensity;
     const scaleShare = weighedTo(v.foamScale);
     const bucketShare = pm.bucket / v.bucket;
-    // What a foam that is assumed, or varies from one weighing to the next, has beyond those by the usual scale.
+    // The part of the foam density's ± that scale and bucket do not explain: the foam was assumed, or
+    // varies from one weighing to the next.
     const known = pm.foamDensity / v.foamDensity;
     const weighed = Math.hypot(weighedTo(USUAL_SCALE), bucketShare);
     const foundShare = known > justOver(weighed, 0.01) ? Math.sqrt(known ** 2 - weighed ** 2) : 0;
@@ -189,7 +190,8 @@ export default worksheet({
         low: value - (near + aside) / nearer,
         high: value + (near - aside) / nearer,
       });
-    // What raises the odds more comes first: that reading made sure, or the aim mended. A gain is a slip to find.
+    // The advice that raises the odds more comes first: to make that reading surer, or to correct the
+    // aim. A gain of gas is a slip to find.
     const barFirst = () =>
       !gains && played(Math.sqrt(Math.max(1e-6, 1 - (first!.size / u) ** 2)), bias) > played(1, 0);
     const advice = !bar

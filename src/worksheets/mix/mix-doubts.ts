@@ -64,7 +64,7 @@ export const assumedDoubt = (foam: number, kept: KeptResults, say: Say): Judgeme
 /** More loads than these are sooner a slip of the unit than a day's work. A choice: no source. */
 const MANY_LOADS = 20;
 
-/** Of the loads that the mixer's size asks for: more, for whole pieces, are the reader's own choice. */
+/** The doubt about the number of loads that the mixer's size requires; more, for whole pieces, are the reader's choice. */
 export function loadsDoubt({
   volume,
   load,

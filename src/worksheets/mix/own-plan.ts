@@ -1,13 +1,13 @@
 import { choices, isInvented, isShown, type Reading } from '../../islands/engine/reading.ts';
 
-/** Left by a plan: how much of it is the reader's, whatever its foam is. */
+/** Bench key: how much of a plan is the reader's own, apart from its foam. */
 export const OWN_PLAN = 'mix.ownPlan';
-/** At least the density it aims at. */
+/** Its target density is the reader's own. */
 export const OWN_AIM = 1;
-/** How much of it is made, too. */
+/** And so is the amount to make. */
 export const OWN_AMOUNT = 2;
 
-/** What a plan leaves under that. */
+/** The value that a plan leaves under that key. */
 export function ownPlan(_: unknown, { fields }: Reading): number {
   const chosen = choices(fields);
   const invented = (name: string) =>

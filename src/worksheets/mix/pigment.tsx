@@ -7,7 +7,7 @@ import { DoseBar } from './drawn/DoseBar.tsx';
 import { pigmentDoubt } from './pigment-doubt.ts';
 import { pigmentShare } from './pigment-share.ts';
 
-/** Of less than this, kg, a gram is more than a twentieth. A choice: no source. */
+/** Below this mass, kg, a gram is more than a twentieth. A choice, no source. */
 const LITTLE = 0.02;
 
 /** What a load's pigment is weighed to, kg. */

@@ -3,8 +3,8 @@ import type { Say } from '../../islands/engine/say.ts';
 import { atSteps, decimalsIn, SCALE, STEPS } from './bench-rows.ts';
 
 /**
- * Densities about a target, kg/m³, at which the scale reads a round number in the reader's unit, `lines` of
- * them either way; `step`: as near as such numbers come to it. And how such a reading is said.
+ * Densities around a target, kg/m³, at which the scale reads a round number in the reader's unit:
+ * `lines` of them on each side, about `step` apart, kg/m³; and the unit and decimals of a reading.
  */
 export function roundReadings(
   sheet: Readonly<Record<'tare' | 'vessel' | 'target' | 'step' | 'lines', number>>,

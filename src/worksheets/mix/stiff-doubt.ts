@@ -3,8 +3,8 @@ import type { Judgement } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 
 /**
- * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
- * it is damp sand. A choice: lines of our own, no source.
+ * Limits of the mass of water over that of all dry ingredients: below `look` a base mix is so stiff
+ * that foam breaks in it, below `stop` it is damp sand. A choice, no source.
  */
 const STIFF = { look: 0.15, stop: 0.1 } as const;
 

@@ -25,7 +25,7 @@ export const USES = {
   },
 } as const;
 
-/** So near, kg/m³, a density is the one that is usual: 37.5 lb/ft³ is 601 kg/m³. A choice: no source. */
+/** A density within this of the usual one, kg/m³, counts as usual: 37.5 lb/ft³ is 601 kg/m³. A choice, no source. */
 const NEAR = 25;
 
 /** Whether a wet density, kg/m³, is below what any of them is usual for. */

@@ -6,18 +6,21 @@ import { noBaseMixWords } from '../shared/mix/no-base-mix.ts';
 export const noSuchMix = (density: number, say: Say): string =>
   `${say(density, 'density')} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`;
 
-/** More in the mixer than went into it by this much is no correction made before, but a slip. A line of our own, no source. */
+/**
+ * Above this multiple of the load, what is in the mixer is not explained by an earlier correction,
+ * but is a slip. A choice, no source.
+ */
 const MOST_GROWN = 1.5;
 
-/** What is strange about how much is in the mixer, kg, beside what the load is made of; undefined for nothing. */
+/** The doubt about the mass in the mixer, kg, compared with the load's ingredients; undefined for none. */
 export const grownWords = (mass: number, load: number, say: Say): string | undefined =>
   mass > MOST_GROWN * load
     ? `Look at the mix in the mixer: ${say(mass, 'mass')}, where the load is made of ${say(load, 'mass')}. Is one of them in another unit?`
     : undefined;
 
 /**
- * What is strange about the cement and all water of a load, kg; the foam’s share of that water is none of the base
- * mix’s. Densities in kg/m³.
+ * The doubt about the cement and the total water of a load, kg. The foam’s share of that water does
+ * not belong to the base mix. Densities in kg/m³.
  */
 export function waterDoubt(
   load: {

@@ -13,9 +13,12 @@ const NEWTON = { metric: 'N', us: 'lbf' } as const;
 
 /** A form higher than a person is for a designer, m. A choice: no source draws the line here. */
 const TALL = 1.8;
-/** Over fewer thicknesses it is a deep beam, of which this one's formulas tell no stress and no span. From memory. */
+/**
+ * A panel whose span is fewer thicknesses than this is a deep beam, for which these formulas do not
+ * hold. From memory.
+ */
 const SLENDER = 2;
-/** A panel that bulges less, m, does not to speak of. A choice. */
+/** A bulge below this, m, is not mentioned. A choice. */
 const LEAST_BULGE = 1e-6;
 
 export default worksheet({

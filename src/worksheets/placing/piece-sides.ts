@@ -32,8 +32,8 @@ type SideOf = (result: {
 }) => number | 'asked' | undefined;
 
 /**
- * What a worksheet that sizes one sole kind of piece leaves for those that ask for its sides later. Round a core the
- * sides are the form’s: how thick the part is they do not tell, nor what its walls measure.
+ * The sides that a worksheet for one kind of piece leaves on the bench for later worksheets. Around a
+ * core they are those of the form, and do not tell how thick the walls of the part are.
  */
 export const leavesSides: Readonly<Record<string, SideOf>> = Object.fromEntries(
   (['length', 'width', 'thickness', 'long', 'wide', 'deep'] as const).map((side) => [

@@ -30,10 +30,10 @@ export const countInWords = (volume: Kept | undefined, count: Kept | undefined):
 /** A piece smaller than this, m³, is sooner a slip of a unit: a decilitre. A choice: no source. */
 const TINY = 1e-4;
 
-/** So is a measure below this, m: of centimetres, or of a point for a comma. A choice: no source. */
+/** A side below this, m, is probably one too: centimetres, or a point for a comma. A choice, no source. */
 const THIN = 0.01;
 
-/** And a piece larger than this, m³: of mix it weighs 300 kg and takes a day of loads. A choice: no source. */
+/** And above this volume, m³: such a piece weighs 300 kg and takes a day of loads. A choice, no source. */
 const HUGE = 0.5;
 
 /** What may well be small: a hole for a bolt, an end that tapers off. */
@@ -50,7 +50,7 @@ interface Sided {
 const onEnd = ({ shape, length = 0, width = 0, thickness = 0 }: Sided) =>
   shape === 'slab' && thickness > Math.max(length, width);
 
-/** Whether a form's size is sooner a slip of a unit. Volume in m³, measures in m; one of 0 is none, as a ball has no flat. */
+/** Whether a form's size is probably a slip of a unit. Volume in m³, sides in m; a side of 0 does not exist. */
 export const maybeSlip = (volume: number, form: Sided): boolean =>
   volume < TINY ||
   volume > justOver(HUGE) ||

@@ -29,7 +29,7 @@ const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
   leftOver: 'mass',
 };
 
-/** So many readings that would explain it are named. */
+/** The most readings that are named as a possible explanation. */
 const MOST_SUSPECTS = 4;
 
 /** “Look first at “foam put in”: 0.31 L more would explain it.”, or each that could where none is near. */

@@ -89,7 +89,8 @@ export default worksheet({
     const judged = lazy(() => judgeBatch(v, pm, LIMITS));
     // Of water and cement that make no base mix nothing follows for the foam.
     const settled = isBaseMix(found.waterCementBase);
-    // As in a record: of a mix too heavy for any gas nothing came out as it says. Asked of what is nudged too.
+    // As in a record: a mix too heavy to hold any gas tells nothing. Also evaluated for perturbed
+    // readings.
     const heavy = lazy(() => settled && heavierThanAirless(v, pm));
     return { ...found, judged, heavy, settled, tells: () => settled && !heavy() };
   },

@@ -15,9 +15,9 @@ import { ofPH } from './of-ph.ts';
 import { stillHard } from './still-hard.ts';
 import { atBenchPressure, WATER_REFUSALS } from './water-solved.ts';
 
-/** With more soft water than this, blending saves nothing worth the measuring. Common practice, no source. */
+/** Above this share of soft water, blending saves too little to be worth the measuring. Common practice, no source. */
 const ALL_BUT_SOFT = 0.9;
-/** Nor with more than this of another: no home test tells a hundredth of hardness. Common practice, no source. */
+/** And above this share of the other water: no home test shows a hundredth of the hardness. Common practice, no source. */
 const ALL_BUT_HARD = 0.99;
 /** What was read stands in the working as it was read: 12 mg/L, not 12.0. */
 const READ = { plain: true, significant: 3 } as const;

@@ -5,7 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 /** Harder than the water of wells, mol/m³: brine, sea water or a wrong unit. A choice: no source draws this line. */
 export const BRINE = fromUnit(1500, 'hardness', 'mg/L CaCO3');
 
-/** So is what holds more of one ion, kg/m³. A choice: no source draws this line. */
+/** The same for a single ion: brine holds more than this, kg/m³. A choice, no source. */
 const SALTY = 5;
 
 export const FIT = '“Is this water fit to mix cement with?”';

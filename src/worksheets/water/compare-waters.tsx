@@ -46,7 +46,7 @@ const LINES = {
   finalWithin: 'final set',
   strength: 'strength',
 } as const;
-/** Where of the control's the lines lie. */
+/** The limits, as shares of the control's values. */
 const { within, leastStrength } = COMPARISON.en1008;
 const SHARES = [leastStrength, 1 - within, 1 + within];
 const AND = new Intl.ListFormat('en-GB');

@@ -4,8 +4,8 @@ import type { Judgement } from '../../islands/worksheet.ts';
 import { saidApart } from '../shared/words/said-apart.ts';
 
 /**
- * What is said of a water too caustic or too sour for foam; else nothing, nor where no pH is known. `what`:
- * which water it is; `read`: what its pH was read or worked out from.
+ * The sentence on a water too caustic or too acid for foam; undefined for others, or if its pH is not
+ * known. `what`: which water it is; `read`: what its pH was read or worked out from.
  */
 export function ofPH(
   pH: number | undefined,

@@ -1,4 +1,4 @@
-/** As much soft water as the batch’s foaming solution wants, where a page asks how much to find or to soften. */
+/** The soft water to find or to soften: as much as the batch’s foaming solution needs. */
 export const softWater = {
   example: '6.86 L',
   min: '0 L',

@@ -34,9 +34,12 @@ import {
 } from './water-fields.ts';
 import { WATER_BLAMES, WATER_REFUSALS, waterOf } from './water-solved.ts';
 
-/** Where soda does less of the work than this, the rest is left to lime that comes out by itself. A choice. */
+/**
+ * If less than this share of the stoichiometric soda is needed, most of the hardness falls out as
+ * lime by itself. A choice.
+ */
 const BY_SODA = 0.5;
-/** A hardness that passes another by no more than this factor is no other. A choice. */
+/** Two hardnesses within this factor count as the same. A choice. */
 const ABOUT = 1.03;
 /** What soda can do for a water. */
 type Outcome =

@@ -9,8 +9,9 @@ const MOST_ALKALINITY = 3;
 const LITTLE = fromUnit(60, 'hardness', 'mg/L CaCO3');
 
 /**
- * What is said of a soft water with the alkalinity of a hard one: its hardness may be degrees or grains typed as mg/L. Else
- * nothing. `alkalinity`: the reader's own, as CaCO₃; `then`: what to do with it if it is as soft as it reads.
+ * The sentence on a soft water with the alkalinity of a hard one, whose hardness may be degrees or
+ * grains typed as mg/L; undefined for others. `alkalinity`: the reader's own, as CaCO₃; `then`: what to
+ * do if the water is as soft as it reads.
  */
 export const softenedOrSlip = (
   total: number,

@@ -18,10 +18,10 @@ const ALKALIES = Math.min(
   ...LIMITS.filter(({ of }) => of === 'alkalies').map(({ most }) => most ?? Infinity),
 );
 
-/** No resin that salt regenerates holds as much, mol of equivalents a litre: about 2 at most. From memory. */
+/** More than any resin regenerated with salt holds, in equivalents per litre: they hold about 2. From memory. */
 const MOST_HELD = '2.5 mol/L';
 
-/** Of a water without hardness. */
+/** The result for a water without hardness. */
 const NOTHING = {
   volume: undefined,
   salt: undefined,

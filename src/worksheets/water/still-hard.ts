@@ -1,7 +1,7 @@
 import { SOFT_ENOUGH, softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import type { Say } from '../../islands/engine/say.ts';
 
-/** What is said of a water that comes out harder than foam wants, mol/m³, to stand behind a sentence; else nothing. */
+/** A sentence to append for a water, mol/m³, that is still too hard for foam; empty for others. */
 export const stillHard = (total: number, say: Say): string =>
   softEnoughForFoam(total)
     ? ''

@@ -40,10 +40,16 @@ const ENDS = USGS_CLASS_ENDS.map(([, end]) => asCarbonate(end));
 /** A sample this large, m³, is titrated only where there is less hardness than that in it. From memory. */
 const [LARGE_SAMPLE, LITTLE] = [250e-6, asCarbonate(5)];
 const EXTREME = asCarbonate(EXTREMELY_HARD);
-/** Up to so many German degrees are common in a tap; as many mg/L are in rain alone. Common practice, no source. */
+/**
+ * Tap water commonly has up to so many German degrees, while only rain has so few mg/L. Common
+ * practice, no source.
+ */
 const MOST_DEGREES = 30;
 
-/** What a number typed without a unit, and taken for so little in mg/L, would be in °dH, where that is too hard for foam; mol/m³. */
+/**
+ * The hardness, mol/m³, if a number typed without a unit and read as few mg/L was meant in °dH;
+ * undefined if that is soft enough for foam too.
+ */
 function perhapsDegrees(total: number, typed: string): number | undefined {
   const number = Number(typed.trim().replace(',', '.'));
   const inDegrees = fromUnit(number, 'hardness', 'dH');

@@ -112,6 +112,24 @@ test('a draft that finds room only after a save is held from then on', async () 
   expect(editor.held).toBe(true);
 });
 
+test('a draft that cannot be rewritten after a save is still there, and held', async () => {
+  const save = world.save;
+  world.save = async (record) => {
+    const saved = await save(record);
+    if (!world.full) {
+      editor.change({ notes: 'xy' });
+      world.drafting = false;
+      world.full = true;
+    }
+    return saved;
+  };
+  editor.change({ notes: 'x' });
+  await done();
+  expect(editor.state.is).toBe('refused');
+  expect(world.drafts.get('a')?.notes).toBe('xy');
+  expect(editor.held).toBe(true);
+});
+
 test('an impossible date changes nothing', async () => {
   for (const date of ['20266-11-28', '2026-02-30', '']) editor.change({ date });
   expect(editor.record).toBe(first);
@@ -249,6 +267,22 @@ describe('saved elsewhere meanwhile', () => {
       if (!drafting) expect([editor.record, editor.state]).toEqual([mine, met]);
     },
   );
+
+  test('a draft of a copy that could not be stored does not stay as a batch of its own', async () => {
+    world.full = true;
+    const save = world.save;
+    world.save = async (record) => {
+      // Typed while the copy is being stored, when no draft finds room any more.
+      await Promise.resolve();
+      world.drafting = false;
+      if (editor.record === record) editor.change({ notes: 'mine at last' });
+      return save(record);
+    };
+    expect(await editor.keepBoth()).toBe('no room');
+    expect([...world.drafts.keys()]).toEqual(['a']);
+    expect(editor.record).toMatchObject({ id: 'a', notes: 'mine at last' });
+    expect(editor.held).toBe(false);
+  });
 });
 
 test('a copy of a batch with the longest name is told apart from it', () => {

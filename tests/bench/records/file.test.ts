@@ -408,6 +408,27 @@ describe('an earlier version', () => {
     ]);
   });
 
+  test('keeps a value that is neither, as it is written', () => {
+    const values = { cement: { toString: 1, valueOf: 1 }, sand: [2] };
+    const old = { version: 0, id: 'q', title: 'T', date: '2025-01-01', values };
+    const { batches } = file(readFile(JSON.stringify({ format: FORMAT, batches: [old] })));
+    expect(batches[0]!.readings).toMatchObject({
+      cement: { t: '{"toString":1,"valueOf":1}' },
+      sand: { t: '[2]' },
+    });
+  });
+
+  test('is no reason to stop where a step fails on it', () => {
+    const circular: Record<string, unknown> = {};
+    circular.self = circular;
+    const old = { id: 'q', title: 'T', date: '2025-01-01', values: { cement: circular } };
+    expect(openRecord(old)).toEqual({
+      ok: false,
+      why: 'it cannot be brought up to this version',
+      newer: false,
+    });
+  });
+
   test('a record of the present version is not touched', () => {
     const record = blankRecord();
     const opened = openRecord(record);

@@ -17,6 +17,7 @@ import {
   toBench,
   tooLarge,
   toRecord,
+  unreadable,
 } from '../../../src/worksheets/shared/log/logger-file.ts';
 import { mustAnswer } from '../must-answer.ts';
 
@@ -152,9 +153,9 @@ test('a file in a Windows code page is read including its degree signs', async (
   const latin = (text: string) =>
     new Blob([Uint8Array.from(text, (letter) => letter.charCodeAt(0))]);
   const cells = '08.05.2026 14:00;20,1 °C\n08.05.2026 15:00;21,5 °C';
-  expect(await benched(await textOf(latin(cells)))).toBe('0\t20.1\n1\t21.5');
+  expect(await benched((await textOf(latin(cells)))!)).toBe('0\t20.1\n1\t21.5');
   const headed = await textOf(latin('Time;Temp (°C)\n08.05.2026 14:00;20'));
-  expect((await readLoggerText(headed, { otherwise: 'fahrenheit' })).scale).toBe('celsius');
+  expect((await readLoggerText(headed!, { otherwise: 'fahrenheit' })).scale).toBe('celsius');
   expect(await textOf(new Blob([`\ufeff${cells}`]))).toBe(cells);
 });
 
@@ -165,6 +166,16 @@ test('a file in UTF-16 is read by its byte order mark, in either order', async (
   const big = units.flatMap((unit) => [unit >> 8, unit & 255]);
   for (const bytes of [little, big])
     expect(await textOf(new Blob([Uint8Array.from(bytes)]))).toBe(cells);
+});
+
+test('a file that the browser cannot read is no text, and there is a sentence for it', async () => {
+  const moved = Object.assign(new Blob(['14:00;20']), {
+    arrayBuffer: () => Promise.reject(new DOMException('gone', 'NotFoundError')),
+  });
+  expect(await textOf(moved)).toBeUndefined();
+  expect(unreadable({ name: 'cure.csv' })).toMatch(
+    /^‘cure\.csv’ cannot be read: .*Choose it again/,
+  );
 });
 
 test('every row that is not clearly a reading is listed', async () => {

@@ -158,10 +158,18 @@ describe('a load with other amounts than the one before', () => {
       ...{ cement: now.cement * size.cement, water: now.water * size.water },
       foamVolume: now.foamVolume * size.foamVolume,
     };
+    /** As much by volume, of another density: another batch. */
+    const denser = Object.fromEntries(
+      (['cement', 'water', 'sand', 'foamDensity', 'wetDensity'] as const).map((of) => [
+        of,
+        now[of] * 1.1,
+      ]),
+    );
     for (const no of [
       was,
       undefined,
       larger,
+      { ...now, ...denser },
       { ...now, wetDensity: 650 },
       { ...now, loads: 3 },
       { ...now, example: true },

@@ -85,6 +85,8 @@ describe('an impossible weighing is refused at its own field', () => {
     // 80.96 and 100.4 in three digits.
     expect(cameOf(80.96, 81)).toBe(true);
     expect(cameOf(100.49, 100)).toBe(true);
+    // Beyond the digits it was entered with, it was typed.
+    expect(cameOf(100.51, 101.1)).toBe(false);
     expect(cameOf(foam(2.47).density, 75)).toBe(false);
     // The weighing that it came to was another vessel's, or is not known.
     expect(cameOf(foam(24).density, 81)).toBe(false);

@@ -126,7 +126,10 @@ function Names({
   });
 }
 
-/** Where a curve's name stands: above its peak, if nothing is hotter, or else on the shoulder where it falls; where neither is clear, nowhere. */
+/**
+ * The place of a curve's name: above its peak, if it is the hottest; else beside the curve where it
+ * falls. Undefined if there is no clear place.
+ */
 function placeBeside(
   axes: Axes,
   own: readonly Point[],

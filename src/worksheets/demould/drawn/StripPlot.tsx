@@ -20,7 +20,7 @@ interface Props {
 }
 
 const STEPS = 48;
-/** The drawing goes up to so many times what handling asks: what lies far above tells nothing of when it is reached. */
+/** The plot ends at this many times the tension of handling: what is far above does not show when that is reached. */
 const MOST_SHOWN = 3;
 /** What the names of the levels need. */
 const NAME_ROOM = 160;

@@ -57,7 +57,7 @@ const drawn = STRENGTH_RELATIONS.map((relation) => {
   return { key: relation.key, area, path: area ? `M${floor}L${ceiling}Z` : `M${floor}` };
 });
 
-/** The step lines by name, each at an end of its own: its place, and which way the name runs from there. */
+/** The names of the step lines: density and strength of the place, and the text anchor. */
 const STEP_NAMES = [
   ['California', 1460, 1.82e6, 'start'],
   ['ACI 229', 1922, 4.1e6, 'end'],

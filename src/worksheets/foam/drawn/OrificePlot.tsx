@@ -15,9 +15,9 @@ interface Props {
   readonly atmosphere: number;
   /** Gauge pressure after the hole. */
   readonly after: number;
-  /** Where a sharp edge is choked: how many times the flow drawn it may be. */
+  /** For a sharp edge that is choked: how many times the plotted flow it may pass. */
   readonly upTo: number | undefined;
-  /** Choked, nothing behind it is felt. */
+  /** It is choked: the pressure behind it has no effect. */
   readonly steady: boolean;
   readonly say: Say;
 }

@@ -132,8 +132,8 @@ interface Name {
 }
 
 /**
- * Where the names of the curves that are in the picture stand, each beside its own and clear of those before it; of all
- * curves too, where there is such a place.
+ * The places of the curves' names: each beside its own curve and clear of the earlier names, and if
+ * possible clear of all curves too.
  */
 function namesOf(curves: readonly Way[], axes: Axes): readonly Name[] {
   const left = ({ way, x, ends }: Name) => (ends ? x - NAMES[way].length * LETTER : x);

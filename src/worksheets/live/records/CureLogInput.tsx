@@ -118,9 +118,9 @@ export function CureLogInput({
               accept={LOG_FILES}
               onFiles={async ([file]) => {
                 const by = await reader();
-                const large = by.tooLarge(file!);
-                if (large) setSaid(large);
-                else take(await by.textOf(file!), {});
+                const text = by.tooLarge(file!) ? undefined : await by.textOf(file!);
+                if (text === undefined) setSaid(by.tooLarge(file!) ?? by.unreadable(file!));
+                else take(text, {});
               }}
             >
               Choose a file

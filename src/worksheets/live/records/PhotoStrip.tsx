@@ -74,8 +74,9 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
     };
     takeOff();
     offer('photo', `Photo ${i + 1} was removed.`);
-    // The picture goes when the record is stored without it, one that no stored record has named yet included;
-    // where that finds no room, now. In a conflict the other version may still name it.
+    // Storing the record without the photo removes its picture. One that no stored record has named
+    // yet is removed here, and so is one whose record finds no room to be stored. In a conflict the
+    // other version may still name it.
     await editor.store();
     if (editor.state.is === 'conflict' || isNamed()) return;
     await removePhoto(note.id, editor.record.id);

@@ -18,8 +18,9 @@ export function withScaleOf(before: Weighed, record: BatchRecord): BatchRecord {
 }
 
 /**
- * The same ± beside the weighings that follow the base mix, where nothing is typed for them yet. What was carried to
- * all of them follows it when it is corrected.
+ * The batch and its run with the scale's ± carried on to the weighings that follow the base mix, if
+ * nothing is typed there yet. If all of them still have a ± carried earlier, it follows a correction
+ * of the first.
  */
 export function scaleCarried({ readings }: Weighed, { foam, foamMass }: Going) {
   const scale = oneScale({ readings });

@@ -19,11 +19,14 @@ export interface FoamWeighed {
   readonly density?: number;
   readonly doubt?: number;
   readonly problem?: string;
-  /** What is still asked for, where the full bucket alone is known. */
+  /** What is still missing, if only the full bucket is known. */
   readonly lacks?: string;
 }
 
-/** What of its bucket a weighing still needs; undefined where nothing is missing, or it is told at its field. */
+/**
+ * The reading of its bucket that a weighing still needs, in words; undefined if none is missing, or
+ * its field has a problem of its own.
+ */
 export function lacksOf({ at, problem }: RunReadings): string | undefined {
   const name = (['tare', 'vessel'] as const).find((one) => at(one) === undefined && !problem(one));
   return name && `This weighing needs “${readingOf(name).label}” too: nothing comes of it without.`;

@@ -6,7 +6,7 @@ import { Verdict } from '../../../islands/parts/Verdict.tsx';
 import { TYPED_VOLUME } from '../../shared/mix/batch-volume.ts';
 import { jointsKnown, PIECES_KEPT } from '../../shared/mix/whole-pieces.ts';
 
-/** Beside the loads: that pieces are filled from two of them, and where there is one a way to make it in loads of whole ones. */
+/** Says that some pieces are filled from two loads and, if there is a way, how to make loads of whole pieces. */
 export function PiecesInLoads({
   loads,
   volume,

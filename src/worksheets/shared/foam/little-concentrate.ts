@@ -3,7 +3,7 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { SMALL_MASS, SMALL_VOLUME } from '../words/amounts.ts';
 import { WEIGHABLE } from '../words/weighable.ts';
 
-/** So little concentrate that a kitchen scale misses the dose. */
+/** A note on an amount of concentrate that is too small for a kitchen scale. */
 export const littleConcentrate = (
   { concentrateMass, concentrateVolume }: FoamingSolution,
   say: Say,

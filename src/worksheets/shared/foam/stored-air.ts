@@ -85,7 +85,7 @@ export const muchPressure = (gauge: number, say: Say): string | undefined =>
     ? `Read the gauge again, the number and the unit (bar, psi or kPa), and the plate: ${say(gauge, 'pressure', { units: BAR })} is more than a vessel of workshop air is often marked for (from memory).`
     : undefined;
 
-/** Nor does any sheet of this handbook work with more air than this, Pa. A choice. */
+/** The highest pressure, Pa, that worksheets of this handbook use. A choice. */
 const EVER_MARKED = fromUnit(40, 'pressure', 'bar');
 
 /** A pressure whose number was read in psi and typed as bar, Pa. */

@@ -72,12 +72,18 @@ export const readersScale = (system: System): Scale => (system === 'us' ? 'fahre
 /** Possible separators between cells, the least ambiguous first. */
 const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
 
+/** The message about a file that was moved or changed since it was chosen, or is a folder. */
+export const unreadable = ({ name }: Pick<File, 'name'>): string =>
+  `‘${name}’ cannot be read: is it a file, and was it moved or changed? Choose it again.`;
+
 /**
- * The text of a file. It is UTF-16 if it begins with a byte order mark, as a spreadsheet’s “Unicode
- * text” does; else UTF-8; and if it is not valid UTF-8, the code page of Windows.
+ * The text of a file; undefined if the browser cannot read it. It is UTF-16 if it begins with a byte
+ * order mark, as a spreadsheet’s “Unicode text” does; else UTF-8; and if it is not valid UTF-8, the
+ * code page of Windows.
  */
-export async function textOf(file: Blob): Promise<string> {
-  const bytes = await file.arrayBuffer();
+export async function textOf(file: Blob): Promise<string | undefined> {
+  const bytes = await file.arrayBuffer().catch(() => undefined);
+  if (!bytes) return undefined;
   const mark = new Uint8Array(bytes.slice(0, 2)).join();
   const utf16 = { '255,254': 'utf-16le', '254,255': 'utf-16be' }[mark];
   const text = new TextDecoder(utf16).decode(bytes);

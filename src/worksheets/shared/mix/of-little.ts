@@ -1,5 +1,5 @@
 /**
- * What a bucket is known to is no ± of a cupful: until it is typed, that of a small amount is no more than a fifth of
- * it. A choice: no source.
+ * The ± of a bucket does not fit a cupful: until it is typed, the ± is at most a fifth of the amount.
+ * A choice, no source.
  */
 export const OF_LITTLE = { plusMinusAtMost: 0.2 } as const;

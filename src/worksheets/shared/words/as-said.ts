@@ -46,7 +46,7 @@ export const scaleReads = (load: number, say: Say): Said => ({
   decimals: toUnit(load, 'mass', KINDS.mass.shown[say.system]) < LITTLE ? 3 : 2,
 });
 
-/** From so many pounds on, a tenth of an ounce is finer than anything is weighed. A choice. */
+/** From this many pounds on, weights are given in whole ounces. A choice. */
 const WHOLE_OUNCES = 10;
 
 /**

@@ -5,7 +5,7 @@ import type { Say } from '../../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../../islands/plots/Plot.tsx';
 import { PERCENT } from '../../shared/words/amounts.ts';
 
-/** mol/m³, 800 mg/L as CaCO₃: as far as "extremely hard" and a little beyond; a harder water takes the axis with it. */
+/** The axis reaches at least this hardness, mol/m³: a little beyond “extremely hard”. A harder water extends it. */
 const LEAST_END = fromUnit(800, 'hardness', 'mg/L CaCO3');
 
 /** Share of a dose of soap lost against hardness, by chemistry and by the household figure. */
