@@ -3,7 +3,7 @@ import { type Proportion, type ProportionInput, proportion } from '../core/mix/p
 import { batchVolume, pieceVolume } from '../core/placing/volume.ts';
 import { demo } from './demo.ts';
 
-/** What the demo reckons with beside its materials. Shares but for `loads` and `priming`, m³. */
+/** What the demo uses beside its materials. Shares but for `loads` and `priming`, m³. */
 export const demoPlan = {
   settling: 0.03,
   waste: 0.05,

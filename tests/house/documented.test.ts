@@ -167,7 +167,7 @@ describe('the rule finds what is missing in a doc comment', () => {
     expect(judge(`/** Reads a text.\n * @source none */\n${body}`, reader)).toHaveLength(1);
     expect(
       judge(
-        `/** Reads a number.\n * @source none: it reads, it does not reckon */\n${body}`,
+        `/** Reads a number.\n * @source none: it reads, it does not compute */\n${body}`,
         reader,
       ),
     ).toEqual([]);

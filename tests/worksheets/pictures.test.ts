@@ -208,7 +208,7 @@ describe('the labels and lines of pictures', () => {
             const html = pictureOf(timeInHand, {
               ...field('foamDensity', `${foam}`, 'g/L'),
               ...field('target', `${target}`, 'kg/m3'),
-              ...field('foamLives', `${lives}`, '%'),
+              ...field('plannedSurvival', `${lives}`, '%'),
               ...(drains && { ...field('how', 'line'), ...field('perMinute', drains, '%') }),
             });
             const names = [

@@ -260,7 +260,7 @@ test('a field that takes another worksheet’s result shows the same example as 
       if (sheet.id === 'heat-inside' && name === 'thickness') continue;
       // Blank until there is a plan: the example’s comes of its own ratios.
       if (sheet.id === 'base-check' && name === 'plan') continue;
-      // Blank until an age was counted: the example is reckoned between its coldest and its warmest.
+      // Blank until an age was counted: the example is worked out between its coldest and its warmest.
       if (sheet.id === 'strip-window' && name === 'age') continue;
       const own = parseQuantity(field.example, field.kind, field.units?.metric);
       expect(

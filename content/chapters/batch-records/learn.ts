@@ -40,7 +40,7 @@ export const six = {
   nextHigh: toHundredth(learned.next.high),
 };
 
-/** How many in a hundred land near enough whose foam is reckoned to live so far. `aim` is a share. */
+/** How many in a hundred land near enough whose foam is taken to survive so far. `aim` is a share. */
 const landsOf100 = (aim: number) =>
   Math.round(
     100 *

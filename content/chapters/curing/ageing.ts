@@ -1,7 +1,7 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '~/core/curing/age-factor.ts';
 import { HOUR, ICE_POINT } from '~/core/quantity/constants.ts';
 
-/** By an activation energy that rises in the cold: what this handbook reckons age by. */
+/** By an activation energy that rises in the cold: what this handbook counts age by. */
 export const VARIABLE: AgeLaw = { law: 'fhp' };
 export const ONE_ENERGY: AgeLaw = { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM };
 export const oneEnergy = `${(ACTIVATION_ENERGY_ASTM / 1000).toFixed(1)} kJ/mol`;

@@ -45,12 +45,12 @@ export const planned = demoCube.ovenDryDensity;
 export const plannedSunk = planned * (1 + demoPlan.settling);
 export const sinking = percent(demoPlan.settling);
 
-/** How much lighter than reckoned neat cement dries that has bound so much water, a share of its mass. */
+/** How much lighter than computed neat cement dries that has bound so much water, a share of its mass. */
 const lighter = (bound: number) => percent(1 - (1 + bound) / (1 + HYDRATE_WATER));
 /** What has bound a fifth of its mass has reacted so far, as the page on drying says; what is young, less. */
 const RECKONED = 0.87;
 const YOUNG = 0.6;
 export const reacted = percent(YOUNG);
 export const youngLighter = lighter((YOUNG / RECKONED) * HYDRATE_WATER);
-/** The same of a cement a third of which is limestone, the rest reacted as reckoned. */
+/** The same of a cement a third of which is limestone, the rest reacted as assumed. */
 export const limestoneLighter = lighter((2 / 3) * HYDRATE_WATER);

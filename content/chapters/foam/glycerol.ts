@@ -42,7 +42,7 @@ export const glycerolShare = {
 };
 
 const halfAndHalf = { glycerol: 0.5, temperature: ICE_POINT + 20 };
-/** By how much half and half is reckoned too light if the volumes are added. */
+/** By how much half and half is computed too light if the volumes are added. */
 export const tooLight = toTenth(
   1 - idealMixtureDensity(halfAndHalf) / glycerolDensity(halfAndHalf).density,
 );

@@ -36,7 +36,7 @@ const straight = {
   height: deep,
 } as const satisfies Shape;
 const round = (shape: Shape) => netVolume({ shape: box, cores: [{ shape, count: 1 }] }).net;
-/** What its form holds, m³, and how far short of that one reckoned with a straight core falls, as a share. */
+/** What its form holds, m³, and how far short of that one computed with a straight core falls, as a share. */
 export const planter = { side, holds: round(core), short: 1 - round(straight) / round(core) };
 
 export const pot = {

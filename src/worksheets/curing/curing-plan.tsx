@@ -78,7 +78,7 @@ const WHY: Readonly<Record<string, string>> = {
   'held-after-end': 'beyond what you entered',
 };
 
-/** What European class 1 asks of set; a mix wetter than the bag’s test sets later than was reckoned. */
+/** What European class 1 asks of set; a mix wetter than the bag’s test sets later than was worked out. */
 const ofSet = (does: string, set: number | undefined, say: Say) =>
   `only if it sets within ${say(EN_CLASS_1_SET, 'time', { units: HOURS, plain: true })}${
     set === undefined

@@ -51,7 +51,7 @@ export default worksheet({
     sandCement: { ...sandCement, folded: true },
     counts,
     cementDensity,
-    foamLives: foamShare,
+    plannedSurvival: foamShare,
     target: moisture(
       'Dry enough at',
       '4.2 %',

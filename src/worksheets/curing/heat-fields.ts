@@ -144,7 +144,7 @@ export const heatFields = {
   sandCement: { ...sandCement, folded: true },
   cementDensity,
   foamDensity: { ...foamDensityField, folded: true },
-  foamLives: foamShare,
+  plannedSurvival: foamShare,
   insulation: number('length', {
     label: 'Insulation, thickness',
     help: 'Foam board or dry mineral wool, 0.035\u00a0W/(m·K); from memory.',

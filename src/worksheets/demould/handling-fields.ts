@@ -82,7 +82,7 @@ export const places = {
   grip: inset('Hands apart by', '200 mm', ['middle']),
 };
 
-/** What presses on the part at a stage: out of the form, the harder of two ways to reckon it. */
+/** What presses on the part at a stage: out of the form, the harder of two ways to work it out. */
 export function burden(
   chosen: {
     readonly stage: keyof typeof stage.options;

@@ -26,7 +26,7 @@ export default worksheet({
     counts,
     sandCement: { ...sandCement, folded: true },
     cementDensity,
-    foamLives: foamShare,
+    plannedSurvival: foamShare,
     foam: foamDensityField,
     degree: number('ratio', {
       label: 'Share of the cement that has reacted',

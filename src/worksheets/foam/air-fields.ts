@@ -6,7 +6,7 @@ export const GAUGE = BAR;
 export const AIR_FLOW = { metric: 'L/min', us: 'cfm' } as const;
 export const AIR_VOLUME = { metric: 'L', us: 'ft3' } as const;
 
-/** The vessel of air, and the air around it: shared by what is reckoned about either. */
+/** The vessel of air, and the air around it: shared by what is worked out about either. */
 export const vesselFields = {
   vessel: number('volume', {
     label: 'Receiver’s volume',

@@ -75,7 +75,7 @@ export default worksheet({
     const found = fitDrainage({ readings, readingError: v.error, together });
     const line = !found.supported && found.because === 'no-curvature' ? found : undefined;
     const curve: Drainage | undefined = found.supported ? found.curve : line?.straight;
-    // By the line too: what follows reckons with it so far, and one that does not rise has neither.
+    // By the line too: what follows uses it so far, and one that does not rise has neither.
     const after = (drained: number) => {
       const time = curve && timeToDrain({ drainage: curve, share: drained });
       return time === Infinity ? undefined : time;

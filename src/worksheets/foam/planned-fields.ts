@@ -5,7 +5,7 @@ import { foamDensityField } from '../shared/mix/recipe.ts';
 /** The batch a foam is for, as other worksheets have planned it; seldom typed here. */
 export const plannedFields = {
   foamDensity: { ...foamDensityField, label: 'Foam density when made', folded: true },
-  foamLives: foamShare,
+  plannedSurvival: foamShare,
   target: number('density', {
     label: 'Planned wet density',
     example: '600 kg/m3',

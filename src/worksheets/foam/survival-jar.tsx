@@ -67,7 +67,7 @@ export default worksheet({
       baseDensity: v.baseDensity,
       foamDensity: v.foamDensity,
       solutionDensity: SOLUTION_DENSITY,
-      survival: v.foamLives,
+      survival: v.plannedSurvival,
     });
     const survival = foamSurvival({ readings, gaslessDensity: gasless });
     const inOrder = readings.toSorted((a, b) => a.time - b.time);

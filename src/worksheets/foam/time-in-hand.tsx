@@ -39,7 +39,7 @@ export default worksheet({
       baseDensity: v.baseDensity,
       foamDensity: v.foamDensity,
       solutionDensity: SOLUTION_DENSITY,
-      survival: v.foamLives,
+      survival: v.plannedSurvival,
     });
     const hand = {
       ...batch,
@@ -47,7 +47,8 @@ export default worksheet({
       baseDensity: v.baseDensity,
       solutionDensity: SOLUTION_DENSITY,
       // The jar begins when it is blended: what the plan lets die by then is gone before.
-      gasLeft: v.foamLives * (v.survives === 'jar' ? gasLeftAfter({ rate, time: v.inMix }) : 1),
+      gasLeft:
+        v.plannedSurvival * (v.survives === 'jar' ? gasLeftAfter({ rate, time: v.inMix }) : 1),
       drainage,
       tolerance: v.tolerance,
     };
@@ -57,7 +58,7 @@ export default worksheet({
       drainage: soonest,
       wait: 0,
       dose: v.dose,
-      survival: v.foamLives,
+      survival: v.plannedSurvival,
     });
     const after = (wait: number, dose: Dose = v.dose) =>
       dose === 'mass' && drainedAt({ drainage, time: wait }) === 1
@@ -190,14 +191,14 @@ export default worksheet({
     ...(v.how === 'line' && seen === undefined
       ? ['A line is good to its last reading: give “Read over the first” for this rate.']
       : []),
-    ...(v.foamLives < 1
+    ...(v.plannedSurvival < 1
       ? [
-          `The plan lets ${say(1 - v.foamLives, 'ratio', { units: PERCENT, significant: 2 })} of the gas die until the foam is in the mix: the foam made for that is counted, and a loss after blending comes on top.`,
+          `The plan lets ${say(1 - v.plannedSurvival, 'ratio', { units: PERCENT, significant: 2 })} of the gas die until the foam is in the mix: the foam made for that is counted, and a loss after blending comes on top.`,
         ]
       : []),
     v.survives === 'jar'
       ? 'The loss in the mix is counted with the jar’s rate, and the jar stands still; the mixer does not.'
-      : `${v.foamLives < 1 ? 'The rest' : 'All of the foam'} is taken to survive the mix. The jar test below finds out, and this worksheet then uses it.`,
+      : `${v.plannedSurvival < 1 ? 'The rest' : 'All of the foam'} is taken to survive the mix. The jar test below finds out, and this worksheet then uses it.`,
     'Only drainage is counted. Foam whose top sinks in the bucket has lost gas as well: make it afresh.',
   ],
   refusals: {

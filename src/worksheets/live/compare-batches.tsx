@@ -14,7 +14,7 @@ import { noCharts } from './compare/no-charts.ts';
 import { landedOf } from './compare/record-landed.ts';
 import { signedPercent } from './compare/signed-percent.ts';
 import { isDoubted } from './records/record-doubts.ts';
-import { ageWhenStripped, driedDensity, reckon, tellsOfFoam } from './records/record-numbers.ts';
+import { ageWhenStripped, balanceOf, driedDensity, tellsOfFoam } from './records/record-numbers.ts';
 import { landedDensity, nameOf, namesInWords, weighedDensity } from './records/record-words.ts';
 import { useRecords } from './records/use-records.ts';
 import { useStrengthDoubts } from './records/use-strength-doubts.ts';
@@ -122,17 +122,17 @@ export default function CompareBatches() {
         rows={shown.map((record, i) => {
           const [planned, weighed] = [readingValue(record, 'planned'), landedDensity(record)];
           const [cement, water] = [readingValue(record, 'cement'), readingValue(record, 'water')];
-          const reckoned = reckon(record);
+          const balance = balanceOf(record);
           const age = ageWhenStripped(record);
           const density = (x: number | undefined) => (x === undefined ? '—' : say(x, 'density'));
           return [
             `${nameOf(record)}${doubted.includes(record) ? ', look again' : ''}`,
             planned && weighed ? signedPercent(weighed / planned - 1) : '—',
-            reckoned.ok && tellsOfFoam(reckoned.verdict)
+            balance.ok && tellsOfFoam(balance.verdict)
               ? withPm(
                   say,
-                  reckoned.verdict.survival,
-                  reckoned.verdict.u.survival,
+                  balance.verdict.survival,
+                  balance.verdict.u.survival,
                   'ratio',
                   PERCENT,
                 ).replaceAll(' ', '\u00a0')

@@ -5,8 +5,8 @@ import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.
 import { convention, counts, helpedCementDensity } from '../shared/mix/recipe-details.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { FIBRE_NAMES } from './fibre-names.ts';
-import { foamLives } from './foam-lives.ts';
 import { pigmentShare } from './pigment-share.ts';
+import { plannedSurvival } from './planned-survival.ts';
 
 const share = (label: string, example: string, max: string, more: object = {}) =>
   number('ratio', { label, example, min: '0 %', max, units: PERCENT, folded: true, ...more });
@@ -92,7 +92,7 @@ export const batchFields = {
   load: { ...largestLoad, folded: true },
   leastLoads,
   counts,
-  foamLives,
+  plannedSurvival,
   cementDensity: helpedCementDensity,
   moisture: share('Water in the sand as it lies', '1 %', '50 %', {
     help: 'Of its oven-dry mass. Dry a panful and weigh it twice.',

@@ -34,7 +34,7 @@ export function recipeOf(v: BatchValues): Omit<DesignInput, 'target'> {
     admixture: { share: v.admixture, waterShare: v.admixtureWater },
     foamDensity: v.foamDensity,
     convention: v.convention,
-    survival: v.foamLives,
+    survival: v.plannedSurvival,
   };
 }
 

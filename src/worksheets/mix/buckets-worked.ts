@@ -26,7 +26,7 @@ type V = Values<typeof bucketsFields>;
 function drained(v: V): number {
   if (v.drains === 'not') return 0;
   const drainage = drainageOf(v.drains, v);
-  // The last of the liquid never leaves, and foam without any has no density to reckon with.
+  // The last of the liquid never leaves, and foam without any has no density to use.
   return Math.min(DRAINED.all, drainedAt({ drainage, time: v.age }));
 }
 

@@ -17,7 +17,7 @@ import { cementDensity, counts } from '../shared/mix/recipe-details.ts';
 import { PERCENT } from '../shared/words/amounts.ts';
 import { withoutMoney } from '../shared/words/spelt.ts';
 import { RankedBars } from './drawn/RankedBars.tsx';
-import { foamLives } from './foam-lives.ts';
+import { plannedSurvival } from './planned-survival.ts';
 
 const price = (label: string, example: string, help?: string) =>
   number('count', {
@@ -102,7 +102,7 @@ export default worksheet({
     sandCement: { ...sandCement, folded: true },
     cementDensity,
     foamDensity: { ...foamDensityField, folded: true },
-    foamLives,
+    plannedSurvival,
     dose: otherDose.dose,
     oneIn: { ...otherDose.oneIn, folded: true },
     percent: { ...otherDose.percent, folded: true },
@@ -125,7 +125,7 @@ export default worksheet({
       sandCement: v.sandCement,
       cementDensity: v.cementDensity,
       foamDensity: v.foamDensity,
-      survival: v.foamLives,
+      survival: v.plannedSurvival,
     });
     const { concentrateVolume } = foamingSolution({
       foamVolume: mix.foamVolume,

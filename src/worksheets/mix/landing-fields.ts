@@ -77,7 +77,7 @@ export const landingFields = {
     takes: 'mix.loadCement',
     folded: true,
   }),
-  foamLives: foamShare,
+  plannedSurvival: foamShare,
   waterCement: { ...waterCement, folded: true },
   counts,
   sandCement: { ...sandCement, folded: true },

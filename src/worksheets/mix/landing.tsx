@@ -160,7 +160,7 @@ export default worksheet({
   },
   judge: (
     { odds, found, near, ranked: [first] },
-    { target, foamDensity, foamLives, gasLost },
+    { target, foamDensity, plannedSurvival, gasLost },
     say,
   ) => {
     const unfit = unfitFoam(foamDensity, say);
@@ -169,7 +169,7 @@ export default worksheet({
     // As the readings stand: what doubtful ones bend the mean by, no plan takes away.
     const { value, first: u, landed } = found.wetDensity;
     const bias = value - target;
-    const allowed = 1 - foamLives;
+    const allowed = 1 - plannedSurvival;
     const off = say(Math.abs(bias), 'density', { significant: 2 });
     const losses = `the plan allows for ${percent(allowed)} of the gas to be lost, and you put the loss at ${percent(gasLost)}`;
     // Then most of the bias is not the plan’s, which can allow for no loss at all, but for no less.

@@ -4,7 +4,7 @@ import { FOAM_VESSEL } from '../shared/foam/foam-vessel.ts';
 import { largestLoad, leastLoads } from '../shared/mix/load-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/mix/recipe.ts';
 import { convention, counts, helpedCementDensity } from '../shared/mix/recipe-details.ts';
-import { foamLives } from './foam-lives.ts';
+import { plannedSurvival } from './planned-survival.ts';
 
 export const proportionFields = {
   volume: number('volume', {
@@ -42,7 +42,7 @@ export const proportionFields = {
   ...otherDose,
   partsWater: { ...partsWater, usual: true, help: 'By volume: 40 for 1 : 40.' },
   glycerol,
-  foamLives,
+  plannedSurvival,
   lanceLoss: { ...lanceLoss, folded: true },
   priming: { ...priming, folded: true },
   load: { ...largestLoad, help: 'Of foamed mix, with room for the paddle.' },

@@ -24,7 +24,7 @@ export const proportionPlan = sum({
       cementDensity: v.cementDensity,
       foamDensity: v.foamDensity,
       convention: v.convention,
-      survival: v.foamLives,
+      survival: v.plannedSurvival,
     });
     const loads = mixerLoads({
       batch: mix,

@@ -64,7 +64,7 @@ export default worksheet({
     sandCement,
     foam: foamDensityField,
     cementDensity,
-    foamLives: foamShare,
+    plannedSurvival: foamShare,
   },
   folded: 'The cement, and the foam that survives',
   work: ({ by, use, density, foam, ...planned }) => {

@@ -55,7 +55,7 @@ export default worksheet({
       units: PERCENT,
     }),
     foamDensity: { ...foamDensityField, folded: true },
-    foamLives: foamShare,
+    plannedSurvival: foamShare,
     waterCement: { ...waterCement, folded: true },
     counts,
     sandCement: { ...sandCement, folded: true },

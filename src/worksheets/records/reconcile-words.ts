@@ -7,7 +7,7 @@ import { HARDLY } from '../../core/records/verdict.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { LEAST_LIVES } from '../shared/foam/foam-share.ts';
+import { LEAST_SURVIVAL } from '../shared/foam/foam-share.ts';
 import { noBaseMixWords } from '../shared/mix/no-base-mix.ts';
 import { FOAM, PERCENT } from '../shared/words/amounts.ts';
 import { withPm } from '../shared/words/with-pm.ts';
@@ -69,7 +69,7 @@ const FEW_LIVE = 0.75;
 
 /** What a low survival comes of, if the readings stand. */
 const fewWords = ({ survival }: VerdictCorrected): string =>
-  `If they are right: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.${survival < LEAST_LIVES ? ' As it stands it teaches nothing of foam.' : ''}`;
+  `If they are right: base mix too stiff or thirsty, foam too thin or too old, or too much stirring. Change one of them.${survival < LEAST_SURVIVAL ? ' As it stands it teaches nothing of foam.' : ''}`;
 
 /** What survived, of a batch whose mass does not close or cannot be told to; `share`: as it is said. */
 const ifBucketRight = (verdict: VerdictCorrected, share: string): string =>

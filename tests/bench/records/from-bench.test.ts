@@ -45,7 +45,7 @@ describe('the planned density of a saved batch', () => {
     expect(recordFromBench('a').readings.planned?.t).toBe('400');
   });
 
-  test('is not the example’s that was reckoned with while the typed one was not known', () => {
+  test('is not the example’s that was used while the typed one was not known', () => {
     enter(target('density'), { t: '550' });
     keep('mix.planned', { v: 600, from: proportion.question });
     expect(recordFromBench('a').readings.planned).toBeUndefined();

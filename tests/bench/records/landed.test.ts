@@ -6,7 +6,7 @@ import { chartJudgement } from '../../../src/worksheets/live/compare/LandingChar
 import { landedOf } from '../../../src/worksheets/live/compare/record-landed.ts';
 import { demoBatches } from '../../../src/worksheets/live/records/demo-batches.ts';
 import { learnFrom, observe } from '../../../src/worksheets/live/records/lessons.ts';
-import { foamLives } from '../../../src/worksheets/mix/foam-lives.ts';
+import { plannedSurvival } from '../../../src/worksheets/mix/planned-survival.ts';
 import { foamShare } from '../../../src/worksheets/shared/foam/foam-share.ts';
 import { file, whole } from './whole-file.ts';
 
@@ -199,7 +199,7 @@ describe('batches of another plan', () => {
     expect(saidOf(3).say).toMatch(
       /^Correct the plan once.* keep the target .*too heavy on average/,
     );
-    const [field] = foamLives.label.split(',');
+    const [field] = plannedSurvival.label.split(',');
     expect(saidOf(3).say).toContain(`“${field}”`);
   });
 

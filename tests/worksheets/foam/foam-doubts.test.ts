@@ -169,7 +169,7 @@ test('the limits include the ± of the foam’s density where liquid is read by 
     expect(sure.low).toBeGreaterThan(at('65'));
     expect(sure.high).toBeLessThan(at('95'));
   }
-  // Weighed, or reckoned by the reader, no share follows it.
+  // Weighed, or worked out by the reader, no share follows it.
   for (const measure of ['mass', 'share']) expect(limits(measure, 15)).toEqual(limits(measure, 0));
 });
 
@@ -324,7 +324,7 @@ describe('the jar of mix', () => {
 });
 
 describe('where the plan lets a share of the foam die', () => {
-  const typed = { foamLives: '70' };
+  const typed = { plannedSurvival: '70' };
   const { numbers } = answered(proportion, typed);
   const by = { from: proportion.question, by: proportion.id };
   const kept: KeptResults = {

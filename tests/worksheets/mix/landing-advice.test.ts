@@ -28,7 +28,7 @@ function landed({ target, fill, lost, doubt = 2, planned = 0, near = 'percent' }
     ...of('target', typed(target, 'kg/m3')),
     ...of('foamFill', typed(fill, '%')),
     ...of('gasLost', typed(lost, '%', doubt)),
-    ...of('foamLives', typed(100 - planned, '%')),
+    ...of('plannedSurvival', typed(100 - planned, '%')),
   };
   const found = answer(landing, readWorksheet(landing, entries, {}, say), say);
   mustAnswer(found);

@@ -107,7 +107,7 @@ test.each([
   // More than the mixer asks for are chosen, for whole pieces.
   const chosen = { [volume]: '20 L', 'mix.largestLoad': '1 L', 'mix.leastLoads': '23' };
   expect(asked(sheet, chosen).verdict).toBe('good');
-  // No more than the clock reckons.
+  // No more than the clock works out.
   expect(() => asked(sheet, { ...chosen, 'mix.leastLoads': '201' })).toThrow('at most 200');
 });
 

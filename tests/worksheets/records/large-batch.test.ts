@@ -6,7 +6,7 @@ import { answer } from '../../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../../src/islands/engine/read.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { RECORD_FIELDS } from '../../../src/worksheets/live/records/record-fields.ts';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { balanceOf } from '../../../src/worksheets/live/records/record-numbers.ts';
 import reconcile from '../../../src/worksheets/records/reconcile.tsx';
 import { mustAnswer } from '../must-answer.ts';
 
@@ -34,7 +34,7 @@ function told(times: number) {
   );
   const found = answer(reconcile, readWorksheet(reconcile, entries, {}, say), say);
   mustAnswer(found);
-  const record = reckon(blankRecord({ readings: load(times) }));
+  const record = balanceOf(blankRecord({ readings: load(times) }));
   if (!record.ok) throw new Error(record.missing.join(' '));
   return {
     verdict: found.judgement.verdict,

@@ -21,10 +21,10 @@ import { learnFrom, observe, summaryOf } from '../../../src/worksheets/live/reco
 import { isDoubted, recordCureDoubt } from '../../../src/worksheets/live/records/record-doubts.ts';
 import {
   ageWhenStripped,
+  balanceOf,
   contradicts,
   driedDensity,
   loggedOf,
-  reckon,
 } from '../../../src/worksheets/live/records/record-numbers.ts';
 import { publishedFor } from '../../../src/worksheets/live/records/record-strengths.ts';
 import { dryWords, nameOf } from '../../../src/worksheets/live/records/record-words.ts';
@@ -52,9 +52,9 @@ describe('the invented batches', () => {
   test('reconcile to the survival they were simulated with, within their ±', () => {
     const made = [0.89, 0.92, 0.93, 0.9, 0.94, 0.93];
     for (const [i, record] of demo.entries()) {
-      const reckoned = reckon(record);
-      if (!reckoned.ok) throw new Error(`missing: ${reckoned.missing.join(', ')}`);
-      const { finding, survival, u, missing, massIn } = reckoned.verdict;
+      const balance = balanceOf(record);
+      if (!balance.ok) throw new Error(`missing: ${balance.missing.join(', ')}`);
+      const { finding, survival, u, missing, massIn } = balance.verdict;
       expect(finding).toBe('consistent');
       expect(Math.abs(survival - made[i]!)).toBeLessThan(u.survival);
       expect(Math.abs(missing!)).toBeLessThan(0.01 * massIn);
@@ -84,7 +84,7 @@ describe('what teaches', () => {
       expect(observe(record!)[lesson]).toBeDefined();
       for (const slip of slips) {
         const wrong = { ...record!, readings: { ...record!.readings, ...slip } };
-        expect(contradicts(reckon(wrong))).toBe(true);
+        expect(contradicts(balanceOf(wrong))).toBe(true);
         expect(observe(wrong)[lesson]).toBeUndefined();
       }
     }
@@ -100,8 +100,8 @@ describe('what teaches', () => {
       return { ...demo[0]!, readings: { ...demo[0]!.readings, foamVolume } };
     };
     const finding = (record: BatchRecord) => {
-      const reckoned = reckon(record);
-      return reckoned.ok && reckoned.verdict.finding;
+      const balance = balanceOf(record);
+      return balance.ok && balance.verdict.finding;
     };
     expect(finding(coarse('0.2'))).toBe('consistent');
     expect(observe(coarse('0.2')).survival).toBeDefined();
@@ -155,7 +155,7 @@ describe('what teaches', () => {
     // 400 mm of a depth of 60.
     expect(observe(but({ sunk: { t: '400', u: 'mm' } })).settling).toBeUndefined();
     for (const name of ['cement', 'sand'] as const)
-      expect(reckon(but({ [name]: { t: '99999', u: 'kg' } }))).toEqual({
+      expect(balanceOf(but({ [name]: { t: '99999', u: 'kg' } }))).toEqual({
         ok: false,
         missing: [],
         refused: [name],
@@ -166,8 +166,8 @@ describe('what teaches', () => {
     const [record] = demo;
     const corrected = (corrections: BatchRecord['corrections'], added: object = {}) => {
       const batch = { ...record!, corrections, readings: { ...record!.readings, ...added } };
-      const reckoned = reckon(batch);
-      return [reckoned.ok ? [] : reckoned.missing, observe(batch).survival !== undefined];
+      const balance = balanceOf(batch);
+      return [balance.ok ? [] : balance.missing, observe(batch).survival !== undefined];
     };
     const foam = [{ weighed: 680, foam: 0.002 }];
     expect(corrected(foam)).toEqual([['foamAdded'], false]);
@@ -184,8 +184,8 @@ describe('what teaches', () => {
       ...demo[0]!,
       readings: { ...demo[0]!.readings, leftOver: { t: '8', u: 'kg' } },
     };
-    const reckoned = reckon(record);
-    expect(reckoned.ok && reckoned.verdict.finding).toBe('gained-mass');
+    const balance = balanceOf(record);
+    expect(balance.ok && balance.verdict.finding).toBe('gained-mass');
     expect(observe(record).survival).toBeUndefined();
   });
 

@@ -16,7 +16,7 @@ import { demoBatches } from '../../../src/worksheets/live/records/demo-batches.t
 import { observe } from '../../../src/worksheets/live/records/lessons.ts';
 import { putOnBench } from '../../../src/worksheets/live/records/onto-bench.ts';
 import { reconcileEntries } from '../../../src/worksheets/live/records/reconcile-with.ts';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { balanceOf } from '../../../src/worksheets/live/records/record-numbers.ts';
 import reconcileSheet from '../../../src/worksheets/records/reconcile.tsx';
 import { clearBench } from '../../bench/clear-bench.ts';
 
@@ -41,9 +41,9 @@ test('a record in the worksheet survives by what the record says', () => {
   expect(own).toBe(true);
   expect(values).toMatchObject({ sand: 0, foamAdded: 0, baseAdded: 0, placed: undefined });
   const found = reconcileSheet.work(values as never, {} as never);
-  const reckoned = reckon(record);
-  if (!reckoned.ok) throw new Error('the record is complete');
-  expect((found as { survival: number }).survival).toBeCloseTo(reckoned.verdict.survival, 9);
+  const balance = balanceOf(record);
+  if (!balance.ok) throw new Error('the record is complete');
+  expect((found as { survival: number }).survival).toBeCloseTo(balance.verdict.survival, 9);
 });
 
 /** The same cement, water and foam, of which all lives, for a cement of 2700 kg/m³. */
@@ -60,9 +60,9 @@ const light = (bench: Entries) => {
 };
 const of2700 = { [CEMENT_DENSITY_KEY]: { t: '2700', u: 'kg/m3', s: 'metric' } } as const;
 const survivalOf = (record: BatchRecord) => {
-  const reckoned = reckon(record);
-  if (!reckoned.ok) throw new Error('the record is complete');
-  return reckoned.verdict.survival;
+  const balance = balanceOf(record);
+  if (!balance.ok) throw new Error('the record is complete');
+  return balance.verdict.survival;
 };
 
 test('a batch is held against the cement it was saved with, in its record as in the worksheet', () => {
@@ -177,9 +177,9 @@ test('a record and the worksheet of its balance find the same, with the same ±'
     { vessel: '20 L', full: '13.44 kg', ...none, placed: '32.4 L', leftOver: '0.6 kg' },
   ];
   const found = batches.map((over) => {
-    const [answered, reckoned] = [inSheet(weighed(over)), reckon(weighed(over))];
-    if (!answered.ok || !reckoned.ok) throw new Error('every field is filled');
-    const { finding, u, uMissing } = reckoned.verdict;
+    const [answered, balance] = [inSheet(weighed(over)), balanceOf(weighed(over))];
+    if (!answered.ok || !balance.ok) throw new Error('every field is filled');
+    const { finding, u, uMissing } = balance.verdict;
     const { survival, wetDensity, missing } = answered.numbers;
     expect(u.survival / survival!.sure!.pm).toBeCloseTo(1, 3);
     expect(u.wetDensity / wetDensity!.sure!.pm).toBeCloseTo(1, 3);
@@ -196,6 +196,10 @@ test('a ± that is emptied or cannot be read leaves both without an answer', () 
     const record = { ...whole, readings: { ...whole.readings, vessel } };
     expect(inSheet(whole).ok).toBe(true);
     expect(inSheet(record).ok).toBe(false);
-    expect(reckon(record)).toEqual({ ok: false, missing: [], refused: ['± of Bucket’s volume'] });
+    expect(balanceOf(record)).toEqual({
+      ok: false,
+      missing: [],
+      refused: ['± of Bucket’s volume'],
+    });
   }
 });

@@ -7,7 +7,7 @@ import { BatchOutcome } from '../../../src/worksheets/live/records/BatchOutcome.
 import { observe } from '../../../src/worksheets/live/records/lessons.ts';
 import { crossProblem } from '../../../src/worksheets/live/records/RecordFields.tsx';
 import { isDoubted } from '../../../src/worksheets/live/records/record-doubts.ts';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { balanceOf } from '../../../src/worksheets/live/records/record-numbers.ts';
 import { weighedDensity } from '../../../src/worksheets/live/records/record-words.ts';
 import { PERCENT } from '../../../src/worksheets/shared/words/amounts.ts';
 import { but, say, sound, verdicts } from './sound-record.ts';
@@ -71,9 +71,9 @@ describe('a bucket by which the mix is none', () => {
 
 test('the share that survived is said with its result’s own digits: never 100 % of what is 103 ± 2', () => {
   const light = but({ full: '12.6' });
-  const reckoned = reckon(light);
-  if (!reckoned.ok) throw new Error(reckoned.missing.join(', '));
-  const { survival, u } = reckoned.verdict;
+  const balance = balanceOf(light);
+  if (!balance.ok) throw new Error(balance.missing.join(', '));
+  const { survival, u } = balance.verdict;
   const sure = { pm: u.survival, mostFrom: undefined };
   const shown = worded(survival, { label: '', kind: 'ratio', units: PERCENT }, sure, 'metric');
   expect(verdicts(light).at(-1)!.say).toContain(

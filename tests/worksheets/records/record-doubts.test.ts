@@ -12,7 +12,7 @@ import {
   recordBaseDoubt,
   recordPlanDoubt,
 } from '../../../src/worksheets/live/records/record-doubts.ts';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { balanceOf } from '../../../src/worksheets/live/records/record-numbers.ts';
 import { recordStrengthDoubts } from '../../../src/worksheets/live/records/record-strength-doubts.ts';
 import { but, say, sound, verdicts } from './sound-record.ts';
 
@@ -31,8 +31,8 @@ test('a ± in a unit of another kind is refused beside its field, and counts as 
   });
   const [other, unread] = [pm('1', 'kg'), pm('none', 'g/L')];
   expect(openRecord(other)).toMatchObject({ ok: true });
-  expect(reckon(other)).toEqual(reckon(unread));
-  expect(reckon(other)).not.toEqual(reckon(pm('3', 'g/L')));
+  expect(balanceOf(other)).toEqual(balanceOf(unread));
+  expect(balanceOf(other)).not.toEqual(balanceOf(pm('3', 'g/L')));
   const { foamDensity } = readFields(other, say);
   expect(foamDensity).toMatchObject({ pmProblem: expect.stringContaining('‘kg’') });
 });
@@ -95,13 +95,13 @@ describe('sand that was planned', () => {
   const sandy = (t: string) => ({ ...sound!, bench: { 'mix.sandCement': { t } } });
 
   test('and is missing is asked for; 0 counts as none, empty only where none was planned', () => {
-    expect(reckon(sandy('0.5'))).toEqual({ ok: false, missing: ['sand'], refused: [] });
+    expect(balanceOf(sandy('0.5'))).toEqual({ ok: false, missing: ['sand'], refused: [] });
     for (const record of [
       sandy('0'),
       sandy(''),
       { ...sandy('0.5'), readings: { ...sound!.readings, sand: { t: '0', u: 'kg' } } },
     ])
-      expect(reckon(record)).toMatchObject({ ok: true, verdict: { finding: 'consistent' } });
+      expect(balanceOf(record)).toMatchObject({ ok: true, verdict: { finding: 'consistent' } });
   });
 });
 
@@ -122,7 +122,11 @@ describe('what was added while correcting', () => {
   });
 
   test('and is unreadable is refused, and not also asked for', () => {
-    expect(reckon(corrected('some'))).toEqual({ ok: false, missing: [], refused: ['foamAdded'] });
+    expect(balanceOf(corrected('some'))).toEqual({
+      ok: false,
+      missing: [],
+      refused: ['foamAdded'],
+    });
   });
 });
 
@@ -192,7 +196,7 @@ describe('a mix that missed its plan', () => {
   test('says so too where the balance cannot be worked out', () => {
     const record = small('173');
     const { cement: _, ...readings } = record.readings;
-    expect(reckon({ ...record, readings }).ok).toBe(false);
+    expect(balanceOf({ ...record, readings }).ok).toBe(false);
     expect(recordPlanDoubt({ ...record, readings }, say)).toEqual(recordPlanDoubt(record, say));
   });
 

@@ -3,7 +3,7 @@ import type { BatchRecord } from '../../../src/bench/records/record.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { judgementsOf } from '../../../src/worksheets/live/records/BatchOutcome.tsx';
 import { demoBatches } from '../../../src/worksheets/live/records/demo-batches.ts';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { balanceOf } from '../../../src/worksheets/live/records/record-numbers.ts';
 import { recordStrengthDoubts } from '../../../src/worksheets/live/records/record-strength-doubts.ts';
 
 export const say = speaker('metric');
@@ -25,4 +25,4 @@ export const but = (readings: Partial<Record<ReadingName, string>>): BatchRecord
 });
 /** What its page says of a batch. */
 export const verdicts = (record: BatchRecord) =>
-  judgementsOf(record, reckon(record), say, recordStrengthDoubts(record, say));
+  judgementsOf(record, balanceOf(record), say, recordStrengthDoubts(record, say));

@@ -4,7 +4,7 @@ import type { Editor } from '../../../src/bench/records/editor.ts';
 import { blankRecord } from '../../../src/bench/records/record.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { number } from '../../../src/islands/fields.ts';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { balanceOf } from '../../../src/worksheets/live/records/record-numbers.ts';
 import { put } from '../../../src/worksheets/live/run/run-put.ts';
 import { runReadings } from '../../../src/worksheets/live/run/run-readings.ts';
 import { foamByWeight, foamWeighed } from '../../../src/worksheets/live/run/run-weighings.ts';
@@ -62,7 +62,7 @@ describe('the ± of a scale that nobody typed', () => {
       ...{ foamDensity: { t: '5.3', u: 'lb/ft3' }, full: lb('26'), vessel: { t: '5', u: 'gal' } },
     };
     const doubt = (cement: Entry) => {
-      const found = reckon(blankRecord({ readings: { ...weighed, cement } }));
+      const found = balanceOf(blankRecord({ readings: { ...weighed, cement } }));
       return found.ok ? found.verdict.u.yield : Number.NaN;
     };
     expect(doubt(lb('30.89'))).toBeCloseTo(doubt(lb('30.89', '0.02')), 12);

@@ -6,7 +6,7 @@ import { blankRecord } from '../../../src/bench/records/record.ts';
 import type { Correcting } from '../../../src/bench/run.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { BatchOutcome } from '../../../src/worksheets/live/records/BatchOutcome.tsx';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { balanceOf } from '../../../src/worksheets/live/records/record-numbers.ts';
 import { correctionWords } from '../../../src/worksheets/live/records/record-words.ts';
 import { adviceOn } from '../../../src/worksheets/live/run/run-advice.ts';
 import { massIn, massNow } from '../../../src/worksheets/live/run/run-base.ts';
@@ -100,7 +100,7 @@ test('it is recorded with its correction, and not corrected itself', () => {
     { weighed: 550, out: expect.closeTo(2.77, 2), base: expect.closeTo(2.785, 2) },
   ]);
   // Of 10.5 kg of base mix and 7.75 L of foam half is taken out, and 4.44 kg come. Had all its gas
-  // lived, the rest would be 10 kg in 8.85 L; reckoned as the whole, 15.56 kg in 15.42 L.
+  // lived, the rest would be 10 kg in 8.85 L; counted as the whole, 15.56 kg in 15.42 L.
   const mixed = (out: object) => {
     const amounts = { cement: '7.5', water: '3', baseAdded: '4.44', full: String(0.85 + 21) };
     const kg = Object.fromEntries(Object.entries(amounts).map(([name, t]) => [name, in_(t, 'kg')]));
@@ -123,8 +123,8 @@ test('it is recorded with its correction, and not corrected itself', () => {
   expect(told(0)).toContain('is not known, so the yield is not either');
   expect(told(0)).toContain('Foam that survived');
   const says = (of: typeof record) => {
-    const reckoned = reckon(of);
-    return [reckoned.ok && reckoned.verdict.finding, gasDoubt(runReadings(of, say), say)];
+    const balance = balanceOf(of);
+    return [balance.ok && balance.verdict.finding, gasDoubt(runReadings(of, say), say)];
   };
   expect(says(half)).toEqual(['more-air-than-foam', expect.stringContaining('weigh 1131')]);
   expect(says(mixed({}))).toEqual(['consistent', undefined]);

@@ -8,7 +8,7 @@ import { keepResults } from '../../../src/islands/keep-results.ts';
 import type { AnyWorksheet } from '../../../src/islands/worksheet.ts';
 import { judgementsOf } from '../../../src/worksheets/live/records/BatchOutcome.tsx';
 import { observe } from '../../../src/worksheets/live/records/lessons.ts';
-import { reckon } from '../../../src/worksheets/live/records/record-numbers.ts';
+import { balanceOf } from '../../../src/worksheets/live/records/record-numbers.ts';
 import { foamWanted } from '../../../src/worksheets/live/run/run-base.ts';
 import { gasDoubt } from '../../../src/worksheets/live/run/run-gas.ts';
 import { runPlan } from '../../../src/worksheets/live/run/run-plan.ts';
@@ -43,7 +43,7 @@ function asPlanned(entries: Entries): BatchRecord {
   };
   return batch(readings, { bench: entries, kept });
 }
-const heard = (record: BatchRecord) => judgementsOf(record, reckon(record), say);
+const heard = (record: BatchRecord) => judgementsOf(record, balanceOf(record), say);
 
 afterEach(() => {
   for (const key of Object.keys($kept.get())) keep(key, undefined);
@@ -74,13 +74,13 @@ test.each<[string, Entries]>([
     const all = { ...asked, ...entries };
     worked(all, wholeBatch);
     const record = asPlanned(all);
-    expect(reckon(record)).toEqual({ ok: false, missing: [], refused: [], more: true });
+    expect(balanceOf(record)).toEqual({ ok: false, missing: [], refused: [], more: true });
     expect(heard(record)).toEqual([]);
     expect(observe(record)).toEqual({ landing: expect.closeTo(0, 9) });
     expect(gasDoubt(runReadings(record, say), say)).toBeUndefined();
     // The same of a plan without it, worked in since.
     worked(all, proportion);
-    const since = reckon(asPlanned(all));
+    const since = balanceOf(asPlanned(all));
     expect(since.ok && since.verdict.survival).toBeCloseTo(1, 2);
   },
 );
@@ -93,9 +93,9 @@ describe('fibre and pigment', () => {
     return asPlanned(all);
   };
   const survivalOf = (record: BatchRecord) => {
-    const reckoned = reckon(record);
-    if (!reckoned.ok) throw new Error('all of it is weighed');
-    return reckoned.verdict.survival;
+    const balance = balanceOf(record);
+    if (!balance.ok) throw new Error('all of it is weighed');
+    return balance.verdict.survival;
   };
 
   test('count as put in as planned, so that its foam is told of', () => {
@@ -158,10 +158,10 @@ test.each([
   };
   worked(all, wholeBatch);
   const record = asPlanned(all);
-  const reckoned = reckon(record);
-  if (!reckoned.ok) throw new Error('all of it is weighed');
-  expect(reckoned.verdict.survival).toBeCloseTo(1, 3);
-  expect(reckoned.verdict.waterCementBase).toBeCloseTo(0.44, 3);
+  const balance = balanceOf(record);
+  if (!balance.ok) throw new Error('all of it is weighed');
+  expect(balance.verdict.survival).toBeCloseTo(1, 3);
+  expect(balance.verdict.waterCementBase).toBeCloseTo(0.44, 3);
   expect(heard(record).map(({ verdict }) => verdict)).toEqual(['good']);
   expect(gasDoubt(runReadings(record, say), say)).toBeUndefined();
 });

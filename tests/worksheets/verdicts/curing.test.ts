@@ -245,7 +245,7 @@ verdicts(heatInside, room, [
     'look',
     /^Check the conductivity and its unit: 5\.0\s.* far above 0\.73/,
   ],
-  // An ordinary cement is reckoned with, unless its oxides and fineness are told.
+  // An ordinary cement is assumed, unless its oxides and fineness are told.
   [{ thickness: '50 mm', cement: 'ordinary' }, 'good', /^\d+\s°C to/],
   [{ thickness: '50 mm', cement: 'rapid' }, 'look', /^This is worked out for an ordinary cement/],
   [

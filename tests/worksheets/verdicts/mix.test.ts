@@ -89,7 +89,7 @@ const planned = {
   target: '600 kg/m3',
   foamDensity: '80 g/L',
   gasLost: '0 %',
-  foamLives: '100 %',
+  plannedSurvival: '100 %',
   near: 'own',
 };
 
@@ -117,8 +117,8 @@ verdicts(landing, planned, [
   // 3 % of 66.4 % of gas gone: 12.2 kg/m³ heavier; 12.06 lighter where a plan allows for it. Half of the band is less.
   [{ gasLost: '3 %', own: '24.3 kg/m3' }, 'look', /aiming heavy by 12\s/],
   [{ gasLost: '3 %', own: '24.5 kg/m3' }, 'look', /improve first/],
-  [{ foamLives: '97 %', own: '24.0 kg/m3' }, 'look', /aiming light by 12\s/],
-  [{ foamLives: '97 %', own: '24.2 kg/m3' }, 'look', /improve first/],
+  [{ plannedSurvival: '97 %', own: '24.0 kg/m3' }, 'look', /aiming light by 12\s/],
+  [{ plannedSurvival: '97 %', own: '24.2 kg/m3' }, 'look', /improve first/],
   // Foam measured out to 3.21 % makes as much as that lost gas: what is longer is named beside it.
   [{ gasLost: '3 %', own: '20 kg/m3', foamFill: '3.2 %' }, 'look', /aiming heavy(?!.*improve)/],
   [
@@ -129,8 +129,8 @@ verdicts(landing, planned, [
   [{ gasLost: '3 %', near: 'percent', foamFill: '12 %' }, 'stop', /improve first: foam measured/],
   // No plan allows for less than nothing, only for less of what it allows for.
   [{ gasLost: '-20 %' }, 'stop', /which is a gain\. Weigh again/],
-  [{ gasLost: '-4.9 %', foamLives: '95 %' }, 'stop', /Plan for less loss/],
-  [{ gasLost: '-5.1 %', foamLives: '95 %' }, 'stop', /which is a gain/],
+  [{ gasLost: '-4.9 %', plannedSurvival: '95 %' }, 'stop', /Plan for less loss/],
+  [{ gasLost: '-5.1 %', plannedSurvival: '95 %' }, 'stop', /which is a gain/],
 ]);
 
 // No dose is doubted up to half a per cent; plain glass is at any.

@@ -36,7 +36,7 @@ export interface Said {
 }
 
 /** Planned survival above which a plan cannot be corrected upwards. A choice. */
-const ALL_LIVES = 0.975;
+const ALL_SURVIVES = 0.975;
 /** Advice to correct the plan once, keeping its target. */
 const ONCE =
   'Correct the plan once, not after each batch: keep the target at the density you want, and put the share that your batches teach into “Foam that survives until it is in the mix”.';
@@ -171,7 +171,7 @@ function judged(landed: readonly Landed[]): Said {
     const most = Math.max(...landed.map(({ share }) => share));
     return {
       verdict: 'look',
-      say: `${chart.centre < 0 && most > ALL_LIVES ? NO_MORE : ONCE} The batches differ from each other no more than chance explains, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average.${apart}`,
+      say: `${chart.centre < 0 && most > ALL_SURVIVES ? NO_MORE : ONCE} The batches differ from each other no more than chance explains, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average.${apart}`,
     };
   }
   const found = `as far as ${landed.length} can tell (${signedPercent(chart.centre)}\u00a0±\u00a0${(chart.centreReach * 100).toFixed(1)})`;

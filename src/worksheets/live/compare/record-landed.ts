@@ -1,6 +1,6 @@
 import { readingValue } from '../../../bench/records/reading-value.ts';
 import type { BatchRecord } from '../../../bench/records/record.ts';
-import { contradicts, plannedAlike, reckon, sharePlanned } from '../records/record-numbers.ts';
+import { balanceOf, contradicts, plannedAlike, sharePlanned } from '../records/record-numbers.ts';
 import { landedDensity, nameOf } from '../records/record-words.ts';
 import type { Landed } from './LandingChart.tsx';
 
@@ -26,7 +26,7 @@ export function landedOf(records: readonly BatchRecord[]): {
   const leftOut: string[] = [];
   for (const { record, plan } of invented ? planned : own) {
     const [name, weighed] = [nameOf(record), landedDensity(record)];
-    if (contradicts(reckon(record))) leftOut.push(name);
+    if (contradicts(balanceOf(record))) leftOut.push(name);
     else if (weighed)
       all.push({ record, landed: { name, planned: plan, weighed, share: sharePlanned(record) } });
   }

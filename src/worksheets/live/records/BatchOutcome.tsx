@@ -18,12 +18,12 @@ import { readingDoubts, recordBaseDoubt, recordPlanDoubt } from './record-doubts
 import { RECORD_FIELDS } from './record-fields.ts';
 import {
   ageWhenStripped,
+  balanceOf,
   coldestFrost,
   contradicts,
   driedDensity,
   loggedOf,
-  type Reckoned,
-  reckon,
+  type RecordBalance,
   tellsOfFoam,
 } from './record-numbers.ts';
 import { goOnWith, onwardWords } from './record-onward.ts';
@@ -57,7 +57,7 @@ const asResults = (figures: readonly Figure[]) => ({
 
 /** The results of a batch's readings so far: mass balance, age and dry density. */
 export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
-  const reckoned = reckon(record);
+  const balance = balanceOf(record);
   const { doubtsOf, lost } = useStrengthDoubts([record]);
   const strengths = lost ? [lost] : doubtsOf(record, say);
   const age = ageWhenStripped(record);
@@ -65,13 +65,11 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
   const dry = driedDensity(record);
   const cementDensity = cementDensityOf(record);
-  const counted = reckoned.ok && furtherIn(readingValue(record, 'cement')!, record.kept);
-  const empty = reckoned.ok
-    ? []
-    : reckoned.missing.filter((name) => !filled(record.readings[name]));
+  const counted = balance.ok && furtherIn(readingValue(record, 'cement')!, record.kept);
+  const empty = balance.ok ? [] : balance.missing.filter((name) => !filled(record.readings[name]));
   const figures: Figure[] = [];
-  if (reckoned.ok) {
-    const { verdict } = reckoned;
+  if (balance.ok) {
+    const { verdict } = balance;
     const { u } = verdict;
     figures.push(['Wet density', 'density', verdict.wetDensity, { pm: u.wetDensity }]);
     if (tellsOfFoam(verdict))
@@ -113,7 +111,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   return (
     <div class="outcome" data-outcome>
       <Results {...asResults(figures)} system={say.system}>
-        {judgementsOf(record, reckoned, say, strengths).map((judgement) => (
+        {judgementsOf(record, balance, say, strengths).map((judgement) => (
           <Verdict {...judgement} />
         ))}
       </Results>
@@ -127,19 +125,19 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
             : 'for the rest the mean temperature counts.'}
         </p>
       )}
-      {!reckoned.ok &&
-        reckoned.refused.map((quantity) => (
+      {!balance.ok &&
+        balance.refused.map((quantity) => (
           <p class="problem">
-            {reckoned.why
+            {balance.why
               ? refused(
-                  { ...reckoned.why, quantity: labelOf(quantity) },
+                  { ...balance.why, quantity: labelOf(quantity) },
                   RECORD_FIELDS[quantity as ReadingName],
                   say,
                 )
               : `“${labelOf(quantity)}” cannot be: look at it again.`}
           </p>
         ))}
-      {!reckoned.ok && reckoned.more && (
+      {!balance.ok && balance.more && (
         <p class="note">
           By its plan it holds more than the cement, water, sand and foam written down here: so what
           went in is not compared with what came out, and how much of its foam survived is not
@@ -152,7 +150,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           pigment, or both: that counts as put in.
         </p>
       )}
-      {reckoned.ok && reckoned.verdict.yield === undefined && (
+      {balance.ok && balance.verdict.yield === undefined && (
         <p class="note">
           The density of some of the mix that was taken out is not known, so the yield is not
           either.
@@ -164,7 +162,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           {empty.map((name) => READINGS[name].label.toLowerCase()).join(', ')}.
         </p>
       )}
-      {reckoned.ok && (
+      {balance.ok && (
         <p class="note">
           One batch’s figures
           {cementDensity &&
@@ -173,7 +171,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           the rest and with what is assumed; that average is the one to plan with.
         </p>
       )}
-      {weighedDensity(record) !== undefined && !contradicts(reckoned) && !record.invented && (
+      {weighedDensity(record) !== undefined && !contradicts(balance) && !record.invented && (
         <p>
           <button type="button" data-onward onClick={() => goOnWith(record, say)}>
             Use its {onwardWords(record, say)} for curing, stripping and lifting
@@ -181,7 +179,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         </p>
       )}
       {/* The worksheet knows of no mix that was taken out before it was corrected, of no damp sand, fibre or pigment. */}
-      {reckoned.ok &&
+      {balance.ok &&
         !record.invented &&
         !freeInSand(record.kept) &&
         !counted &&
@@ -201,17 +199,17 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
  */
 export function judgementsOf(
   record: BatchRecord,
-  reckoned: Reckoned,
+  balance: RecordBalance,
   say: Say,
   /** The doubts about its strengths. */
   strengths: readonly Judgement[] = [],
 ): readonly Judgement[] {
   const base = recordBaseDoubt(record, say);
   // If readings contradict each other, the density may be wrong.
-  const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
-  const doubts = [...readingDoubts(record, reckoned, say, strengths), ...(ofPlan ? [ofPlan] : [])];
-  if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
-  const judgement = reconcileJudgement(reckoned.verdict, readingValue(record, 'sand'), say);
+  const ofPlan = contradicts(balance) ? undefined : recordPlanDoubt(record, say);
+  const doubts = [...readingDoubts(record, balance, say, strengths), ...(ofPlan ? [ofPlan] : [])];
+  if (!balance.ok || (base && balance.verdict.finding === 'no-such-base-mix')) return doubts;
+  const judgement = reconcileJudgement(balance.verdict, readingValue(record, 'sand'), say);
   return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];
 }
 

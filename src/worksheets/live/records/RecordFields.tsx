@@ -55,12 +55,12 @@ export function writeReading(editor: Written, name: ReadingName, entry: Entry): 
 }
 
 /** The calculated ± of each reading, as it was written. */
-const reckoned = new WeakMap<Written, Partial<Record<ReadingName, string>>>();
+const computed = new WeakMap<Written, Partial<Record<ReadingName, string>>>();
 
 /** Writes one reading with a calculated ±. */
-export function writeReckoned(editor: Editor, name: ReadingName, entry: Entry): void {
+export function writeComputed(editor: Editor, name: ReadingName, entry: Entry): void {
   writeReading(editor, name, entry);
-  if (entry.p !== undefined) reckoned.set(editor, { ...reckoned.get(editor), [name]: entry.p });
+  if (entry.p !== undefined) computed.set(editor, { ...computed.get(editor), [name]: entry.p });
 }
 
 /**
@@ -76,7 +76,7 @@ function cameAlong(editor: Written, name: ReadingName): boolean {
   const { p, pu } = editor.record.readings[name] ?? {};
   if (p === undefined || !PM_OF_ITS_OWN.includes(name)) return false;
   const carried = carriedReadings(editor.record)[name];
-  return p === reckoned.get(editor)?.[name] || (p === carried?.p && pu === carried.pu);
+  return p === computed.get(editor)?.[name] || (p === carried?.p && pu === carried.pu);
 }
 
 /**

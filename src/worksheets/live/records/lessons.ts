@@ -5,15 +5,15 @@ import { $unlearned } from '../../../bench/store.ts';
 import { drainedPerMinute } from '../../../core/records/foam-drift.ts';
 import { learn } from '../../../core/records/learn.ts';
 import { type Lesson, PRIORS, withinPossible } from '../../../core/records/priors.ts';
-import { LEAST_LIVES } from '../../shared/foam/foam-share.ts';
+import { LEAST_SURVIVAL } from '../../shared/foam/foam-share.ts';
 import { isFoam } from '../../shared/foam/is-foam.ts';
 import {
+  balanceOf,
   cleanAge,
   contradicts,
   curedHot,
   driedDensity,
   plannedAlike,
-  reckon,
   sunkShare,
   weighedTwice,
 } from './record-numbers.ts';
@@ -27,13 +27,13 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
     if (x !== undefined && Number.isFinite(x)) found[lesson] = x;
   };
   const at = (name: Parameters<typeof readingValue>[1]) => readingValue(record, name);
-  const reckoned = reckon(record);
+  const balance = balanceOf(record);
   // If readings contradict each other, one is wrong, and it may be the bucket's.
-  const sound = !contradicts(reckoned);
-  if (reckoned.ok) {
-    const { finding, survival } = reckoned.verdict;
+  const sound = !contradicts(balance);
+  if (balance.ok) {
+    const { finding, survival } = balance.verdict;
     const dumb = finding === 'no-such-base-mix' || finding === 'cannot-tell';
-    const tells = survival >= LEAST_LIVES && isFoam(at('foamDensity')!);
+    const tells = survival >= LEAST_SURVIVAL && isFoam(at('foamDensity')!);
     if (!dumb && sound && tells) put('survival', survival);
   }
   const foam = weighedTwice(record);

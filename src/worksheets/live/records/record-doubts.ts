@@ -8,7 +8,7 @@ import { doubtAbout } from '../../../islands/engine/doubt.ts';
 import type { Say } from '../../../islands/engine/say.ts';
 import type { Judgement } from '../../../islands/worksheet.ts';
 import { foamFaultDoubt } from '../../shared/foam/foam-doubt.ts';
-import { LEAST_LIVES } from '../../shared/foam/foam-share.ts';
+import { LEAST_SURVIVAL } from '../../shared/foam/foam-share.ts';
 import { isFoam } from '../../shared/foam/is-foam.ts';
 import { densityDoubt } from '../../shared/mix/density-doubt.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from '../../shared/mix/near-enough.ts';
@@ -16,13 +16,13 @@ import { HOURS, PERCENT } from '../../shared/words/amounts.ts';
 import { saidApart } from '../../shared/words/said-apart.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import {
+  balanceOf,
   cleanAge,
   coldestFrost,
   contradicts,
   curedHot,
   driedDensity,
-  type Reckoned,
-  reckon,
+  type RecordBalance,
   sunkShare,
   weighed,
   weighedTwice,
@@ -81,12 +81,12 @@ export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | unde
 export function recordDryDoubt(
   record: BatchRecord,
   say: Say,
-  reckoned = reckon(record),
+  balance = balanceOf(record),
 ): Judgement | undefined {
   const [dry, wet] = [driedDensity(record)?.density, weighedDensity(record)];
   if (dry === undefined || wet === undefined) return undefined;
-  const known = reckoned.ok && !contradicts(reckoned);
-  const solids = known ? wet * reckoned.verdict.solidShare : 0;
+  const known = balance.ok && !contradicts(balance);
+  const solids = known ? wet * balance.verdict.solidShare : 0;
   const light = dry < (1 - STILL_THAT_MIX * NEAR_ENOUGH) * solids;
   if (dry <= wet && !light) return undefined;
   const density = (x: number) => say(x, 'density');
@@ -187,8 +187,8 @@ function recordOutDoubt(record: BatchRecord, say: Say): Judgement | undefined {
 }
 
 /** The doubts about readings of 0 where the corrections have an amount. */
-const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
-  (reckoned.ok ? [] : reckoned.missing)
+const saidNone = ({ readings }: BatchRecord, balance: RecordBalance): readonly Judgement[] =>
+  (balance.ok ? [] : balance.missing)
     .filter((name) => filled(readings[name]))
     .map((name) => ({
       verdict: 'stop',
@@ -198,7 +198,7 @@ const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judge
 /** All doubts about the readings of a batch; `strengths`: those about its strengths. */
 export const readingDoubts = (
   record: BatchRecord,
-  reckoned: Reckoned,
+  balance: RecordBalance,
   say: Say,
   strengths: readonly Judgement[],
 ): readonly Judgement[] =>
@@ -207,9 +207,9 @@ export const readingDoubts = (
     recordFoamDoubt(record, say),
     recordSunkDoubt(record, say),
     recordCureDoubt(record, say),
-    recordDryDoubt(record, say, reckoned),
+    recordDryDoubt(record, say, balance),
     recordOutDoubt(record, say),
-    ...saidNone(record, reckoned),
+    ...saidNone(record, balance),
     ...strengths,
   ].filter((doubt) => doubt !== undefined);
 
@@ -223,15 +223,15 @@ export function isDoubted(
   say: Say,
   strengths: readonly Judgement[] = [],
 ): boolean {
-  const reckoned = reckon(record);
-  const wrong = reckoned.ok
-    ? contradicts(reckoned) ||
-      reckoned.verdict.finding === 'no-such-base-mix' ||
-      reckoned.verdict.survival < LEAST_LIVES
-    : reckoned.refused.length > 0;
+  const balance = balanceOf(record);
+  const wrong = balance.ok
+    ? contradicts(balance) ||
+      balance.verdict.finding === 'no-such-base-mix' ||
+      balance.verdict.survival < LEAST_SURVIVAL
+    : balance.refused.length > 0;
   return (
     wrong ||
     noSuchMix(record, say) !== undefined ||
-    readingDoubts(record, reckoned, say, strengths).length > 0
+    readingDoubts(record, balance, say, strengths).length > 0
   );
 }

@@ -41,7 +41,7 @@ export function weighed(
 const METRIC = speaker('metric');
 const LIMITS = readingLimits(RECORD_FIELDS);
 
-export type Reckoned =
+export type RecordBalance =
   | { readonly ok: true; readonly verdict: VerdictCorrected }
   /**
    * Readings that are missing, or are 0 where a correction has an amount; and readings that are
@@ -109,7 +109,7 @@ export function weighedTwice(
 }
 
 /** The balance of a saved batch, mass in against mass out, if enough readings are entered. */
-export function reckon(record: BatchRecord): Reckoned {
+export function balanceOf(record: BatchRecord): RecordBalance {
   const given = WEIGHED.filter((name) => filled(record.readings[name]));
   const read = given.map((name) => [name, weighed(record, name)] as const);
   const refused = [
@@ -154,9 +154,9 @@ export function reckon(record: BatchRecord): Reckoned {
 /**
  * Whether the readings of a batch contradict each other: one is wrong, and it is not known which.
  */
-export const contradicts = (reckoned: Reckoned): boolean =>
-  reckoned.ok &&
-  ['heavier-than-airless', 'more-air-than-foam', 'gained-mass'].includes(reckoned.verdict.finding);
+export const contradicts = (balance: RecordBalance): boolean =>
+  balance.ok &&
+  ['heavier-than-airless', 'more-air-than-foam', 'gained-mass'].includes(balance.verdict.finding);
 
 /**
  * Whether a balance tells of the foam: not if water and cement make no base mix, or the mix is

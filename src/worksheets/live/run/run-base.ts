@@ -128,7 +128,7 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
   if (!fix)
     return { is: 'refused', say: 'No foam can be named for these weighings. Look at them again.' };
   const foamWords = at('foamDensity') === undefined ? `planned foam of ${foam}` : `foam of ${foam}`;
-  // What no step asks for is reckoned as heavy as the rest: beside it the share is known to a hundredth.
+  // What no step asks for is taken to be as heavy as the rest: beside it the share is known to a hundredth.
   const significant = otherMass(plan) > 0 ? 2 : 3;
   const lives =
     survival > 1 - 0.5 * 10 ** -significant

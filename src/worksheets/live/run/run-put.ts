@@ -3,7 +3,7 @@ import { type ReadingName, readingOf } from '../../../bench/records/readings.ts'
 import { formatPlain } from '../../../core/quantity/format.ts';
 import { KINDS } from '../../../core/quantity/kinds.ts';
 import type { Say } from '../../../islands/engine/say.ts';
-import { retyped, writeReading, writeReckoned } from '../records/RecordFields.tsx';
+import { retyped, writeComputed, writeReading } from '../records/RecordFields.tsx';
 import { RECORD_FIELDS } from '../records/record-fields.ts';
 
 /**
@@ -25,7 +25,7 @@ export function put(
   const unit = ('units' in field ? field.units : KINDS[spec.kind].shown)[system];
   const typed = { t: formatPlain(si, spec.kind, unit, significant), u: unit, s: system };
   if (pm !== undefined)
-    writeReckoned(editor, name, {
+    writeComputed(editor, name, {
       ...typed,
       ...(Number.isFinite(pm) && { p: formatPlain(pm, spec.kind, unit, 2), pu: unit }),
     });

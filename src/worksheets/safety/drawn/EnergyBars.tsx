@@ -10,7 +10,7 @@ interface Props {
 
 const [LEFT, RIGHT] = [10, 408] as const;
 
-/** Three reckonings of what a vessel holds, side by side on one scale. */
+/** Three estimates of what a vessel holds, side by side on one scale. */
 export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
   const most = Math.max(...bars.map(([, joules]) => joules));
   // The mark is drawn only where it does not crush the bars.

@@ -7,7 +7,7 @@ interface Planned {
   readonly sandCement: number;
   readonly cementDensity: number;
   readonly foamDensity: number;
-  readonly foamLives: number;
+  readonly plannedSurvival: number;
 }
 
 /**
@@ -15,7 +15,7 @@ interface Planned {
  * water the w/c counts, and makes up for the foam that dies.
  */
 export const cubicMetre = (
-  { waterCement, counts, sandCement, cementDensity, foamDensity, foamLives }: Planned,
+  { waterCement, counts, sandCement, cementDensity, foamDensity, plannedSurvival }: Planned,
   wetDensity: number,
 ): Proportion =>
   proportion({
@@ -26,5 +26,5 @@ export const cubicMetre = (
     sandCement,
     cementDensity,
     foamDensity,
-    survival: foamLives,
+    survival: plannedSurvival,
   });

@@ -85,7 +85,7 @@ describe('a speciated water', () => {
   ])('that soda makes strong under air has a solution by Davies too: pH %d', (pH, strength) => {
     const pressure = { pH, carbonDioxidePressure: 40 };
     const water = speciate({ temperature: 298.15, activity: 'davies' }, pressure);
-    // Reckoned apart, as if the salts left the activity of the water at 1: so it is a little less.
+    // Worked out apart, as if the salts left the activity of the water at 1: so it is a little less.
     expect(water.ionicStrength).toBeLessThan(strength);
     expect(water.ionicStrength).toBeGreaterThan(0.97 * strength);
   });
