@@ -292,6 +292,18 @@ export default worksheet({
   figure: ({ values, result, say }) => (
     <HeatPicture found={result} thickness={values.thickness} say={say} />
   ),
+  tables: [
+    {
+      caption: 'Thinner, thicker, lighter and heavier, wet or measured',
+      columns: ['Part', 'Hottest', 'Inside over face'],
+      rows: ({ beside }, _, say) =>
+        beside().map(({ thickness, wet, peak, difference }) => [
+          `${say(thickness, 'length', { significant: 2 })}, ${say(wet, 'density', { significant: 2 })}`,
+          say(peak.temperature, 'temperature', { decimals: 0 }),
+          say(difference.value, 'temperatureDifference', { significant: 2 }),
+        ]),
+    },
+  ],
   cautions: ['frost-and-heat'],
   defers: [
     'A thermometer in the middle of the part decides. The two limits are common practice for ordinary concrete, no source.',

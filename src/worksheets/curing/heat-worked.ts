@@ -3,8 +3,18 @@ import { adiabaticRise } from '../../core/curing/heat/hydration.ts';
 import { faceHistory, type HeatInside } from '../../core/curing/heat/inside.ts';
 import { extremesOf } from '../../core/curing/history.ts';
 import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
-import { DomainError } from '../../core/domain-error.ts';
+import { DomainError, ifAllowed } from '../../core/domain-error.ts';
+import { lazy } from '../shared/lazy.ts';
 import { FINE, type HeatValues, heatCase } from './heat-cases.ts';
+
+/** Thickness and wet density of the parts compared with the reader's, each as a multiple of its own. */
+const BESIDE = [
+  [0.5, 1],
+  [1, 1],
+  [2, 1],
+  [1, 0.8],
+  [1, 1.25],
+] as const;
 
 function work(v: HeatValues) {
   // Worked as solid, a wall of so much would come out far too cool.
@@ -23,6 +33,14 @@ function work(v: HeatValues) {
   return {
     ...found,
     asDry,
+    /** Conducting as when wet or as measured. One that this foam and base mix cannot make is left out. */
+    beside: lazy(() =>
+      BESIDE.flatMap(([thick, dense]) => {
+        const part = { thickness: thick * own.thickness, wet: dense * own.wet };
+        const it = thick === 1 && dense === 1 ? found : ifAllowed(() => heatCase(v, part, FINE));
+        return it ? [{ ...part, peak: it.peak, difference: it.difference }] : [];
+      }),
+    ),
     /** K, whichever way it conducts. */
     hottest: Math.max(found.peak.temperature, asDry?.peak.temperature ?? 0),
     cold: coldFace(v, [found, asDry ?? found]),

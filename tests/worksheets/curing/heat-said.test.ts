@@ -127,3 +127,16 @@ test('that a wetter mix gives more heat than the published cement is said, and c
   expect(counted.said).not.toContain('So wet a mix');
   expect(counted.rise / published.rise - 1).toBeCloseTo(Number(more![1]) / 100, 2);
 });
+
+test('the reader’s part stands between a thinner and a thicker, a lighter and a heavier', () => {
+  const { beside } = heatInside.work({ ...values, ...bare, thickness: 0.15 }, {} as never);
+  const [thinner, own, thicker, lighter, heavier] = beside().map(({ peak }) => peak.temperature);
+  expect(thinner).toBeLessThan(own! - 1);
+  expect(thicker).toBeGreaterThan(own! + 1);
+  expect(lighter).toBeLessThan(own! - 1);
+  expect(heavier).toBeGreaterThan(own! + 1);
+  // Too heavy for this base mix with any foam in it.
+  const heavy = heatInside.work({ ...values, ...bare, wet: 1750 }, {} as never).beside();
+  expect(heavy.map(({ wet }) => wet)).not.toContain(1750 * 1.25);
+  expect(heavy).toHaveLength(4);
+});
