@@ -25,7 +25,8 @@ const COUNT = 10;
 /**
  * A linear scale from `domain` to `range`, using the ticks of d3-array. The tests compare it with
  * d3-scale, which is not shipped because it brings colours, dates and a formatter along. Numbers
- * have no thousands separator, which could be taken for a decimal comma.
+ * have no thousands separator, which could be taken for a decimal comma. Range: a domain that spans at least a millionth of its
+ * ends, or nothing; between the two, rounding decides where `nice` puts them.
  */
 export function scaleLinear(domain: Span, range: Span): Linear {
   const [from, to] = domain;

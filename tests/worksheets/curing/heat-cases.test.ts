@@ -202,11 +202,12 @@ test('random parts over the range of the fields stay within the stated error', (
         peak: Math.abs(own!.peak.temperature - reference.peak.temperature),
         difference: Math.abs(own!.difference.value - reference.difference.value),
       };
-      // The worst of a thousand were 0.45 and 0.91, past the boil 2.5 and 2.8: another draw may hold a little worse.
+      // The worst of 1527 were 1.1 and 1.1 K, of 655 past the boil 5 and 8: another draw may hold a little worse. Of an
+      // earlier thousand they were 0.45 and 0.91, 2.5 and 2.8, and what was stated for all rested on that draw.
       const boils = reference.peak.temperature > 373.15;
-      expect(off.peak).toBeLessThan(boils ? 4 : 0.75);
+      expect(off.peak).toBeLessThan(boils ? 8 : 1.5);
       if (of.thickness >= 0.02 && !warmedFromOutside(own!))
-        expect(off.difference).toBeLessThan(boils ? 4 : 1.5);
+        expect(off.difference).toBeLessThan(boils ? 12 : 1.5);
     }),
     { numRuns: import.meta.env.MODE === 'fuzz' ? 100 : 12 },
   );
