@@ -13,8 +13,14 @@ export function readText(field: NumberField, typed: string, unit: string, say: S
   const text = plainText(typed);
   const plain = field.spelt?.(text) ?? text;
   const allows = (si: number) => outOfBounds(field, si, say) === undefined;
-  const parsed = parseWithin(plain, field.kind, unit, allows);
+  const parsed = settled(parseWithin(plain, field.kind, unit, allows));
   return parsed.ok || plain === text || parsed.problem.code === 'empty'
     ? parsed
     : { ok: false, problem: { ...parsed.problem, read: text.trim() } };
 }
+
+/** Below this, in SI, a number is 0: no reading is so small, and to divide by it is beyond any. */
+const NOTHING = 1e-20;
+
+const settled = (parsed: Parsed): Parsed =>
+  parsed.ok && Math.abs(parsed.value) < NOTHING ? { ...parsed, value: 0 } : parsed;

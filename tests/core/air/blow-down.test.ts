@@ -26,6 +26,8 @@ function pressureByOde(blow: BlowDown, time: number): number {
   const solver = new Solver(1);
   solver.relativeTolerance = 1e-10;
   solver.absoluteTolerance = 1e-6;
+  // With steps of its own choice it once strode over the bend at which the flow unchokes, 1e-6 off.
+  solver.maxStepSize = time / 200;
   const fall = (_t: number, [p = 0]: number[]) => {
     const cooled = adiabatic ? (p / blow.start) ** ((gamma - 1) / gamma) : 1;
     const temperature = blow.temperature * cooled;
@@ -72,7 +74,7 @@ describe('a receiver blowing down', () => {
           const blow = { ...receiver, walls: kind, start, vessel, effectiveArea, gas };
           const to = ambient + (start - ambient) * part;
           const time = timeToFall({ ...blow, to });
-          expect(pressureByOde(blow, time) / to).toBeCloseTo(1, 6);
+          expect(pressureByOde(blow, time) / to).toBeCloseTo(1, 8);
         },
       ),
       { numRuns: 60 },

@@ -146,12 +146,14 @@ describe('curing plan', () => {
           curingPlan({ history, gain: 'slow', law, coefficient: 0.25 }),
           'aci-high-early',
         );
-        const below = timeAtOrBelow(history, level, entry.ends ?? Number.POSITIVE_INFINITY);
+        // A millionth of a degree below still counts: on a curve nearly level there, by seconds.
+        const under = level - 1e-6;
+        const below = timeAtOrBelow(history, under, entry.ends ?? Number.POSITIVE_INFINITY);
         // After the last reading its temperature holds: warm for good, or never again.
         if (entry.ends === undefined) {
-          expect(temperatures.at(-1)).toBeLessThanOrEqual(level);
+          expect(temperatures.at(-1)).toBeLessThanOrEqual(under);
           expect(last - below).toBeLessThan(3 * DAY);
-        } else expect(entry.ends - below).toBeCloseTo(3 * DAY, 0);
+        } else expect(entry.ends - below).toBeCloseTo(3 * DAY, 3);
       }),
     );
   });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { DUST } from '../../../src/core/quantity/dust.ts';
 import { formatPlain } from '../../../src/core/quantity/format.ts';
 import { KINDS, type Kind } from '../../../src/core/quantity/kinds.ts';
 import { parseQuantity } from '../../../src/core/quantity/parse.ts';
@@ -56,6 +57,9 @@ test('the text of a quantity put into a field is read as the same quantity', () 
           const parsed = parseQuantity(shown, kind, unit.id);
           expect(parsed, shown).toMatchObject({ ok: true, unit: { id: unit.id } });
           const scale = Math.abs(si) + (unit.offset ?? 0);
+          // So close to the zero of a thermometer it is taken for rounding, and shown as 0.
+          if (parsed.ok && parsed.number === 0 && Math.abs(inUnit) * unit.factor < DUST * scale)
+            continue;
           expect(Math.abs((parsed.ok ? parsed.value : 0) - si)).toBeLessThanOrEqual(4e-16 * scale);
         }
       },

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { keysIn, sourcesIn } from '../../../src/components/source-keys.ts';
 import { fromUnit, toUnit } from '../../../src/core/quantity/convert.ts';
+import { DUST } from '../../../src/core/quantity/dust.ts';
 import { KINDS, type Kind, unitOf } from '../../../src/core/quantity/kinds.ts';
 import { parseQuantity } from '../../../src/core/quantity/parse.ts';
 import { normalise, spellings } from '../../../src/core/quantity/unit-spelling.ts';
@@ -95,6 +96,8 @@ describe('round trips', () => {
       fc.property(anyUnit, magnitude, ({ kind, id, unit }, value) => {
         const back = toUnit(fromUnit(value, kind, id), kind, id);
         const offset = Math.abs((unit.offset ?? 0) / unit.factor);
+        // So close to the zero of a thermometer it is taken for rounding, and is exactly 0.
+        if (Math.abs(value) < DUST * offset && back === 0) return;
         expect(Math.abs(back - value)).toBeLessThanOrEqual(1e-14 * (Math.abs(value) + 2 * offset));
       }),
       { numRuns: 2000 },
