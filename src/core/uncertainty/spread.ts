@@ -20,14 +20,25 @@ export function spreadOf(values: readonly number[]): Spread {
   demand('trials', size, 'count', { min: 2 }, 'no-trials');
   // Sums relative to one of the values keep their digits.
   const about = values[size >> 1]!;
-  let [sum, squares] = [0, 0];
-  for (let i = 0; i < size; i++) {
+  const [sum, squares] = gapSums(values, about);
+  const variance = Math.max(0, (squares - (sum * sum) / size) / (size - 1));
+  return { mean: about + sum / size, sd: Math.sqrt(variance) };
+}
+
+/**
+ * The sums of the values' distances from one of them, and of their squares. Apart from `spreadOf`:
+ * where V8 (13.6 to 14.6) compiles a long loop while it runs, the object made right behind it may
+ * hold the same two numbers as the next one made there, and the ± of a batch was that of its yield.
+ */
+function gapSums(values: readonly number[], about: number): [number, number] {
+  let sum = 0;
+  let squares = 0;
+  for (let i = 0; i < values.length; i++) {
     const gap = values[i]! - about;
     sum += gap;
     squares += gap * gap;
   }
-  const variance = Math.max(0, (squares - (sum * sum) / size) / (size - 1));
-  return { mean: about + sum / size, sd: Math.sqrt(variance) };
+  return [sum, squares];
 }
 
 /**
