@@ -85,6 +85,7 @@ export function scaleSet({ initial, final }: SetTimes, factor: number): SetTimes
  */
 export function demandSet({ initial, final }: SetTimes): void {
   demandPositive('initial', initial, 'time');
+  demandPositive('final', final, 'time');
   demand('final', final, 'time', { min: initial }, 'final-before-initial');
 }
 

@@ -79,15 +79,19 @@ describe('set by temperature', () => {
     expect(warm.initial).toBeGreaterThan(reference.initial);
   });
 
-  test('refuses a final set before the initial', () => {
-    expect(() =>
+  test.each([
+    ['before the initial', 1, /initial|final/],
+    ['beyond any', 1e300, /final/],
+  ])('refuses a final set %s', (_, final, says) => {
+    const ask = () =>
       setByTemperature({
-        reference: { initial: 2, final: 1 },
+        reference: { initial: 2, final },
         referenceTemperature: 293,
-        temperature: 293,
+        temperature: 250,
         law: { law: 'fhp' },
-      }),
-    ).toThrow(DomainError);
+      });
+    expect(ask).toThrow(DomainError);
+    expect(ask).toThrow(says);
   });
 });
 
