@@ -282,3 +282,15 @@ test('a thicker part is hotter inside, and says when it is too hot', async () =>
   // A mesh apart by an explicit scheme of 120 cells it is 110.60; the page shows whole degrees.
   expect(await shown(opened.page, 'heat-inside', 'peak')).toBe('111 °C');
 });
+
+test('heat by thickness and density fits a phone, and on a desk an amount breaks only between its halves', async () => {
+  const page = await open('curing/heat-inside/');
+  const table = page.getByRole('group', { name: 'By thickness and density' });
+  const lines = () =>
+    table.locator('td .kept').evaluateAll((all) => all.map((e) => e.clientHeight));
+  expect(Math.max(...(await lines()))).toBeLessThan(30);
+  await page.setViewportSize({ width: 360, height: 780 });
+  const [whole, seen] = await table.evaluate((e) => [e.scrollWidth, e.clientWidth]);
+  expect(whole).toBeLessThanOrEqual(seen!);
+  expect(Math.max(...(await lines()))).toBeGreaterThan(30);
+});

@@ -10,12 +10,24 @@ test('home prints on one page', async () => {
   await close();
 });
 
-test('the first step at the bench prints on one page', async () => {
+test('each step at the bench prints on one page, without the clock that runs only on the screen', async () => {
   const { page, close } = await openPage('bench/run/');
   await page.getByRole('button', { name: 'Begin a batch' }).click();
-  await page.locator('[data-run="0"]').waitFor();
-  const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
-  expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  const clocks = page.locator('.foam-clock');
+  let running = 0;
+  for (let step = 0; step < 5; step++) {
+    if (step) await page.locator('.run-turn').getByRole('button', { name: /^Next/ }).click();
+    await page.locator(`[data-run="${step}"]`).waitFor();
+    running += await clocks.count();
+    for (const format of ['A4', 'Letter']) {
+      const pdf = (await page.pdf({ format })).toString('latin1');
+      expect(pdf.match(/\/Type\s*\/Page\b/g), `${step} on ${format}`).toHaveLength(1);
+    }
+    await page.emulateMedia({ media: 'print' });
+    expect(await clocks.filter({ visible: true }).count(), `clock of ${step}`).toBe(0);
+    await page.emulateMedia({ media: null });
+  }
+  expect(running).toBeGreaterThan(2);
   await close();
 });
 

@@ -84,10 +84,10 @@ export const byThickness = THICKNESSES.map((each) => [
 ]);
 
 const DENSITIES = [400, 600, 800, 1200];
-export const densities = DENSITIES.map((value): AmountProps => ({ value, kind: 'density' }));
-export const byDensity = THICKNESSES.map((thickness) => [
-  inMillimetres(thickness),
-  ...DENSITIES.map((wetDensity) =>
+export const thicknesses = THICKNESSES.map((each) => inMillimetres(each));
+export const byDensity = DENSITIES.map((wetDensity): AmountProps[] => [
+  { value: wetDensity, kind: 'density' },
+  ...THICKNESSES.map((thickness) =>
     hottest(thickness, { of: demoMix(1, { target: { wetDensity } }) }),
   ),
 ]);
